@@ -1,0 +1,55 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Where every circuit stands, and how even that leaves the legs. The answer carries its proof.
+#pragma once
+
+#include "job/job.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace legwork {
+
+struct Placement {
+    std::string circuit;
+    std::vector<Spot> slots;  // one, or two for two poles, the named (lower-numbered) one first; empty: no room
+    std::optional<Leg> leg;   // of a one-pole circuit
+    std::vector<Spot> from;   // where the file has it; empty for a new circuit
+};
+
+struct SituationLoad {
+    std::string name;
+    std::int64_t leg_a_va = 0, leg_b_va = 0, imbalance_va = 0; // imbalance: |A - B|
+    double neutral_a = 0; // of the panel's feeder or service, amperes
+};
+
+struct TradeoffStep {
+    int moves = 0;
+    std::int64_t imbalance_va = 0;
+};
+
+struct PanelPlan {
+    std::string panel;
+    std::vector<Placement> placements; // in the file's order; every circuit of the panel
+    std::vector<SituationLoad> situations; // "connected" first, then the file's
+    // Null where there is nothing to balance (one phase, DC) or no plan.
+    std::optional<std::int64_t> imbalance_va, least_imbalance_va, lower_bound_va;
+    bool proven = true; // about least_imbalance_va
+    int moves = 0;      // circuits of this plan that stand elsewhere than in the file
+    std::vector<TradeoffStep> tradeoff;
+    std::string why; // empty when every circuit has a space; else what is short and what to change
+    std::optional<int> moves_for_room; // no room with nobody moved: the fewest moves that make room
+    bool stopped_by_time = false;
+};
+
+struct Plan {
+    std::vector<PanelPlan> panels; // in the file's order
+};
+
+PanelPlan const* plan_of(Plan const& plan, std::string_view panel);         // null when there is none
+Placement const* placement_of(Plan const& plan, std::string_view circuit); // null when there is none
+
+} // namespace legwork

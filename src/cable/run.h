@@ -1,0 +1,58 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Each cable of the job, piece by piece, with the job of every conductor in it and the tape it needs.
+#pragma once
+
+#include "codebook/code_book.h"
+#include "job/job.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace legwork {
+
+enum class ConductorJob { hot, neutral, ground, switched, traveller, spare };
+
+enum class Remark {
+    as_made,   // the colour says what it is
+    tape,      // wrap tape of colour `tape` at both ends and wherever it is seen
+    ask_first, // as tape, but readings of the code differ: ask the inspector before
+    forbidden, // this conductor must not do this job; no tape cures it
+};
+
+struct Conductor {
+    std::string color; // as made: "black", "white", "red", "blue", "bare", "green", ...
+    ConductorJob job = ConductorJob::spare;
+    std::string circuit; // whose hot it is, or whose switched wire; empty for a shared neutral, a ground, a spare
+    Remark remark = Remark::as_made;
+    std::string tape;    // colour of the tape; empty for as_made and forbidden
+    std::string why;     // one short sentence; empty for as_made
+    Reference reference; // of the re-marking; section empty for as_made
+};
+
+struct CableRun {
+    std::string mark;                  // "K1", "K1+K2", or the mark of a [[cable]]
+    std::vector<std::string> circuits; // whose wires are in it, in the file's order; empty for a [[cable]]
+    int segment = 0;                   // 0: the home run
+    std::string kind;                  // "12/3"; empty when not known
+    std::optional<Length> length;
+    std::string from, to;              // names of its ends; `from` is the end nearer the panel
+    bool from_panel = false, to_panel = false; // that end is a panel (a feeder's far end is one too)
+    std::vector<Conductor> conductors; // insulated in the cable's order, then the ground; empty when not known
+    int missing_hots = 0, missing_neutrals = 0; // conductors that the circuits need and the cable lacks
+};
+
+// In the file's order: circuits (a pair once, at its first member) segment by segment, then the [[cable]]s. A spare
+// breaker without a cable has none.
+std::vector<CableRun> cable_runs(Job const& job, CodeBook const& book);
+
+// The colour that is this circuit's hot in its home run; empty when the cable is not known.
+std::string hot_color(Job const& job, CodeBook const& book, Circuit const& c);
+// True when what is on the circuit uses a neutral (one pole; two poles with 120 V outlets or 14- types).
+bool needs_neutral(Job const& job, Circuit const& c);
+// The smallest wire of the run; nothing when a segment's cable is not known or carries no power.
+std::optional<Gauge> smallest_gauge(Circuit const& c);
+
+} // namespace legwork

@@ -1,0 +1,44 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Every rule, run over one job.
+#pragma once
+
+#include "balance/plan.h"
+#include "check/finding.h"
+#include "codebook/code_book.h"
+#include "job/job.h"
+
+#include <span>
+
+namespace legwork {
+
+// What a rule looks at. `plan` is the panel as the file has it (as_filed).
+struct Case {
+    Job const& job;
+    Plan const& plan;
+    CodeBook const& book;
+};
+
+struct Rule {
+    std::string_view id;
+    std::string_view asks;   // one sentence: what it asks
+    std::string_view why;    // why it matters
+    std::string_view remedy; // its usual remedy
+    Findings (*find)(Case const&);
+};
+
+// All rules, in the order of rules.md.
+std::span<Rule const> rules();
+Rule const* rule_named(std::string_view id); // null when there is none
+
+// Every finding, worst first, then in the file's order; accepted ones are marked. Never throws.
+Findings check(Job const& job, Plan const& plan, CodeBook const& book);
+
+// Marks what an [[accept]] covers; for findings that come from elsewhere (sheets).
+void apply_accepts(Job const& job, Findings& findings);
+// Worst first, then in the file's order, stable.
+void sort_findings(Job const& job, Findings& findings);
+int count(Findings const& findings, Severity severity); // accepted ones are not counted
+
+} // namespace legwork

@@ -1,0 +1,23 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "check/finding.h"
+
+namespace legwork {
+
+std::string_view name(Severity s) {
+    switch (s) {
+    case Severity::error: return "error";
+    case Severity::warning: return "warning";
+    case Severity::note: break;
+    }
+    return "note";
+}
+
+Place place_of(Places const& places, Where const& where) {
+    if (!where.circuits.empty()) return places.find(Thing::circuit, where.circuits.front(), where.key);
+    if (!where.panel.empty()) return places.find(Thing::panel, where.panel, where.key);
+    return places.find(Thing::job, "", where.key);
+}
+
+} // namespace legwork

@@ -1,0 +1,39 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// One thing a check has to say.
+#pragma once
+
+#include "codebook/source.h"
+#include "job/places.h"
+
+#include <string>
+#include <vector>
+
+namespace legwork {
+
+enum class Severity { error, warning, note };
+std::string_view name(Severity s); // "error", "warning", "note"
+
+// Names things of the job, not lines of a file; Places turns it into a line when it is printed.
+struct Where {
+    std::string panel;                 // empty when it is about no one panel
+    std::vector<std::string> circuits; // those at fault only
+    std::string key;                   // the key to point at; empty for the circuit or panel itself
+};
+
+struct Finding {
+    std::string rule;
+    Severity severity = Severity::error;
+    Where where;
+    std::string message; // what is wrong, in numbers
+    std::string fix;     // what to do next, imperative
+    Reference reference;
+    bool accepted = false; // by an [[accept]] of the job
+    std::string accepted_by, accepted_why;
+};
+using Findings = std::vector<Finding>;
+
+Place place_of(Places const& places, Where const& where);
+
+} // namespace legwork

@@ -1,0 +1,32 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Cable kinds as they are made. One table; G/N kinds (12/3) are worked out from the gauge and the count.
+#pragma once
+
+#include "codebook/source.h"
+#include "units/gauge.h"
+
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace legwork {
+
+struct CableKind {
+    std::string name;                 // "12/3", "cat6"
+    std::optional<Gauge> gauge;       // null for cables that carry no power
+    int insulated = 0;                // conductors besides the ground
+    std::vector<std::string> colors;  // of the insulated conductors as made
+    bool ground = false;
+    bool power = false;               // AC power cable (G/N)
+    std::string jacket;               // usual jacket colour, common practice; empty when there is none
+};
+
+// A G/N kind or one of the named ones; nothing for any other text. G/N splits at the last "/": "1/0/3".
+std::optional<CableKind> cable_kind(std::string_view name);
+std::vector<std::string> named_cable_kinds(); // cat5e, cat6, coax, lighting-strip and thermostat cables, ...
+
+} // namespace legwork

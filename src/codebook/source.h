@@ -1,0 +1,18 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#pragma once
+
+#include <string>
+
+namespace legwork {
+
+// How a number was come by: its page was seen, it is from memory, or it is common practice without a source.
+enum class Source { seen, memory, practice };
+
+struct Reference {
+    std::string edition, section; // "NEC 2023", "210.4(B)"; section empty when no code speaks of it
+    Source source = Source::seen;
+};
+
+} // namespace legwork

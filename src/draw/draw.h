@@ -1,0 +1,42 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Pages to bytes: the only folder that knows Cairo, Pango and fontconfig. Everything is drawn into memory, since Cairo
+// reports no error on a full disk; same pages, same bytes, whatever else the process drew.
+#pragma once
+
+#include "page/page.h"
+#include "page/text_width.h"
+
+#include <memory>
+#include <string>
+#include <vector>
+
+namespace legwork {
+
+// The bundled faces, with the machine's own as a fallback for letters they lack. Throws Failure when the bundled face
+// is not in `folder`.
+class Fonts : public TextWidth {
+public:
+    explicit Fonts(std::string const& folder);
+    ~Fonts() override;
+    Mm width(std::string_view words, Mm x_height, Weight weight) const override;
+    std::vector<std::string> missing(std::string_view words) const override;
+
+    struct Inside;
+    Inside const& inside() const { return *inside_; }
+
+private:
+    std::unique_ptr<Inside> inside_;
+};
+
+struct DocumentInfo {
+    std::string title;
+    std::string date; // "2026-05-02" from the job; empty: a fixed date, so that the bytes stay equal
+};
+
+std::string draw_pdf(std::vector<Page> const& pages, DocumentInfo const& info, Fonts const& fonts);
+std::string draw_svg(Page const& page, Fonts const& fonts);
+std::string draw_png(Page const& page, Fonts const& fonts, double dots_per_inch);
+
+} // namespace legwork

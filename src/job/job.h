@@ -1,0 +1,175 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// The job as the person typed it: plain values, no rules. Whatever may be missing in the file is optional here.
+// A key typed as "?" is missing too, and is named in `asked`.
+#pragma once
+
+#include "units/gauge.h"
+#include "units/length.h"
+#include "units/quantity.h"
+
+#include <compare>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace legwork {
+
+struct Date {
+    int year = 0, month = 0, day = 0;
+    friend auto operator<=>(Date const&, Date const&) = default;
+};
+
+enum class Leg { a, b };
+constexpr Leg other(Leg l) { return l == Leg::a ? Leg::b : Leg::a; }
+constexpr char letter(Leg l) { return l == Leg::a ? 'A' : 'B'; }
+
+// A full-size breaker position, or one half of it.
+struct Spot {
+    int space = 0; // from 1
+    char half = 0; // 0 full size, 'a' or 'b' half of a half-size breaker
+    friend auto operator<=>(Spot const&, Spot const&) = default;
+};
+std::string text(Spot s); // "7", "7b"
+
+enum class SupplyKind { split_120_240, wye_120_208, bridged_120, one_leg_120, dc_12, dc_24, dc_48 };
+
+struct Supply {
+    std::string name; // empty: the one unnamed source of a panel
+    SupplyKind kind = SupplyKind::split_120_240;
+    std::optional<Amps> amps;
+    Leg leg = Leg::a;             // of one_leg_120
+    std::vector<std::string> off; // marks switched off by hand on this source
+};
+
+enum class Numbering { across, down };
+enum class Corner { top_left, top_right, bottom_left, bottom_right };
+enum class Hang { upright, upside_down, turned_left, turned_right };
+enum class PanelEnd { top, bottom };
+
+struct FeederName {
+    std::string panel, mark; // circuit `mark` of panel `panel`
+};
+
+struct Panel {
+    std::string name;
+    int spaces = 0;
+    std::optional<Supply> supply;      // `supply = "120/240"`, or what a sub-panel narrows its feeder to
+    std::vector<std::string> supplies; // names of [[supply]]
+    std::optional<FeederName> feeder;  // of a sub-panel
+    std::string fed_from;
+    std::optional<Amps> main, bus, output;
+    std::vector<int> tandem, blocked, dead;
+    Numbering numbering = Numbering::across;
+    Corner first = Corner::top_left;
+    Hang hang = Hang::upright;
+    std::optional<PanelEnd> main_at;
+    enum class Bus { by_row, by_column, listed } bus_legs = Bus::by_row;
+    std::vector<Leg> row_legs; // listed: one a row
+    std::optional<int> circuits_max, neutral_terminals;
+    std::string building;
+    bool existing = false;
+    std::vector<std::string> asked; // keys typed as "?"
+};
+
+enum class Tie { none, handle_tie, two_pole_breaker };
+enum class Protection { unsaid, no, breaker, outlet };
+enum class Metal { copper, aluminium };
+enum class Wiring { cable, conduit };
+
+struct Segment {
+    std::string kind; // "12/3", "cat6"; empty when not known
+    std::optional<Length> length;
+    std::string to; // the box it ends in; empty when not said
+};
+
+struct Circuit {
+    std::string mark, name, room, name_fr, name_es, note;
+    std::string panel; // always resolved
+    std::string box;   // first box; empty when not said
+    std::string use;   // empty when neither said nor guessed
+    bool use_guessed = false;
+    std::optional<Amps> breaker; // or the fuse of a DC circuit
+    int poles = 1;
+    std::optional<VoltAmperes> load;
+    std::optional<Amps> measured;
+    std::vector<Segment> run; // from the panel outward; `cable` and `length` make one segment; empty when not known
+    std::string multiwire;    // group; empty when it shares nothing
+    Tie tie = Tie::none;      // resolved: two-pole breaker for poles = 2 when not said, none for a pair
+    bool tie_said = false;
+    std::optional<Spot> space;
+    bool fixed = false, existing = false;
+    std::optional<bool> continuous, motor;
+    bool split = false, switch_loop = false, off = false, single = false;
+    Protection gfci = Protection::unsaid, afci = Protection::unsaid; // `true` in the file reads as breaker
+    std::vector<std::string> outlets;
+    std::optional<int> outlet_count;
+    std::string hot;                 // colour; empty when not said
+    std::vector<std::string> colors; // insulated conductors of the home run as the cable really is; empty: as usual
+    std::string third;               // "switched", "traveller", "spare", "neutral" or empty
+    Metal metal = Metal::copper;
+    int terminals = 60; // °C
+    Wiring wiring = Wiring::cable;
+    std::optional<Amps> mca, mop;
+    std::string building;
+    std::string reach_side;       // "left", "right" or empty
+    std::vector<int> reach_spaces; // empty: anywhere
+    std::vector<std::string> runs_with;
+    std::vector<std::string> asked; // keys typed as "?"
+};
+
+struct Situation {
+    std::string name;
+    // Shares in millionths (exact for six decimals). A mark beats a use.
+    std::int64_t other = 1'000'000;
+    std::map<std::string, std::int64_t> by_use, by_mark;
+};
+
+struct Cable { // not a circuit's home run
+    std::string mark, name, kind, from, to;
+    std::optional<Length> length;
+    std::vector<std::string> asked;
+};
+
+struct Dwelling {
+    std::optional<Area> area;
+};
+
+struct Accept {
+    std::string rule, why, by, circuit, panel;
+};
+
+struct Job {
+    std::string name, code, revision; // code: "CE 2024"
+    std::optional<Date> date;
+    std::vector<std::string> languages{"en"};
+    UnitSystem units = UnitSystem::metric;
+    std::optional<Length> tails, loop;
+    std::optional<Dwelling> dwelling;
+    std::vector<Supply> supplies;
+    std::vector<Panel> panels;
+    std::vector<Circuit> circuits;
+    std::vector<Situation> situations;
+    std::vector<Cable> cables;
+    std::vector<Accept> accepts;
+};
+
+Circuit const* circuit_of(Job const& job, std::string_view mark); // null when there is none
+Panel const* panel_of(Job const& job, std::string_view name);     // null when there is none
+Supply const* supply_of(Job const& job, std::string_view name);   // null when there is none
+
+// The two circuits of a multiwire group, in the file's order. A job that was read has two members in every group.
+struct Pair {
+    Circuit const *first, *second;
+};
+std::vector<Pair> pairs(Job const& job);
+// The other circuit of its pair; null when it shares nothing.
+Circuit const* partner(Job const& job, Circuit const& c);
+// The sub-panel that this circuit feeds; null when it feeds none.
+Panel const* fed_panel(Job const& job, Circuit const& c);
+// "K1", of a pair "K1+K2" in the file's order: what its cable is labelled with.
+std::string cable_mark(Job const& job, Circuit const& c);
+
+} // namespace legwork

@@ -1,0 +1,37 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Where in the file each thing stands, made while reading; rules name things, never lines.
+#pragma once
+
+#include <map>
+#include <string>
+#include <tuple>
+
+namespace legwork {
+
+struct Place {
+    int line = 0, column = 0; // from 1; columns in characters; 0 when not known
+};
+
+// Which table a key stands in.
+enum class Thing { job, dwelling, supply, panel, circuit, situation, cable, accept };
+
+class Places {
+public:
+    // `id` is the mark or name of the thing (of an [[accept]], its number from 0); an empty key is the table itself.
+    void set(Thing thing, std::string id, std::string key, Place place) {
+        at_[{thing, std::move(id), std::move(key)}] = place;
+    }
+    // The key's place, else its table's, else {0, 0}.
+    Place find(Thing thing, std::string const& id, std::string const& key) const {
+        if (auto const p = at_.find({thing, id, key}); p != at_.end()) return p->second;
+        if (auto const p = at_.find({thing, id, ""}); p != at_.end()) return p->second;
+        return {};
+    }
+
+private:
+    std::map<std::tuple<Thing, std::string, std::string>, Place> at_;
+};
+
+} // namespace legwork

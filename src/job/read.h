@@ -1,0 +1,40 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Reads a job file. Total: any bytes give a Job or problems, never an exception, a crash or a hang.
+#pragma once
+
+#include "job/job.h"
+#include "job/places.h"
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace legwork {
+
+// A mistake of the file: it could not be understood (exit 2).
+struct Problem {
+    Place place;
+    std::string message, fix; // what is wrong; the way out, imperative
+    std::string line;         // the line of the file, without its end; empty when there is none
+};
+
+// Words that the tables of the code book know; handed in, since job/ lies below codebook/.
+struct Vocabulary {
+    std::vector<std::string> editions, uses, cable_kinds, receptacles; // cable_kinds: the named ones, besides G/N
+    // The use that a circuit's name proposes, or empty. Called for circuits that do not say one.
+    std::function<std::string(Circuit const&)> guess_use;
+};
+
+struct ReadJob {
+    std::optional<Job> job; // only when there is no problem
+    Places places;
+    std::vector<Problem> problems; // in the order of the file
+};
+
+ReadJob read_job(std::string_view bytes, Vocabulary const& words);
+
+} // namespace legwork

@@ -1,0 +1,50 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// The geometry of one panel: rows, columns, legs, neighbours. Pure; knows numbering and bus, nothing of circuits.
+#pragma once
+
+#include "job/job.h"
+
+#include <optional>
+#include <vector>
+
+namespace legwork {
+
+struct Position {
+    int column = 0; // 0: the column of space 1 (with `across`, the odd spaces); 1: the other
+    int row = 0;    // from 1, the row of space 1
+    friend auto operator<=>(Position const&, Position const&) = default;
+};
+
+class Layout {
+public:
+    explicit Layout(Panel const& panel);
+
+    int spaces() const { return spaces_; }
+    int rows() const { return (spaces_ + 1) / 2; }
+    bool has(int space) const { return space >= 1 && space <= spaces_; }
+    Position position(int space) const;               // of a space on the panel
+    std::optional<int> space_at(Position where) const; // nothing off the panel
+    // The leg that the bus gives this space, whatever feeds the panel.
+    Leg leg(int space) const;
+    // The space one row further along the column (the lower half of a two-pole breaker); nothing past the end.
+    std::optional<int> next_in_column(int space) const;
+    // True when both stand next to each other in one column.
+    bool neighbours(int s, int t) const;
+    // A two-pole breaker whose lower-numbered space is `space` reaches two legs here.
+    bool takes_two_pole(int space) const;
+    bool is_tandem(int space) const;
+    bool is_blocked(int space) const;
+    bool is_dead(int space) const; // by `dead =` only; what a source does not reach: Feeds
+
+private:
+    Panel panel_;
+    int spaces_;
+};
+
+// The slots a circuit's breaker takes when its `space` is `at`: one, or two for two poles ("7a" outer 7a+9b, "7b"
+// inner 7b+9a). Empty when it does not fit on the panel.
+std::vector<Spot> slots(Layout const& layout, Spot at, int poles);
+
+} // namespace legwork
