@@ -22,10 +22,10 @@ struct Case {
 
 struct Rule {
     std::string_view id;
-    std::string_view asks;   // one sentence: what it asks
-    std::string_view why;    // why it matters
-    std::string_view remedy; // its usual remedy
-    Findings (*find)(Case const&);
+    std::string_view asks;         // one sentence: what it asks
+    std::string_view why;          // why it matters
+    std::string_view remedy;       // its usual remedy
+    Findings (*find)(Case const&); // null: found elsewhere (by the sheets)
 };
 
 // All rules, in the order of rules.md.
@@ -35,9 +35,11 @@ Rule const* rule_named(std::string_view id); // null when there is none
 // Every finding, worst first, then in the file's order; accepted ones are marked. Never throws.
 Findings check(Job const& job, Plan const& plan, CodeBook const& book);
 
+// False for faults that burn or shock whoever decides to live with them.
+bool may_be_accepted(Finding const& finding);
 // Marks what an [[accept]] covers; for findings that come from elsewhere (sheets).
 void apply_accepts(Job const& job, Findings& findings);
-// Worst first, then in the file's order, stable.
+// Worst first, then in the file's order, stable; accepted ones after the rest.
 void sort_findings(Job const& job, Findings& findings);
 int count(Findings const& findings, Severity severity); // accepted ones are not counted
 

@@ -1,0 +1,10 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "check/themes.h"
+
+namespace legwork {
+
+std::span<Rule const> panel_rules() { return {}; }
+
+} // namespace legwork

@@ -1,0 +1,20 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// The rules theme by theme; check.cpp puts them together.
+#pragma once
+
+#include "check/check.h"
+
+#include <span>
+
+namespace legwork {
+
+std::span<Rule const> multiwire_rules(); // mw-*
+std::span<Rule const> wire_rules();      // wire-*
+std::span<Rule const> panel_rules();     // panel-*
+std::span<Rule const> directory_rules(); // dir-*
+std::span<Rule const> tape_rules();      // tape-*
+std::span<Rule const> job_rules();       // job-*
+
+} // namespace legwork
