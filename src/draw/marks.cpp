@@ -1,0 +1,105 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "draw/marks.h"
+
+#include "draw/fonts.h"
+#include "units/failure.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace legwork {
+
+namespace {
+
+void set_ink(cairo_t* cairo, Ink ink) { cairo_set_source_rgb(cairo, ink.red, ink.green, ink.blue); }
+
+void set_pen(cairo_t* cairo, Mm width, Ink ink, bool dashed) {
+    set_ink(cairo, ink);
+    cairo_set_line_width(cairo, width);
+    // Dashes long against the pen's width stay dashes on a photocopy.
+    double const dashes[] = {std::max(1.0, 3 * width), std::max(0.8, 2 * width)};
+    cairo_set_dash(cairo, dashes, dashed ? 2 : 0, 0);
+}
+
+void rounded(cairo_t* cairo, Box const& b) {
+    double const r = std::min({b.radius, b.width / 2, b.height / 2});
+    if (r <= 0) return cairo_rectangle(cairo, b.x, b.y, b.width, b.height);
+    double const quarter = std::numbers::pi / 2;
+    cairo_new_sub_path(cairo);
+    cairo_arc(cairo, b.x + b.width - r, b.y + r, r, -quarter, 0);
+    cairo_arc(cairo, b.x + b.width - r, b.y + b.height - r, r, 0, quarter);
+    cairo_arc(cairo, b.x + r, b.y + b.height - r, r, quarter, 2 * quarter);
+    cairo_arc(cairo, b.x + r, b.y + r, r, 2 * quarter, 3 * quarter);
+    cairo_close_path(cairo);
+}
+
+void draw(cairo_t* cairo, Box const& b, Fonts const&) {
+    rounded(cairo, b);
+    if (b.filled) {
+        set_ink(cairo, b.fill);
+        cairo_fill_preserve(cairo);
+    }
+    if (b.line > 0) {
+        set_pen(cairo, b.line, b.ink, b.dashed);
+        cairo_stroke_preserve(cairo);
+    }
+    cairo_new_path(cairo);
+}
+
+void draw(cairo_t* cairo, Line const& l, Fonts const&) {
+    set_pen(cairo, l.width, l.ink, l.dashed);
+    cairo_move_to(cairo, l.x1, l.y1);
+    cairo_line_to(cairo, l.x2, l.y2);
+    cairo_stroke(cairo);
+}
+
+double share_left_of_anchor(Align align) {
+    switch (align) {
+    case Align::left: return 0;
+    case Align::centre: return 0.5;
+    case Align::right: return 1;
+    }
+    return 0;
+}
+
+void draw(cairo_t* cairo, Text const& t, Fonts const& fonts) {
+    if (t.words.empty() || t.x_height <= 0) return;
+    auto const line = fonts.inside().line(t.words, t.weight);
+    PangoRectangle logical{};
+    pango_layout_get_extents(line.get(), nullptr, &logical);
+    double const width = static_cast<double>(logical.width) / PANGO_SCALE;
+
+    cairo_save(cairo);
+    cairo_translate(cairo, t.x, t.baseline);
+    cairo_rotate(cairo, t.turn * std::numbers::pi / 180);
+    cairo_scale(cairo, t.x_height / kUnit, t.x_height / kUnit);
+    set_ink(cairo, t.ink);
+    cairo_move_to(cairo, -width * share_left_of_anchor(t.align), 0);
+    pango_cairo_show_layout_line(cairo, pango_layout_get_line_readonly(line.get(), 0));
+    cairo_restore(cairo);
+}
+
+} // namespace
+
+void draw_marks(cairo_t* cairo, Page const& page, Fonts const& fonts) {
+    cairo_set_line_cap(cairo, CAIRO_LINE_CAP_BUTT);
+    cairo_set_line_join(cairo, CAIRO_LINE_JOIN_MITER);
+    for (Mark const& mark : page.marks) std::visit([&](auto const& m) { draw(cairo, m, fonts); }, mark);
+}
+
+cairo_status_t append_bytes(void* bytes, unsigned char const* data, unsigned int length) {
+    static_cast<std::string*>(bytes)->append(reinterpret_cast<char const*>(data), length);
+    return CAIRO_STATUS_SUCCESS;
+}
+
+void require(cairo_status_t status) {
+    if (status != CAIRO_STATUS_SUCCESS)
+        throw Failure(std::string("a page could not be drawn: ") + cairo_status_to_string(status));
+}
+
+double clamped(Mm edge) { return std::isfinite(edge) ? std::clamp(edge, 1.0, 2000.0) : 1.0; }
+
+} // namespace legwork
