@@ -1,0 +1,93 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// legwork balance JOB: spaces for all circuits, with the proof.
+
+#include "balance/balance.h"
+
+#include "check/check.h"
+#include "cli/command.h"
+#include "cli/json.h"
+#include "cli/listing.h"
+#include "cli/plan_text.h"
+#include "cli/save_spaces.h"
+#include "cli/session.h"
+#include "cli/words.h"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+
+void add_options(CLI::App& app, Options& options) {
+    add_job(app, options);
+    auto* const best = app.add_flag("--best", options.best, "the least imbalance there is, whatever moves it takes");
+    auto* const moves =
+        app.add_option("--moves", options.moves, "the best with at most so many moves")->check(CLI::Range(0, 10000));
+    app.add_option("--seconds", options.seconds, "stop searching after so many seconds")
+        ->check(CLI::Range(0.001, 86400.0));
+    app.add_flag("--write", options.write, "put the spaces into the job file; the old file stays as NAME.before.toml");
+    moves->excludes(best);
+    add_json(app, options);
+}
+
+int refuse(Options const& options, Streams& streams, std::string message, std::string fix) {
+    Problem problem;
+    problem.message = std::move(message);
+    problem.fix = std::move(fix);
+    tell_problems({"", {problem}}, options.json, streams);
+    return exit_not_understood;
+}
+
+bool has_room(Plan const& plan) {
+    return std::ranges::all_of(plan.panels, [](PanelPlan const& p) { return p.why.empty(); });
+}
+
+void tell(Session const& s, Plan const& plan, Saved const& saved, Streams& streams) {
+    for (PanelPlan const& p : plan.panels) print_panel_plan(s.job, p, streams);
+    if (!saved.before.empty())
+        streams.out << fmt::format("wrote {} ({})\nthe old file is {}\n", printable(saved.file),
+                                   counted(saved.changes, "space"), printable(saved.before));
+    else if (saved.asked)
+        streams.out << "Nothing to write: the file has these spaces already.\n";
+    else if (has_room(plan) && !spaces_to_save(s.job, plan).empty())
+        streams.out << "The file is unchanged; --write puts these spaces into it.\n";
+}
+
+int run(Options const& options, Streams& streams) {
+    if (options.write && options.file == "-")
+        return refuse(options, streams, "--write cannot change standard input", "name the job file");
+    auto opened = open_job(options.file);
+    if (!opened.session) return tell_problems(opened.problems, options.json, streams), exit_not_understood;
+    auto& s = *opened.session;
+    auto const plan = balance(s.job, {options.best, options.moves, options.seconds});
+    require_sound(s.job, plan, false);
+    Saved saved;
+    if (options.write && has_room(plan)) saved = save_spaces(s, plan);
+    auto made = plan_json(s.job, plan);
+    if (options.json && !saved.before.empty()) made["written"] = {{"path", saved.file}, {"before", saved.before}};
+    if (options.json)
+        write_json(made, streams);
+    else
+        tell(s, plan, saved, streams);
+    // What stands in the file now: after --write, the file as written.
+    auto const& judged = saved.now ? *saved.now : s;
+    auto const status = error_exit(judged);
+    if (!options.json) {
+        streams.out << fmt::format(
+            "{} ({}): {}{}.\n", shown_file(s.file), s.job.code, counts(judged.findings),
+            status == exit_done ? "" : fmt::format("; legwork check {} lists them", shown_file(s.file)));
+        streams.out << wrapped(kCaution, 100, 0) << '\n';
+    }
+    return has_room(plan) ? status : exit_error_finding;
+}
+
+} // namespace
+
+Command const balance_command{"balance", "spaces for all circuits, with the proof", add_options, run};
+
+} // namespace legwork

@@ -1,0 +1,72 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// legwork explain RULE: what a rule asks, why, its usual remedy.
+
+#include "check/check.h"
+#include "cli/command.h"
+#include "cli/json.h"
+#include "cli/nearest.h"
+#include "cli/words.h"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+namespace legwork {
+
+namespace {
+
+void add_options(CLI::App& app, Options& options) {
+    app.add_option("RULE", options.file, "a rule's id, as check prints it in [ ]; every rule when not said");
+    add_json(app, options);
+}
+
+int unknown(Options const& options, Streams& streams) {
+    std::vector<std::string> ids;
+    for (Rule const& r : rules()) ids.emplace_back(r.id);
+    Problem problem;
+    problem.message = fmt::format("there is no rule \"{}\"", options.file);
+    problem.fix = did_you_mean(options.file, ids).value_or("legwork explain, with nothing after it, lists the rules");
+    tell_problems({"", {problem}}, options.json, streams);
+    return exit_not_understood;
+}
+
+void tell(Rule const& r, Streams& streams) {
+    constexpr std::size_t width = 88, indent = 10;
+    auto const line = [&](std::string_view head, std::string_view text) {
+        if (!text.empty())
+            streams.out << fmt::format("{:<{}}", head, indent) << wrapped(text, width - indent, indent) << '\n';
+    };
+    streams.out << r.id << "\n\n";
+    line("  asks", r.asks);
+    line("  why", r.why);
+    line("  remedy", r.remedy);
+}
+
+Json rule_json(Rule const& r) { return {{"rule", r.id}, {"asks", r.asks}, {"why", r.why}, {"remedy", r.remedy}}; }
+
+int run(Options const& options, Streams& streams) {
+    if (options.file.empty()) {
+        auto all = Json::array();
+        for (Rule const& r : rules())
+            if (options.json)
+                all.push_back(rule_json(r));
+            else
+                streams.out << fmt::format("{:<24}{}\n", r.id, wrapped(r.asks, 88, 24));
+        if (options.json) write_json({{"rules", all}}, streams);
+        return exit_done;
+    }
+    auto const* rule = rule_named(options.file);
+    if (!rule) return unknown(options, streams);
+    if (options.json)
+        write_json(rule_json(*rule), streams);
+    else
+        tell(*rule, streams);
+    return exit_done;
+}
+
+} // namespace
+
+Command const explain_command{"explain", "what a rule asks, why, its usual remedy", add_options, run};
+
+} // namespace legwork

@@ -1,0 +1,91 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "cli/form_file.h"
+
+#include "cli/nearest.h"
+#include "cli/share.h"
+#include "output/files.h"
+#include "sheet/sheets.h"
+#include "units/failure.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <filesystem>
+
+namespace legwork {
+
+namespace fs = std::filesystem;
+
+namespace {
+
+constexpr std::size_t kLargestForm = 64 * 1024;
+constexpr std::string_view kStarter = "starter"; // the one file of templates/ that is a job, not a form
+
+Problem problem(std::string message, std::string fix) {
+    Problem p;
+    p.message = std::move(message);
+    p.fix = std::move(fix);
+    return p;
+}
+
+std::vector<fs::path> form_files() {
+    std::vector<fs::path> files;
+    std::error_code failed;
+    for (fs::directory_iterator at(share_folder("templates"), failed), end; !failed && at != end; at.increment(failed))
+        if (at->path().extension() == ".toml" && at->path().stem() != kStarter) files.push_back(at->path());
+    std::ranges::sort(files);
+    return files;
+}
+
+OpenedForm open_file(fs::path const& path) {
+    std::string why;
+    auto const bytes = read_file(path.string(), kLargestForm, why);
+    if (!bytes)
+        return {std::nullopt,
+                {path.string(), {problem("cannot read the form: " + why, "legwork forms lists the forms there are")}}};
+    if (bytes->size() > kLargestForm)
+        return {std::nullopt,
+                {path.string(), {problem("it is too large to be a form", "legwork forms lists the forms there are")}}};
+    auto read = read_form(*bytes, path.stem().string());
+    return {std::move(read.form), {path.string(), std::move(read.problems)}};
+}
+
+Form shipped(fs::path const& path) {
+    auto opened = open_file(path);
+    if (opened.form) return *opened.form;
+    auto const why = opened.problems.problems.empty() ? "it is not a form" : opened.problems.problems.front().message;
+    throw Failure(fmt::format("the form {} that comes with legwork is broken: {}", path.string(), why));
+}
+
+} // namespace
+
+std::vector<Form> installed_forms() {
+    std::vector<Form> forms;
+    for (auto const& path : form_files()) forms.push_back(shipped(path));
+    std::ranges::stable_sort(forms, {}, &Form::sheet);
+    return forms;
+}
+
+Form default_form(std::string const& sheet) {
+    auto const* kind = sheet_kind(sheet);
+    if (!kind) throw Failure("there is no sheet " + sheet);
+    return shipped(fs::path(share_folder("templates")) / (std::string(kind->default_form) + ".toml"));
+}
+
+OpenedForm open_form(std::string const& name_or_file) {
+    auto const files = form_files();
+    auto const named = std::ranges::find_if(files, [&](fs::path const& f) { return f.stem() == name_or_file; });
+    if (named != files.end()) return {shipped(*named), {}};
+    if (name_or_file.find('/') != std::string::npos || name_or_file.ends_with(".toml")) return open_file(name_or_file);
+    std::vector<std::string> names;
+    for (auto const& f : files) names.push_back(f.stem().string());
+    return {std::nullopt,
+            {"",
+             {problem(fmt::format("there is no form \"{}\"", name_or_file),
+                      did_you_mean(name_or_file, names)
+                          .value_or("legwork forms lists the forms there are; a file of your own ends in .toml"))}}};
+}
+
+} // namespace legwork

@@ -1,0 +1,145 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "cli/json.h"
+
+#include "check/check.h"
+#include "panel/feeds.h"
+
+namespace legwork {
+
+namespace {
+
+Json number_or_null(int n) { return n > 0 ? Json(n) : Json(nullptr); }
+Json text_or_null(std::string const& text) { return text.empty() ? Json(nullptr) : Json(text); }
+template <class T>
+Json or_null(std::optional<T> const& value) {
+    return value ? Json(*value) : Json(nullptr);
+}
+
+std::string_view word(Source source) {
+    switch (source) {
+    case Source::seen: return "seen";
+    case Source::memory: return "memory";
+    case Source::practice: break;
+    }
+    return "practice";
+}
+
+std::string panel_of_finding(Job const& job, Finding const& f) {
+    if (!f.where.panel.empty() || f.where.circuits.empty()) return f.where.panel;
+    auto const* c = circuit_of(job, f.where.circuits.front());
+    return c ? c->panel : "";
+}
+
+Json finding_json(Session const& s, Finding const& f) {
+    auto const place = place_of(s.places, f.where);
+    auto reference = f.reference.edition;
+    if (!f.reference.section.empty())
+        reference += (reference.empty() ? "" : " ") + f.reference.section;
+    else
+        reference.clear();
+    Json made{{"rule", f.rule},
+              {"severity", name(f.severity)},
+              {"panel", text_or_null(panel_of_finding(s.job, f))},
+              {"circuits", f.where.circuits},
+              {"line", number_or_null(place.line)},
+              {"column", number_or_null(place.column)},
+              {"message", f.message},
+              {"fix", f.fix},
+              {"reference", reference},
+              {"source", word(f.reference.source)}};
+    if (f.accepted) {
+        made["by"] = f.accepted_by;
+        made["why"] = f.accepted_why;
+    }
+    return made;
+}
+
+std::vector<std::string> texts(std::vector<Spot> const& spots) {
+    std::vector<std::string> all;
+    for (Spot const s : spots) all.push_back(text(s));
+    return all;
+}
+
+Json placement_json(Placement const& p) {
+    return {{"circuit", p.circuit},
+            {"spaces", texts(p.slots)},
+            {"leg", p.leg ? Json(std::string(1, letter(*p.leg))) : Json(nullptr)},
+            {"from", texts(p.from)}};
+}
+
+Json situation_json(SituationLoad const& s) {
+    return {{"name", s.name},
+            {"leg_a_va", s.leg_a_va},
+            {"leg_b_va", s.leg_b_va},
+            {"imbalance_va", s.imbalance_va},
+            {"neutral_a", s.neutral_a}};
+}
+
+template <class List, class Make>
+Json list(List const& from, Make make) {
+    auto made = Json::array();
+    for (auto const& item : from) made.push_back(make(item));
+    return made;
+}
+
+Json panel_json(Job const& job, PanelPlan const& p) {
+    auto const* panel = panel_of(job, p.panel);
+    auto const sources = panel ? feeds(job, *panel) : std::vector<Feed>{};
+    auto names = Json::array();
+    for (Feed const& f : sources)
+        if (!f.source.empty()) names.push_back(f.source);
+    Json made{{"panel", p.panel},
+              {"supply", sources.empty() ? Json(nullptr) : Json(name(sources.front().kind))},
+              {"supplies", names},
+              {"proven", p.proven},
+              {"imbalance_va", or_null(p.imbalance_va)},
+              {"least_imbalance_va", or_null(p.least_imbalance_va)},
+              {"lower_bound_va", or_null(p.lower_bound_va)},
+              {"situations", list(p.situations, situation_json)},
+              {"moves", p.moves},
+              {"tradeoff", list(p.tradeoff,
+                                [](TradeoffStep const& t) {
+                                    return Json{{"moves", t.moves}, {"imbalance_va", t.imbalance_va}};
+                                })},
+              {"placements", list(p.placements, placement_json)}};
+    if (!p.why.empty()) made["why"] = p.why;
+    if (p.stopped_by_time) made["stopped"] = "time";
+    return made;
+}
+
+} // namespace
+
+Json problems_json(FileProblems const& found) {
+    return {{"job", nullptr}, {"problems", list(found.problems, [&](Problem const& p) {
+                                   return Json{{"file", text_or_null(found.file)},
+                                               {"line", number_or_null(p.place.line)},
+                                               {"column", number_or_null(p.place.column)},
+                                               {"message", p.message},
+                                               {"fix", p.fix}};
+                               })}};
+}
+
+Json findings_json(Session const& s) {
+    auto standing = Json::array(), accepted = Json::array();
+    for (Finding const& f : s.findings) (f.accepted ? accepted : standing).push_back(finding_json(s, f));
+    return {{"job", s.job.name},
+            {"code", s.job.code},
+            {"errors", count(s.findings, Severity::error)},
+            {"warnings", count(s.findings, Severity::warning)},
+            {"notes", count(s.findings, Severity::note)},
+            {"accepted", accepted},
+            {"findings", standing}};
+}
+
+Json plan_json(Job const& job, Plan const& plan) {
+    return {{"job", job.name}, {"panels", list(plan.panels, [&](PanelPlan const& p) { return panel_json(job, p); })}};
+}
+
+void write_json(Json const& value, Streams& streams) {
+    // A job's text is whole UTF-8; a file's name need not be.
+    streams.out << value.dump(2, ' ', false, Json::error_handler_t::replace) << '\n';
+}
+
+} // namespace legwork

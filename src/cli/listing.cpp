@@ -1,0 +1,72 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "cli/listing.h"
+
+#include "check/check.h"
+#include "cli/words.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+
+constexpr std::size_t kWidth = 100;
+
+std::string reference_line(Reference const& r) {
+    auto const where = r.section.empty() ? std::string() : r.edition.empty() ? r.section : r.edition + " " + r.section;
+    switch (r.source) {
+    case Source::seen: return where;
+    case Source::memory: return where.empty() ? "number from memory: look it up" : where + " (from memory: look it up)";
+    case Source::practice: break;
+    }
+    return where.empty() ? "common practice" : where + " (common practice)";
+}
+
+// The colour of the severity word is put in after wrapping, so that lines break at the same places with and without it.
+std::string head(Session const& s, Finding const& f, bool color) {
+    auto const who = f.where.circuits.empty() ? "" : joined(f.where.circuits) + ": ";
+    auto const place = at_place(s.file, place_of(s.places, f.where));
+    auto const plain = severity_word(f.severity, false);
+    auto text = wrapped(fmt::format("{}: {}: {}{} [{}]", place, plain, who, printable(f.message), f.rule), kWidth, 4);
+    if (auto const at = text.find(plain, place.size()); color && at != std::string::npos)
+        text.replace(at, plain.size(), severity_word(f.severity, true));
+    return text;
+}
+
+void list_one(Session const& s, Finding const& f, Streams& streams) {
+    streams.out << head(s, f, streams.color_out) << '\n';
+    if (!f.fix.empty()) streams.out << "    " << wrapped("Do: " + printable(f.fix), kWidth - 4, 8) << '\n';
+    if (auto const line = reference_line(f.reference); !line.empty()) streams.out << "    " << line << '\n';
+    if (f.accepted)
+        streams.out << "    "
+                    << wrapped(fmt::format("Accepted by {}: {}", printable(f.accepted_by), printable(f.accepted_why)),
+                               kWidth - 4, 8)
+                    << '\n';
+    streams.out << '\n';
+}
+
+} // namespace
+
+std::string counts(Findings const& findings) {
+    auto text = fmt::format("{}, {}, {}", counted(count(findings, Severity::error), "error"),
+                            counted(count(findings, Severity::warning), "warning"),
+                            counted(count(findings, Severity::note), "note"));
+    auto const accepted = static_cast<int>(std::ranges::count_if(findings, &Finding::accepted));
+    return accepted == 0 ? text : text + fmt::format(", {} accepted", accepted);
+}
+
+void list_findings(Session const& s, Streams& streams) {
+    for (Finding const& f : s.findings)
+        if (!f.accepted) list_one(s, f, streams);
+    for (Finding const& f : s.findings)
+        if (f.accepted) list_one(s, f, streams);
+    streams.out << fmt::format("{} ({}): {}.\n", shown_file(s.file), s.job.code, counts(s.findings));
+    if (!s.findings.empty()) streams.out << "legwork explain RULE tells more of the rule in [ ].\n";
+    streams.out << '\n' << wrapped(kCaution, kWidth, 0) << '\n';
+}
+
+} // namespace legwork

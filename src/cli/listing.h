@@ -1,0 +1,17 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#pragma once
+
+#include "cli/session.h"
+
+namespace legwork {
+
+// For people, to `out`: place, severity, message, rule; then what to do and the reference; then the counts and the
+// caution.
+void list_findings(Session const& session, Streams& streams);
+
+// "2 errors, 1 warning, 3 notes, 1 accepted"
+std::string counts(Findings const& findings);
+
+} // namespace legwork

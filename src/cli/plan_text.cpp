@@ -1,0 +1,119 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "cli/plan_text.h"
+
+#include "cli/space_table.h"
+#include "cli/words.h"
+#include "panel/feeds.h"
+#include "units/text.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+
+constexpr std::int64_t kBar = 40; // letters of the longest bar
+
+std::string bar(std::int64_t va, std::int64_t longest) {
+    return std::string(static_cast<std::size_t>(longest > 0 ? (va * kBar + longest / 2) / longest : 0), '#');
+}
+
+void print_situations(PanelPlan const& plan, std::ostream& out) {
+    if (plan.situations.empty() || !plan.imbalance_va) return;
+    std::int64_t longest = 0;
+    for (auto const& s : plan.situations) longest = std::max({longest, s.leg_a_va, s.leg_b_va});
+    out << "\nLegs\n";
+    for (auto const& s : plan.situations) {
+        out << fmt::format("  {}: {} VA apart, {:.1f} A in the neutral\n", printable(s.name), s.imbalance_va,
+                           s.neutral_a);
+        out << fmt::format("    A {:>6} VA {}\n", s.leg_a_va, bar(s.leg_a_va, longest));
+        out << fmt::format("    B {:>6} VA {}\n", s.leg_b_va, bar(s.leg_b_va, longest));
+    }
+}
+
+void print_tradeoff(PanelPlan const& plan, std::ostream& out) {
+    if (plan.tradeoff.size() < 2) return;
+    // The last step that this plan's moves pay for.
+    auto const dearer =
+        std::ranges::find_if(plan.tradeoff, [&](TradeoffStep const& t) { return t.moves > plan.moves; });
+    out << "\nWhat moves buy\n";
+    for (auto at = plan.tradeoff.begin(); at != plan.tradeoff.end(); ++at)
+        out << fmt::format("  {:>9} {:>7} VA apart{}\n", counted(at->moves, "move"), at->imbalance_va,
+                           std::next(at) == dearer ? "   <- this plan" : "");
+}
+
+void print_proof(PanelPlan const& plan, std::ostream& out) {
+    if (!plan.imbalance_va || !plan.least_imbalance_va) return;
+    out << fmt::format("\nWorst imbalance of this plan {} VA; the least there is {} VA", *plan.imbalance_va,
+                       *plan.least_imbalance_va);
+    if (plan.proven)
+        out << ", proven: no plan does better.\n";
+    else
+        out << fmt::format(", not proven: no plan does better than {} VA{}.\n", plan.lower_bound_va.value_or(0),
+                           plan.stopped_by_time ? ", and the search was stopped by --seconds" : "");
+}
+
+std::string spots(std::vector<Spot> const& all) {
+    std::vector<std::string> words;
+    for (Spot const s : all) words.push_back(text(s));
+    return joined(words, "+");
+}
+
+std::string landing(Placement const& p) {
+    return fmt::format("{} on {}{}", p.circuit, spots(p.slots), p.leg ? fmt::format(" (leg {})", letter(*p.leg)) : "");
+}
+
+// All wires come off before the first one lands: half of two swapped circuits has nowhere to go otherwise.
+void print_moves(PanelPlan const& plan, std::ostream& out) {
+    std::vector<Placement const*> moved, fresh;
+    for (Placement const& p : plan.placements) {
+        if (p.slots.empty()) continue;
+        if (p.from.empty())
+            fresh.push_back(&p);
+        else if (p.from != p.slots)
+            moved.push_back(&p);
+    }
+    if (!moved.empty()) {
+        out << fmt::format("\n{}: with the panel dead,\n  take off\n", counted(static_cast<int>(moved.size()), "move"));
+        for (auto const* p : moved) out << fmt::format("    {} from {}\n", p->circuit, spots(p->from));
+        out << "  then land\n";
+        for (auto const* p : moved) out << "    " << landing(*p) << '\n';
+    }
+    if (!fresh.empty()) {
+        out << "\nNew circuits land\n";
+        for (auto const* p : fresh) out << "    " << landing(*p) << '\n';
+    }
+}
+
+std::string sources(Job const& job, Panel const& panel) {
+    std::vector<std::string> words;
+    for (Feed const& f : feeds(job, panel))
+        words.push_back(f.source.empty() ? std::string(name(f.kind))
+                                         : fmt::format("{} ({})", printable(f.source), name(f.kind)));
+    return joined(words, " or ");
+}
+
+} // namespace
+
+void print_panel_plan(Job const& job, PanelPlan const& plan, Streams& streams) {
+    auto const* panel = panel_of(job, plan.panel);
+    if (!panel) return;
+    streams.out << fmt::format("{}: {} spaces, {}{}\n", printable(panel->name), panel->spaces, sources(job, *panel),
+                               panel->main ? ", main " + text(*panel->main) : "");
+    if (!plan.why.empty()) {
+        streams.out << "  " << wrapped("No plan: " + printable(plan.why), 98, 2) << "\n\n";
+        return;
+    }
+    print_space_table(job, *panel, plan, streams.out);
+    print_situations(plan, streams.out);
+    print_tradeoff(plan, streams.out);
+    print_proof(plan, streams.out);
+    print_moves(plan, streams.out);
+    streams.out << '\n';
+}
+
+} // namespace legwork

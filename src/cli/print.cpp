@@ -1,0 +1,132 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// legwork print JOB: the sheets as files.
+
+#include "check/check.h"
+#include "cli/command.h"
+#include "cli/form_file.h"
+#include "cli/json.h"
+#include "cli/listing.h"
+#include "cli/nearest.h"
+#include "cli/session.h"
+#include "cli/sheet_files.h"
+#include "cli/words.h"
+#include "sheet/sheets.h"
+#include "units/failure.h"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+
+void add_options(CLI::App& app, Options& options) {
+    add_job(app, options);
+    app.add_option("--out", options.out_folder, "folder to write to, made when missing; here when not said");
+    app.add_option("--sheet", options.sheets, "only this sheet (repeatable); all when not said")
+        ->allow_extra_args(false);
+    app.add_option("--form", options.forms, "form to print a sheet on: a name of legwork forms, or a file (repeatable)")
+        ->allow_extra_args(false);
+    app.add_option("--format", options.formats, "pdf, svg or png (repeatable); pdf and svg when not said")
+        ->allow_extra_args(false)
+        ->check(CLI::IsMember({"pdf", "svg", "png"}));
+    add_json(app, options);
+}
+
+// The sheets to print, each with its form; or what was wrong with the call.
+struct Order {
+    std::vector<SheetOrder> sheets;
+    FileProblems problems;
+};
+
+Order refused(std::string message, std::string fix) {
+    Problem problem;
+    problem.message = std::move(message);
+    problem.fix = std::move(fix);
+    return {{}, {"", {problem}}};
+}
+
+Order unknown_sheet(std::string const& name) {
+    std::vector<std::string> names;
+    for (SheetKind const& k : sheet_kinds()) names.emplace_back(k.name);
+    return refused(fmt::format("there is no sheet \"{}\"", name),
+                   did_you_mean(name, names).value_or("the sheets are " + joined(names)));
+}
+
+Order order(Options const& options) {
+    Order made;
+    for (auto const& name : options.sheets)
+        if (!sheet_kind(name)) return unknown_sheet(name);
+    for (SheetKind const& k : sheet_kinds())
+        if (options.sheets.empty() || std::ranges::count(options.sheets, k.name) > 0)
+            made.sheets.push_back({&k, std::nullopt});
+    for (auto const& name : options.forms) {
+        auto opened = open_form(name);
+        if (!opened.form) return {{}, std::move(opened.problems)};
+        auto const at =
+            std::ranges::find_if(made.sheets, [&](SheetOrder const& o) { return o.kind->name == opened.form->sheet; });
+        if (at == made.sheets.end())
+            return refused(fmt::format("the form \"{}\" is for the sheet \"{}\", which is not to be printed", name,
+                                       opened.form->sheet),
+                           "legwork forms lists the forms by sheet");
+        if (at->form)
+            return refused(fmt::format("two forms for the sheet \"{}\"", opened.form->sheet),
+                           "give one --form for a sheet");
+        at->form = std::move(opened.form);
+    }
+    for (auto& o : made.sheets)
+        if (!o.form) o.form = default_form(std::string(o.kind->name));
+    return made;
+}
+
+Json files_json(Job const& job, std::vector<WrittenFile> const& files) {
+    auto list = Json::array();
+    for (WrittenFile const& f : files)
+        list.push_back({{"sheet", f.sheet},
+                        {"panel", f.panel.empty() ? Json(nullptr) : Json(f.panel)},
+                        {"format", f.format},
+                        {"page", f.page},
+                        {"pages", f.pages},
+                        {"path", f.path}});
+    return {{"job", job.name}, {"files", list}};
+}
+
+void tell_files(Session const& s, std::vector<WrittenFile> const& files, Streams& streams) {
+    for (WrittenFile const& f : files)
+        streams.out << fmt::format("wrote {}{}\n", printable(f.path),
+                                   f.format == "pdf" ? fmt::format(" ({})", counted(f.pages, "page")) : "");
+    streams.out << fmt::format("\n{} ({}): {}.\n", shown_file(s.file), s.job.code, counts(s.findings));
+    if (error_exit(s) != exit_done)
+        streams.out << fmt::format("The sheets carry the band DRAFT; legwork check {} says what to put right.\n",
+                                   shown_file(s.file));
+    streams.out << wrapped(kCaution, 100, 0) << '\n';
+}
+
+int run(Options const& options, Streams& streams) {
+    auto ordered = order(options);
+    if (!ordered.problems.problems.empty())
+        return tell_problems(ordered.problems, options.json, streams), exit_not_understood;
+    auto const opened = open_job(options.file);
+    if (!opened.session) return tell_problems(opened.problems, options.json, streams), exit_not_understood;
+    auto const& s = *opened.session;
+    auto formats = options.formats.empty() ? std::vector<std::string>{"pdf", "svg"} : options.formats;
+    auto const written = write_sheets(s, ordered.sheets, formats, options.out_folder);
+    if (options.json)
+        write_json(files_json(s.job, written.files), streams);
+    else
+        tell_files(s, written.files, streams);
+    for (auto const& old : written.left_over)
+        streams.err << fmt::format("legwork: {} is from an earlier print with more pages: throw it away\n",
+                                   printable(old));
+    return error_exit(s);
+}
+
+} // namespace
+
+Command const print_command{"print", "the sheets, PDF and SVG", add_options, run};
+
+} // namespace legwork

@@ -1,0 +1,48 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "cli/save_spaces.h"
+
+#include "cli/words.h"
+#include "output/replace.h"
+#include "units/failure.h"
+
+#include <fmt/format.h>
+
+namespace legwork {
+
+std::vector<Edit> spaces_to_save(Job const& job, Plan const& plan) {
+    std::vector<Edit> edits;
+    for (PanelPlan const& panel : plan.panels)
+        for (Placement const& p : panel.placements) {
+            auto const* c = circuit_of(job, p.circuit);
+            if (!c || p.slots.empty() || c->space == p.slots.front()) continue;
+            auto const at = p.slots.front();
+            edits.push_back({p.circuit, "space", at.half ? '"' + text(at) + '"' : text(at)});
+        }
+    return edits;
+}
+
+Saved save_spaces(Session const& session, Plan const& plan) {
+    Saved saved;
+    saved.asked = true;
+    auto const edits = spaces_to_save(session.job, plan);
+    if (edits.empty()) return saved;
+    auto const edited = edit_job(session.bytes, edits);
+    if (!edited.why.empty()) throw Failure(fmt::format("cannot put the spaces into {}: {}", session.file, edited.why));
+    // Judged before it is written: what cannot be read again is not put in anybody's file.
+    auto reopened = open_job(session.file, edited.bytes);
+    if (!reopened.session)
+        throw Failure(fmt::format("the changed job would not be readable, so {} was left as it is", session.file));
+    auto const replaced = replace_file(session.file, session.bytes, edited.bytes);
+    if (!replaced.done)
+        throw Failure(fmt::format("{} was changed by somebody else meanwhile and was left as it is; run this again",
+                                  session.file));
+    saved.changes = static_cast<int>(edits.size());
+    saved.file = session.file;
+    saved.before = replaced.before;
+    saved.now = std::move(reopened.session);
+    return saved;
+}
+
+} // namespace legwork

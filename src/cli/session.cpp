@@ -1,0 +1,80 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "cli/session.h"
+
+#include "balance/balance.h"
+#include "check/check.h"
+#include "cli/form_file.h"
+#include "cli/share.h"
+#include "cli/vocabulary.h"
+#include "cli/words.h"
+#include "output/files.h"
+#include "sheet/sheets.h"
+#include "units/failure.h"
+
+#include <fmt/format.h>
+
+namespace legwork {
+
+namespace {
+
+Opened refused(std::string const& file, std::string message, std::string fix) {
+    Problem problem;
+    problem.message = std::move(message);
+    problem.fix = std::move(fix);
+    return {std::nullopt, {file, {problem}}};
+}
+
+Findings all_findings(Session const& s) {
+    auto found = check(s.job, s.plan, *s.book);
+    auto const more = sheet_findings(s.job, s.plan, default_form("directory"), *s.fonts);
+    if (more.empty()) return found;
+    found.insert(found.end(), more.begin(), more.end());
+    apply_accepts(s.job, found);
+    sort_findings(s.job, found);
+    return found;
+}
+
+} // namespace
+
+void require_sound(Job const& job, Plan const& plan, bool filed) {
+    auto const faults = recheck(job, plan, filed);
+    if (!faults.empty())
+        throw Failure(
+            "legwork's own plan does not add up, so nothing of it is shown; please report this with the job file: " +
+            joined(faults, "; "));
+}
+
+Opened open_job(std::string const& file, std::string bytes) {
+    auto read = read_job(bytes, vocabulary());
+    if (!read.job) return {std::nullopt, {file, std::move(read.problems)}};
+    Session s;
+    s.file = file;
+    s.bytes = std::move(bytes);
+    s.job = std::move(*read.job);
+    s.places = std::move(read.places);
+    s.book = code_book(s.job.code);
+    if (!s.book) throw Failure("there is no code book for " + s.job.code);
+    s.plan = as_filed(s.job);
+    require_sound(s.job, s.plan, true);
+    s.fonts = std::make_unique<Fonts>(share_folder("fonts"));
+    s.findings = all_findings(s);
+    return {std::move(s), {}};
+}
+
+Opened open_job(std::string const& file) {
+    std::string why;
+    auto bytes = read_file(file, kLargestJob, why);
+    if (!bytes) return refused(file, "cannot read it: " + why, "name a job file, or \"-\" for standard input");
+    if (bytes->size() > kLargestJob)
+        return refused(file, "it is larger than 1 MiB",
+                       "name a job file: the largest real ones are a hundredth of that");
+    return open_job(file, std::move(*bytes));
+}
+
+int error_exit(Session const& session) {
+    return count(session.findings, Severity::error) > 0 ? exit_error_finding : exit_done;
+}
+
+} // namespace legwork

@@ -1,0 +1,49 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// The one place where the data flows: bytes -> job -> plan as filed -> findings. Commands only show what it holds.
+#pragma once
+
+#include "balance/plan.h"
+#include "check/finding.h"
+#include "cli/problems.h"
+#include "codebook/code_book.h"
+#include "draw/draw.h"
+#include "job/read.h"
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace legwork {
+
+// A job file of more bytes is not read.
+inline constexpr std::size_t kLargestJob = 1024 * 1024;
+
+struct Session {
+    std::string file;  // as typed
+    std::string bytes; // as read
+    Job job;
+    Places places;
+    CodeBook const* book = nullptr;
+    Plan plan; // the panels as the file has them, rechecked
+    std::unique_ptr<Fonts> fonts;
+    Findings findings; // all, worst first; accepted ones marked
+};
+
+struct Opened {
+    std::optional<Session> session; // nothing: not understood, `problems` says why
+    FileProblems problems;
+};
+
+// Reads and judges the job. Throws Failure when legwork itself is broken: a plan that does not add up, missing fonts.
+Opened open_job(std::string const& file);
+Opened open_job(std::string const& file, std::string bytes);
+
+// Throws Failure when the plan does not hold: nothing of it may then be shown.
+void require_sound(Job const& job, Plan const& plan, bool filed);
+
+int error_exit(Session const& session); // 1 while an error finding stands, else 0
+
+} // namespace legwork

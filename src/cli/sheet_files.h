@@ -1,0 +1,38 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Composed sheets to named files.
+#pragma once
+
+#include "cli/session.h"
+#include "sheet/form.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace legwork {
+
+struct SheetKind;
+
+struct SheetOrder {
+    SheetKind const* kind;
+    std::optional<Form> form;
+};
+
+struct WrittenFile {
+    std::string sheet, panel, format, path;
+    int page = 1, pages = 1; // a PDF holds all pages and counts as page 1
+};
+
+struct WrittenSheets {
+    std::vector<WrittenFile> files;
+    std::vector<std::string> left_over; // pages of an earlier, longer print that now belong to nothing
+};
+
+// "directory-Main.pdf", "directory-Main-1.svg", "labels.pdf", ...: the panel's name reduced, clashes numbered.
+// Everything is drawn before the first file is written. Throws Failure.
+WrittenSheets write_sheets(Session const& session, std::vector<SheetOrder> const& orders,
+                           std::vector<std::string> const& formats, std::string const& folder);
+
+} // namespace legwork

@@ -1,0 +1,32 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Small pieces of what the commands print.
+#pragma once
+
+#include "check/finding.h"
+#include "job/places.h"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace legwork {
+
+// The one line of caution that goes with everything a person may act on.
+extern std::string_view const kCaution;
+
+std::string severity_word(Severity severity, bool color);   // "error"
+std::string at_place(std::string const& file, Place place); // "shed.toml:31:1", "shed.toml" when the place is not known
+std::string shown_file(std::string const& file);            // "-" is "standard input"
+std::string joined(std::vector<std::string> const& words, std::string_view between = ", ");
+std::string counted(int n, std::string_view one); // "1 error", "2 errors"
+// Control characters (but tabs) and half letters replaced: what a file holds never reaches the terminal raw.
+std::string printable(std::string_view text);
+std::size_t letters(std::string_view utf8);
+// Cut to so many letters with "..." at its end, or filled up with blanks.
+std::string fitted(std::string_view utf8, std::size_t width);
+// Broken at blanks into lines of at most `width` letters; every line but the first starts with `indent` blanks.
+std::string wrapped(std::string_view text, std::size_t width, std::size_t indent);
+
+} // namespace legwork
