@@ -24,7 +24,7 @@ struct SheetInput {
     Findings const& findings; // all of them, the sheets' own included
     CodeBook const& book;
     TextWidth const& widths;
-    std::string file;         // the job file's name as the person typed it, for "how to reprint"
+    std::string file; // the job file's name as the person typed it, for "how to reprint"
 };
 
 struct SheetKind {

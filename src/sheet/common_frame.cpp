@@ -1,0 +1,173 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "sheet/common_frame.h"
+
+#include "check/check.h"
+#include "sheet/common_text.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+
+constexpr Mm kStrip = 10, kHead = 13, kBand = 7, kGap = 2;
+
+std::string errors(std::string_view word, std::ptrdiff_t n) {
+    return fmt::format("{}: {} {}", word, n, n == 1 ? "error" : "errors");
+}
+
+Mm width_between(Form const& form) { return form.width - 2 * form.margin; }
+
+std::vector<std::string> wrapped_small(TextWidth const& widths, std::string_view words, Mm width) {
+    // Height enough that no line is lost; a word wider than the page is shortened.
+    return fit(widths, words, Weight::regular, width, 1000, kFloor).lines;
+}
+
+// Lines of the foot from top to bottom, without the last (imprint and how to reprint).
+std::vector<std::string> foot_lines(SheetInput const& input, Form const& form, Frame const& frame) {
+    std::vector<std::string> lines;
+    auto const add = [&](std::string_view words) {
+        for (std::string& line : wrapped_small(input.widths, words, width_between(form)))
+            lines.push_back(std::move(line));
+    };
+    for (std::string const& own : frame.foot) add(own);
+    add(caution());
+    return lines;
+}
+
+Mm foot_height(SheetInput const& input, Form const& form, Frame const& frame) {
+    return block_height(foot_lines(input, form, frame).size() + 1, kFloor) + kGap;
+}
+
+Mm band_height(SheetInput const& input, Frame const& frame) {
+    return bands(input, frame.panel, frame.shows_spaces).empty() ? 0 : kBand + kGap;
+}
+
+void add_strip(Page& page, Form const& form) {
+    Mm const y = form.margin + kStrip - kGap;
+    page.marks.push_back(
+        Text{form.margin, y - 0.8, kFloor, "Changes by hand:", Weight::regular, Align::left, kLighter, 0});
+    page.marks.push_back(Line{form.margin, y, form.width - form.margin, y, 0.15, kLighter, false});
+}
+
+void add_head(SheetInput const& input, Form const& form, Frame const& frame, Page& page, Mm top, std::size_t number,
+              std::size_t pages) {
+    Mm const left = form.margin, right = form.width - form.margin, width = right - left;
+    Mm const first = top + cap_height(kTitle), second = first + leading(kDetail) + 0.4;
+    add_lines(page, fit_line(input.widths, frame.title, Weight::bold, width * 0.5 - kGap, kTitle), left, first,
+              Weight::bold);
+    add_lines(page, fit_line(input.widths, frame.subtitle, Weight::regular, width * 0.45 - kGap, kDetail), left, second,
+              Weight::regular);
+    add_lines(page, fit_line(input.widths, input.job.name, Weight::bold, width * 0.5 - kGap, kNames), right, first,
+              Weight::bold, Align::right);
+    std::string words;
+    auto const say = [&](std::string const& more) { words += (words.empty() ? "" : ", ") + more; };
+    if (!input.job.revision.empty()) say("rev. " + input.job.revision);
+    if (input.job.date) say(date_words(input.job));
+    say(fmt::format("page {} of {}", number, pages));
+    say(checked_against(input.job));
+    add_lines(page, fit_line(input.widths, words, Weight::regular, width * 0.55 - kGap, kDetail), right, second,
+              Weight::regular, Align::right);
+    page.marks.push_back(Line{left, top + kHead - kGap, right, top + kHead - kGap, 0.15, kBlack, false});
+}
+
+void add_bands(SheetInput const& input, Form const& form, Frame const& frame, Page& page, Mm top) {
+    auto const words = bands(input, frame.panel, frame.shows_spaces);
+    if (words.empty()) return;
+    auto const n = static_cast<Mm>(words.size());
+    Mm const width = (width_between(form) - (n - 1) * kGap) / n;
+    Mm x = form.margin;
+    for (std::string const& band : words) {
+        page.marks.push_back(Box{x, top, width, kBand, 0.5, kBlack, true, grey(0.94), 0, false});
+        auto const text = fit_line(input.widths, band, Weight::bold, width - 2 * kGap, kNames);
+        add_lines(page, text, x + width / 2, top + (kBand + cap_height(text.x_height)) / 2, Weight::bold,
+                  Align::centre);
+        x += width + kGap;
+    }
+}
+
+void add_foot(SheetInput const& input, Form const& form, Frame const& frame, Page& page) {
+    Mm const left = form.margin, right = form.width - form.margin, bottom = form.height - form.margin;
+    auto const lines = foot_lines(input, form, frame);
+    Mm y = bottom - descent(kFloor) - static_cast<Mm>(lines.size()) * leading(kFloor);
+    Mm const rule = y - cap_height(kFloor) - kGap * 0.6;
+    page.marks.push_back(Line{left, rule, right, rule, 0.15, kBlack, false});
+    add_lines(page, {lines, kFloor, false}, left, y, Weight::regular);
+    y = bottom - descent(kFloor);
+    add_lines(page, fit_line(input.widths, imprint(input.job), Weight::regular, (right - left) * 0.5 - kGap, kFloor),
+              left, y, Weight::regular);
+    add_lines(page, fit_line(input.widths, how_to_reprint(input), Weight::regular, (right - left) * 0.5 - kGap, kFloor),
+              right, y, Weight::regular, Align::right);
+}
+
+Mm head_top(Form const& form, Frame const& frame) { return form.margin + (frame.strip ? kStrip : 0); }
+
+} // namespace
+
+Rect content_area(SheetInput const& input, Form const& form, Frame const& frame) {
+    Mm const top = head_top(form, frame) + kHead + band_height(input, frame);
+    Mm const bottom = form.height - form.margin - foot_height(input, form, frame) - kGap;
+    return {form.margin, top, width_between(form), bottom - top};
+}
+
+void add_frame(SheetInput const& input, Form const& form, Frame const& frame, std::vector<Page>& pages) {
+    for (std::size_t i = 0; i < pages.size(); ++i) {
+        if (frame.strip) add_strip(pages[i], form);
+        add_head(input, form, frame, pages[i], head_top(form, frame), i + 1, pages.size());
+        add_bands(input, form, frame, pages[i], head_top(form, frame) + kHead);
+        add_foot(input, form, frame, pages[i]);
+    }
+}
+
+Page blank_page(Form const& form) { return {form.width, form.height, {}}; }
+
+std::vector<std::string> bands(SheetInput const& input, std::string_view panel, bool shows_spaces) {
+    std::vector<std::string> words;
+    auto const accepted = std::ranges::count_if(
+        input.findings, [](Finding const& f) { return f.accepted && f.severity == Severity::error; });
+    if (int const standing = count(input.findings, Severity::error); standing > 0)
+        words.push_back(errors("DRAFT", standing));
+    if (accepted > 0) words.push_back(errors("ACCEPTED", accepted));
+    if (shows_spaces && proposes_spaces(input.plan, panel)) words.emplace_back("PROPOSED: spaces not saved");
+    return words;
+}
+
+bool proposes_spaces(Plan const& plan, std::string_view panel) {
+    return std::ranges::any_of(plan.panels, [&](PanelPlan const& p) {
+        return (panel.empty() || p.panel == panel) && std::ranges::any_of(p.placements, [](Placement const& c) {
+                   return !c.slots.empty() && c.slots != c.from;
+               });
+    });
+}
+
+std::string date_words(Job const& job) {
+    if (!job.date) return {};
+    return fmt::format("{:04}-{:02}-{:02}", job.date->year, job.date->month, job.date->day);
+}
+
+std::string imprint(Job const& job) {
+    std::string words = job.name;
+    auto const say = [&](std::string const& more) { words += (words.empty() ? "" : ", ") + more; };
+    if (!job.revision.empty()) say("rev. " + job.revision);
+    if (job.date) say(date_words(job));
+    return words;
+}
+
+std::string checked_against(Job const& job) { return "checked against " + job.code; }
+
+std::string how_to_reprint(SheetInput const& input) {
+    return "Reprint: legwork print " + (input.file.empty() || input.file == "-" ? "FILE" : input.file);
+}
+
+std::string_view caution() {
+    return "A planning aid: the local code and the authority having jurisdiction decide. Work in a panel is for people "
+           "licensed or permitted to do it. Switch off, lock out, prove dead on both legs before touching. In many "
+           "panels "
+           "the line side stays live with the main off.";
+}
+
+} // namespace legwork

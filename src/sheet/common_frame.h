@@ -1,0 +1,48 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// What every sheet carries around its contents: head, bands, foot.
+#pragma once
+
+#include "sheet/sheets.h"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace legwork {
+
+struct Rect {
+    Mm x = 0, y = 0, width = 0, height = 0;
+};
+
+struct Frame {
+    std::string title;             // largest: "Main", "Wire labels"
+    std::string subtitle;          // "Panel directory"; may be empty
+    std::vector<std::string> foot; // lines of the sheet's own above the caution, each wrapped as needed
+    std::string panel;             // whose spaces it shows; empty: those of all panels
+    bool shows_spaces = false;     // spaces that are not in the file then want a band
+    bool strip = false;            // a blank strip at the top for changes by hand
+};
+
+// The page left between head and foot, the same on every page of the sheet.
+Rect content_area(SheetInput const& input, Form const& form, Frame const& frame);
+// Adds head, bands and foot to pages whose contents stand in content_area().
+void add_frame(SheetInput const& input, Form const& form, Frame const& frame, std::vector<Page>& pages);
+// An empty page of the form.
+Page blank_page(Form const& form);
+
+// "DRAFT: 2 errors", "ACCEPTED: 1 error", "PROPOSED: spaces not saved": what a sheet must not hide. For forms with no
+// room for a head (die-cut stock) that print them on a carrier.
+std::vector<std::string> bands(SheetInput const& input, std::string_view panel, bool shows_spaces);
+// True when this plan shows a space that the file does not have; panel empty: on any panel.
+bool proposes_spaces(Plan const& plan, std::string_view panel);
+
+// "Ferry Landing boathouse, rev. B, 2026-05-02": what the job says of itself, what it lacks left out.
+std::string imprint(Job const& job);
+std::string date_words(Job const& job);              // "2026-05-02", or empty
+std::string checked_against(Job const& job);         // "checked against CE 2024"
+std::string how_to_reprint(SheetInput const& input); // "Reprint: legwork print boathouse.toml"
+std::string_view caution();                          // design: care, in few words
+
+} // namespace legwork

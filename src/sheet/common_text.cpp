@@ -1,0 +1,158 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "sheet/common_text.h"
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+
+// Two to four hundred letters at most are ever looked at: no line of a page holds more.
+constexpr std::size_t kMostLetters = 400;
+
+// Where words may be parted: each piece carries the space, "-" or "/" that ends it.
+std::vector<std::string_view> pieces(std::string_view words) {
+    std::vector<std::string_view> found;
+    std::size_t begin = 0;
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        bool const in_word = i > begin && i + 1 < words.size() && words[i + 1] != ' ';
+        bool const ends = words[i] == ' ' || ((words[i] == '-' || words[i] == '/') && in_word);
+        if (!ends) continue;
+        found.push_back(words.substr(begin, i + 1 - begin));
+        begin = i + 1;
+    }
+    if (begin < words.size()) found.push_back(words.substr(begin));
+    return found;
+}
+
+std::string_view trimmed(std::string_view words) {
+    while (!words.empty() && words.back() == ' ') words.remove_suffix(1);
+    while (!words.empty() && words.front() == ' ') words.remove_prefix(1);
+    return words;
+}
+
+struct Letter {
+    std::size_t begin, end;
+    char32_t code;
+};
+
+// Bytes that are no UTF-8 count as letters of one byte.
+std::vector<Letter> letters(std::string_view words) {
+    std::vector<Letter> found;
+    for (std::size_t i = 0; i < words.size() && found.size() < kMostLetters;) {
+        auto const first = static_cast<unsigned char>(words[i]);
+        std::size_t const length = first < 0xC0 ? 1 : first < 0xE0 ? 2 : first < 0xF0 ? 3 : 4;
+        std::size_t const end = std::min(words.size(), i + length);
+        char32_t code = length == 1 ? first : first & (0xFFU >> (length + 1));
+        for (std::size_t k = i + 1; k < end; ++k) code = code << 6 | (static_cast<unsigned char>(words[k]) & 0x3FU);
+        found.push_back({i, end, code});
+        i = end;
+    }
+    return found;
+}
+
+// Letters that belong to the one before: accents, variation selectors, joiners, skin tones.
+bool leans_back(char32_t c) {
+    return (c >= 0x300 && c <= 0x36F) || (c >= 0xFE00 && c <= 0xFE0F) || c == 0x200D ||
+           (c >= 0x1F3FB && c <= 0x1F3FF) || (c >= 0x591 && c <= 0x5C7) || (c >= 0x64B && c <= 0x65F) ||
+           (c >= 0x20D0 && c <= 0x20FF);
+}
+constexpr char32_t kJoiner = 0x200D;
+
+} // namespace
+
+std::optional<std::vector<std::string>> wrapped(TextWidth const& widths, std::string_view words, Weight weight,
+                                                Mm x_height, Mm width, std::size_t most) {
+    std::vector<std::string> lines;
+    std::string line;
+    auto const fits = [&](std::string_view text) { return widths.width(trimmed(text), x_height, weight) <= width; };
+    if (fits(words) && most > 0) return std::vector{std::string(trimmed(words))};
+    for (std::string_view const piece : pieces(words)) {
+        std::string longer = line;
+        longer += piece;
+        if (fits(longer)) {
+            line = std::move(longer);
+            continue;
+        }
+        if (line.empty() || !fits(piece) || lines.size() + 1 >= most) return std::nullopt;
+        lines.emplace_back(trimmed(line));
+        line = piece;
+    }
+    lines.emplace_back(trimmed(line));
+    if (lines.size() > most) return std::nullopt;
+    return lines;
+}
+
+std::string shortened(TextWidth const& widths, std::string_view words, Weight weight, Mm x_height, Mm width) {
+    words = trimmed(words);
+    if (widths.width(words, x_height, weight) <= width) return std::string(words);
+    auto const all = letters(words);
+    std::string best = "…";
+    // The width grows with the letters: halve towards the longest that fits, then step back to a whole letter.
+    std::size_t low = 0, high = all.size();
+    auto const cut = [&](std::size_t n) {
+        return std::string(trimmed(words.substr(0, n == 0 ? 0 : all[n - 1].end))) + "…";
+    };
+    while (low < high) {
+        std::size_t const middle = (low + high + 1) / 2;
+        if (widths.width(cut(middle), x_height, weight) <= width)
+            low = middle;
+        else
+            high = middle - 1;
+    }
+    while (low > 0 && low < all.size() && (leans_back(all[low].code) || all[low - 1].code == kJoiner)) --low;
+    return low > 0 ? cut(low) : best;
+}
+
+Fitted fit_line(TextWidth const& widths, std::string_view words, Weight weight, Mm width, Mm largest, Mm smallest) {
+    for (auto step = kScale.rbegin(); step != kScale.rend(); ++step)
+        if (*step <= largest && *step >= smallest && widths.width(words, *step, weight) <= width)
+            return {{std::string(words)}, *step, false};
+    return {{shortened(widths, words, weight, smallest, width)}, smallest, true};
+}
+
+Fitted fit(TextWidth const& widths, std::string_view words, Weight weight, Mm width, Mm height, Mm largest,
+           Mm smallest) {
+    auto const lines_in = [&](Mm x) {
+        std::size_t n = 1;
+        while (n < 100 && block_height(n + 1, x) <= height) ++n;
+        return n;
+    };
+    for (auto step = kScale.rbegin(); step != kScale.rend(); ++step) {
+        if (*step > largest || *step < smallest || block_height(1, *step) > height) continue;
+        if (auto lines = wrapped(widths, words, weight, *step, width, lines_in(*step)))
+            return {std::move(*lines), *step, false};
+    }
+    // Whole lines as far as they go, the rest shortened on the last one.
+    Fitted cut{{}, smallest, true};
+    std::size_t const most = lines_in(smallest);
+    std::string_view rest = trimmed(words);
+    while (cut.lines.size() + 1 < most) {
+        std::string line;
+        std::size_t taken = 0;
+        for (std::string_view const piece : pieces(rest)) {
+            std::string const longer = line + std::string(piece);
+            if (widths.width(trimmed(longer), smallest, weight) > width) break;
+            line = longer;
+            taken += piece.size();
+        }
+        if (taken == 0) break;
+        cut.lines.emplace_back(trimmed(line));
+        rest.remove_prefix(taken);
+    }
+    cut.lines.push_back(shortened(widths, rest, weight, smallest, width));
+    return cut;
+}
+
+Mm add_lines(Page& page, Fitted const& text, Mm x, Mm baseline, Weight weight, Align align, Ink ink) {
+    Mm last = baseline;
+    for (std::size_t i = 0; i < text.lines.size(); ++i) {
+        last = baseline + static_cast<Mm>(i) * leading(text.x_height);
+        page.marks.push_back(Text{x, last, text.x_height, text.lines[i], weight, align, ink, 0});
+    }
+    return last;
+}
+
+} // namespace legwork
