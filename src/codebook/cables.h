@@ -16,13 +16,13 @@
 namespace legwork {
 
 struct CableKind {
-    std::string name;                 // "12/3", "cat6"
-    std::optional<Gauge> gauge;       // null for cables that carry no power
-    int insulated = 0;                // conductors besides the ground
-    std::vector<std::string> colors;  // of the insulated conductors as made
+    std::string name;                // "12/3", "cat6"
+    std::optional<Gauge> gauge;      // null for coax
+    int insulated = 0;               // conductors besides the ground
+    std::vector<std::string> colors; // of the insulated conductors as made, common practice; empty for coax
     bool ground = false;
-    bool power = false;               // AC power cable (G/N)
-    std::string jacket;               // usual jacket colour, common practice; empty when there is none
+    bool power = false; // AC power cable (G/N)
+    std::string jacket; // usual jacket colour, common practice; empty when there is none
 };
 
 // A G/N kind or one of the named ones; nothing for any other text. G/N splits at the last "/": "1/0/3".

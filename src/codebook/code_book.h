@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 // The tables and section numbers of one code edition. Rules ask the book; they never ask which edition it is.
+// Sections stand in cite.h; every number here carries how it was come by. A new edition is one row in the family's
+// file.
 #pragma once
 
 #include "codebook/source.h"
@@ -18,14 +20,109 @@ namespace legwork {
 
 enum class Family { nec, ce };
 
+// Ampacity in amperes of not more than three current-carrying conductors in a cable or raceway, 30 °C around; 0: not
+// made.
+struct AmpacityRow {
+    Gauge gauge;
+    int copper_60, copper_75, copper_90, aluminium_60, aluminium_75, aluminium_90;
+};
+
+// Largest breaker on a small wire, whatever its ampacity.
+struct SmallWireRow {
+    Gauge gauge;
+    Metal metal;
+    Amps breaker;
+    Source source;
+};
+
+struct Figure {
+    std::int64_t value; // unit: see the field
+    Source source;
+};
+
+// Receptacle ratings (A) that may stand on a circuit with two or more receptacle outlets (a duplex counts as two).
+struct ReceptacleRow {
+    int circuit; // A
+    int least, most;
+    Source source;
+};
+
+// Branch-circuit demand of one household range.
+struct RangeDemand {
+    Figure base_va, base_up_to_va;                       // 8 kW up to 12 kW
+    Figure excess_percent;                               // of the base for each whole kW above, or of the excess itself
+    bool per_kilowatt;                                   // true: a percent of the base for each kW or major part of it
+    std::optional<Figure> small_up_to_va, small_percent; // a smaller range may be taken at this percent
+    std::optional<Figure> large_from_va, large_least_breaker; // from this nameplate on at least this breaker (A)
+};
+
+// What may be done to a conductor whose colour does not say its job. See cable/run.h for what a sheet makes of it.
+enum class Remarking {
+    not_asked, // the code asks for no tape here
+    allowed,   // tape at both ends and wherever it can be reached and seen
+    disputed,  // letter of the code and custom differ: ask first
+    never,
+};
+struct RemarkingRow {
+    Remarking as;
+    Source source;
+    std::string_view topic; // of cite.h
+};
+struct RemarkingTable {
+    RemarkingRow white_as_hot_in_cable, white_as_hot_in_conduit;
+    RemarkingRow white_in_switch_loop; // as the feed, never as the switched return
+    Gauge large_from;                  // smallest size that counts as large
+    RemarkingRow small_as_neutral_in_cable, small_as_neutral_in_conduit, large_as_neutral; // any colour but green
+    RemarkingRow green;                                                                    // as hot or neutral
+};
+
 struct CodeBook {
     std::string_view edition; // "NEC 2023"
     Family family;
-    // The tables of this edition follow; see the .cpp files beside.
+    std::size_t column; // of this edition in the family's columns of cite.h
+
+    std::span<AmpacityRow const> ampacities;
+    std::span<SmallWireRow const> small_wires;
+    std::span<int const> standard_breakers; // A, rising
+    Source standard_breakers_source;
+
+    int terminals_above_100_a;       // °C column for circuits above 100 A or wire larger than 1 AWG
+    std::optional<int> cable_column; // °C column that a non-metallic sheathed cable is held to, whatever its terminals
+    bool
+        next_size_up_on_receptacles; // next standard breaker above the ampacity on a circuit of several receptacles too
+
+    Figure continuous_percent; // a continuous load within this share of breaker and wire
+    bool presumes_continuous;  // a load is continuous unless shown otherwise
+    bool dwelling_lighting_continuous;
+    Figure heating_breaker_percent; // fixed resistance heating: breaker up to this share of the wire's ampacity, then
+                                    // the next standard size; 100: no easement
+    bool heating_wire_in_full;      // the continuous share is of the breaker only
+    Figure motor_wire_percent;      // of a motor's current, least ampacity of its wire
+    Figure motor_breaker_percent;   // of a motor's current, largest breaker (then the next standard size)
+    Figure motor_breaker_most_percent; // where it will not start
+    Figure welder_breaker_percent;     // of the ampacity of a welder's wire
+    RangeDemand range;
+
+    std::span<ReceptacleRow const> receptacles;
+    Figure lone_receptacle; // 1: a lone single receptacle is rated no less than its circuit
+    RemarkingTable remarking;
 };
 
 // Null when there is no such edition.
 CodeBook const* code_book(std::string_view edition);
 std::vector<std::string> editions(); // "CE 2018", ... "NEC 2023"
+
+std::span<CodeBook const> nec_books();
+std::span<CodeBook const> ce_books();
+
+// The column of one temperature (60, 75 or 90 °C); nothing for sizes not in the table or not made.
+std::optional<Amps> ampacity(CodeBook const& book, Gauge gauge, Metal metal, int celsius);
+std::optional<SmallWireRow> small_wire(CodeBook const& book, Gauge gauge, Metal metal);
+// The smallest standard breaker at or above; nothing above the largest of the table.
+std::optional<Amps> standard_breaker_at_or_above(CodeBook const& book, Amps amps);
+// The largest standard breaker at or below; nothing under the smallest.
+std::optional<Amps> standard_breaker_at_or_below(CodeBook const& book, Amps amps);
+// Branch-circuit demand of one range of this nameplate, never over it.
+VoltAmperes range_demand(CodeBook const& book, VoltAmperes nameplate);
 
 } // namespace legwork

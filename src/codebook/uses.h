@@ -8,36 +8,60 @@
 
 #include <optional>
 #include <span>
+#include <string>
 #include <string_view>
+#include <vector>
 
 namespace legwork {
 
-enum class Poles { one, two, either };
+enum class Poles { one, two, either }; // one: 120 V; two: 240 V (or 208 V)
 
 // Which line of a load calculation a use falls under.
-enum class Demand { general, small_appliance, laundry, cooking, dryer, water_heating, tankless, space_heat, cooling,
-                    heat_pump, backup_heat, vehicle, pool, appliance, source, none };
+enum class Demand {
+    general,
+    small_appliance,
+    laundry,
+    cooking,
+    dryer,
+    water_heating,
+    tankless,
+    space_heat,
+    cooling,
+    heat_pump,
+    backup_heat,
+    vehicle,
+    pool,
+    appliance,
+    source,
+    none
+};
 
 struct Use {
     std::string_view name; // as typed in the job
-    Poles poles;
-    bool continuous; // runs 3 h or more at its load, by use
-    bool motor;      // mostly a motor: 125 % rules apply
-    bool receptacle; // feeds receptacles that people plug things into
-    bool lighting;
-    bool heating;   // fixed space heating: its own breaker and wire rules
-    bool cooking;   // range, oven, cooktop
-    bool dedicated; // wants its own circuit
-    bool keep_on;   // harm is done when somebody switches it off unknowing
-    bool uses_neutral_at_240; // a two-pole one usually needs a neutral (range, dryer)
-    bool source;    // feeds the panel: generator inlet, solar, battery, main
-    bool fixed;     // fastened in place (not portable)
-    Demand demand;
-    std::string_view place; // "kitchen", "bathroom", "outdoor", "garage", "laundry", "" anywhere
-    std::string_view words; // space-separated stems that a name must contain for a guess, best first; "" never guessed
+    Poles poles = Poles::either;
+    Demand demand = Demand::general;
+    std::string_view place{};  // "kitchen", "bathroom", "outdoor", "garage", "laundry"; empty: anywhere
+    bool continuous = false;   // runs 3 h or more at its load, by use (lighting: the book decides)
+    bool intermittent = false; // known not to: cooking, dryers, tools, what is plugged into receptacles
+    bool motor = false;        // mostly a motor: 125 % rules apply
+    bool receptacle = false;   // feeds receptacles that people plug things into
+    bool lighting = false;
+    bool heating = false;             // fixed resistance space heating: its own breaker and wire rules
+    bool cooking = false;             // range, oven, cooktop
+    bool dedicated = false;           // wants its own circuit
+    bool keep_on = false;             // harm is done when somebody switches it off unknowing
+    bool uses_neutral_at_240 = false; // a two-pole one needs a neutral unless its outlet says otherwise (range, dryer)
+    bool may_use_neutral_at_240 = false; // some makes do (hot tub, cooktop): a white that is there is theirs
+    bool source = false;                 // feeds the panel: generator inlet, solar, battery, main
+    bool fixed = false;                  // fastened in place (not portable)
 };
 
 std::span<Use const> uses();
 Use const* use_named(std::string_view name); // null when there is none
+std::vector<std::string> use_names();
+
+// The use that a circuit's name proposes, helped by its room; empty when none, or when every one that the words
+// propose contradicts the number of poles or the receptacle types (NEMA names, unknown ones are ignored).
+std::string guess_use(std::string_view name, std::string_view room, int poles, std::vector<std::string> const& outlets);
 
 } // namespace legwork

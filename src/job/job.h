@@ -76,7 +76,6 @@ struct Panel {
 
 enum class Tie { none, handle_tie, two_pole_breaker };
 enum class Protection { unsaid, no, breaker, outlet };
-enum class Metal { copper, aluminium };
 enum class Wiring { cable, conduit };
 
 struct Segment {

@@ -14,6 +14,9 @@ namespace legwork {
 enum class Gauge { awg24, awg23, awg22, awg20, awg18, awg16, awg14, awg12, awg10, awg8, awg6, awg4, awg3, awg2, awg1,
                    awg1_0, awg2_0, awg3_0, awg4_0 };
 
+// What a wire is made of.
+enum class Metal { copper, aluminium };
+
 struct GaugeName {
     Gauge gauge;
     int number; // 1/0 is 0, 2/0 is -1, ...

@@ -1,0 +1,145 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "codebook/cite.h"
+
+#include <algorithm>
+#include <cassert>
+
+namespace legwork {
+
+namespace {
+using Sections = std::array<std::string_view, 3>;
+constexpr Sections all(std::string_view s) { return {s, s, s}; }
+constexpr Sections silent{};
+constexpr auto seen = Source::seen, memory = Source::memory, practice = Source::practice;
+
+// Physics (legs, poles, volts, conductors) needs no code: practice. "(number from memory)": the number of that section
+// in that edition was not read on a page, its content was.
+constexpr Sections kMultiwireMeaning = all("Article 100, branch circuit, multiwire");
+constexpr Sections kCeMultiwireMeaning = all("Section 0, multi-wire branch circuit");
+
+constexpr std::array kCitations{
+    // topic, NEC 2017 2020 2023, CE 2018 2021 2024, sources
+    Citation{"mw-one-panel", all("210.4(A)"), kCeMultiwireMeaning, seen, practice},
+    Citation{"mw-same-space", kMultiwireMeaning, kCeMultiwireMeaning, seen, practice},
+    Citation{"mw-in-phase-supply", kMultiwireMeaning, kCeMultiwireMeaning, seen, practice},
+    Citation{"mw-opposite-legs", kMultiwireMeaning, kCeMultiwireMeaning, seen, practice},
+    Citation{"mw-not-adjacent", all("210.4(B), 240.15(B)(1)"), all("14-010(b)"), seen, seen},
+    Citation{"mw-disconnect", all("210.4(B)"), all("14-010(b)"), seen, seen},
+    Citation{"mw-disconnect/two-pole", all("240.15(B)(2)"), all("14-010(b)"), seen, seen},
+    Citation{"mw-disconnect/tied-singles", all("240.15(B)(1)"), all("14-302(b)"), seen, seen},
+    Citation{"mw-disconnect/lighting", all("210.4(B)"), all("14-010(b)"), seen, seen},
+    Citation{"mw-line-to-line", all("210.4(C) Exception No. 2"), all("14-010(b)"), seen, seen},
+    Citation{"mw-unequal", silent, silent, practice, practice},
+    Citation{"mw-conductors", kMultiwireMeaning, kCeMultiwireMeaning, seen, practice},
+    Citation{"mw-neutral-current",
+             {"240.4, Table 310.15(B)(16)", "240.4, Table 310.16", "240.4, Table 310.16"},
+             all("14-104(1), Table 2"),
+             seen,
+             seen},
+    Citation{"mw-one-pole-gfci", all("110.3(B)"), silent, seen, practice},
+    Citation{"mw-pigtail", all("300.13(B)"), all("4-030(4) (number from memory)"), seen, seen},
+    Citation{"mw-grouping", all("200.4(B), 210.4(D)"), silent, seen, practice},
+    Citation{"mw-open-neutral", all("300.13(B)"), all("4-030(4) (number from memory)"), seen, seen},
+    Citation{"mw-unpaired", silent, silent, practice, practice},
+    Citation{"mw-keep-on", silent, silent, practice, practice},
+
+    Citation{"tape-white-as-hot", all("200.7(C)(1)"), all("4-030(1) (number from memory)"), seen, memory},
+    Citation{"tape-white-as-hot/conduit", all("200.7(C)"), all("4-030 (number from memory)"), seen, seen},
+    Citation{"tape-white-as-hot/switch-loop", all("200.7(C)(1)"), all("4-030(2) (number from memory)"), seen, seen},
+    Citation{"tape-as-neutral", all("200.6(A)"), all("4-024(4) (number from memory)"), seen, seen},
+    Citation{"tape-as-neutral/conduit", all("200.6(A)"), all("4-024(1) (number from memory)"), seen, seen},
+    Citation{"tape-as-neutral/large", all("200.6(B)(4)"), all("4-026 (number from memory)"), seen, seen},
+    Citation{"tape-green", all("250.119"), all("4-032 (number from memory)"), seen, seen},
+
+    Citation{"wire-breaker-fits", all("240.4(D)"), all("14-104(2)"), seen, seen},
+    Citation{"wire-breaker-fits/large",
+             {"240.4, Table 310.15(B)(16)", "240.4, Table 310.16", "240.4, Table 310.16"},
+             all("14-104(1), Table 2"),
+             seen,
+             seen},
+    Citation{"wire-breaker-fits/cable",
+             {"334.80, 240.4, Table 310.15(B)(16)", "334.80, 240.4, Table 310.16", "334.80, 240.4, Table 310.16"},
+             all("14-104(1), Table 2"),
+             seen,
+             seen},
+    Citation{"wire-breaker-fits/heating", all("240.4(D)"), all("62-114(7), (8)"), seen, seen},
+    Citation{"wire-breaker-fits/motor", all("240.4(G), 430.52 (number from memory)"),
+             all("28-200 (number from memory)"), memory, memory},
+    Citation{"wire-breaker-fits/welder", all("630.12 (number from memory)"), all("42-008 (number from memory)"), memory,
+             memory},
+    Citation{"wire-breaker-fits/nameplate", all("240.4(G), 440.22, 440.32 (numbers from memory)"),
+             all("28-106, 28-200 (numbers from memory)"), practice, practice},
+    Citation{"wire-breaker-fits/kind", silent, silent, practice, practice},
+    Citation{"wire-load-fits",
+             {"210.19(A)(1), 210.20(A)", "210.19(A)(1), 210.20(A)", "210.19(A), 210.20(A)"},
+             all("8-104(1)"),
+             seen,
+             seen},
+    Citation{"wire-load-fits/range", all("220.55 note 4"), all("8-300"), seen, seen},
+    Citation{"wire-load-fits/large-range", {"210.19(A)(3)", "210.19(A)(3)", "210.19(C)"}, silent, seen, practice},
+    Citation{"wire-load-fits/motor", all("430.22"), all("28-106"), seen, seen},
+    Citation{"wire-continuous",
+             {"210.19(A)(1), 210.20(A)", "210.19(A)(1), 210.20(A)", "210.19(A), 210.20(A)"},
+             all("8-104"),
+             seen,
+             seen},
+    Citation{"wire-continuous/water-heater", all("422.13"), all("8-104"), seen, seen},
+    Citation{"wire-continuous/heating",
+             {"424.3(B) (number from memory)", "424.4(B) (number from memory)", "424.4(B) (number from memory)"},
+             all("62-114(7), (8)"),
+             seen,
+             seen},
+    Citation{"wire-continuous/vehicle-charger",
+             {"625.41 (number from memory)", "625.41 (number from memory)", "625.41 (number from memory)"},
+             all("8-104"),
+             seen,
+             seen},
+    Citation{"wire-continuous/presumed", silent, all("8-104(3)"), practice, seen},
+    Citation{"wire-conductors", silent, silent, practice, practice},
+    Citation{"wire-conductors/four-wire", all("250.140"), silent, memory, practice},
+    Citation{"wire-conductors/feeder", silent, silent, practice, practice},
+    Citation{"wire-outlet", silent, silent, practice, practice},
+    Citation{"wire-outlet/amperes", all("210.21(B)(3)"), silent, seen, memory},
+    Citation{"wire-outlet/single", all("210.21(B)(1)"), silent, seen, memory},
+    Citation{"wire-outlet/no-ground", all("406.4(A) (number from memory)"), silent, memory, memory},
+
+    Citation{"panel-240-on-120", silent, silent, practice, practice},
+    Citation{"panel-dead-space", silent, silent, practice, practice},
+    Citation{"panel-two-legs", silent, silent, practice, practice},
+    Citation{"panel-no-tandem", all("408.54, 110.3(B)"), silent, seen, practice},
+    Citation{"panel-no-room", silent, silent, practice, practice},
+    Citation{"panel-legs-uneven", silent, silent, practice, practice},
+    Citation{"panel-main-overloaded", silent, all("8-104(1)"), practice, seen},
+
+    Citation{"dir-unnamed", all("408.4(A)"), all("2-100(3)"), seen, seen},
+    Citation{"dir-vague", all("408.4(A)"), all("2-100(3)"), seen, seen},
+    Citation{"dir-duplicate", all("408.4(A)"), all("2-100(3)"), seen, seen},
+    Citation{"dir-person", all("408.4(A)"), silent, seen, practice},
+    Citation{"dir-name-too-long", silent, silent, practice, practice},
+
+    Citation{"job-unknown", silent, silent, practice, practice},
+    Citation{"job-assumed", silent, silent, practice, practice},
+};
+
+Citation const* row(std::string_view topic) {
+    auto const at = std::ranges::find(kCitations, topic, &Citation::topic);
+    return at == kCitations.end() ? nullptr : &*at;
+}
+} // namespace
+
+std::span<Citation const> citations() { return kCitations; }
+bool has_citation(std::string_view topic) { return row(topic) != nullptr; }
+
+Reference cite(CodeBook const& book, std::string_view topic) {
+    Citation const* found = row(topic);
+    assert(found && "a topic without a row in the table above");
+    if (!found) found = row(topic.substr(0, topic.find('/')));
+    if (!found) return {std::string(book.edition), {}, Source::practice};
+    bool const nec = book.family == Family::nec;
+    auto const section = (nec ? found->nec : found->ce)[book.column];
+    return {std::string(book.edition), std::string(section), nec ? found->nec_source : found->ce_source};
+}
+
+} // namespace legwork

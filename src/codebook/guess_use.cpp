@@ -1,0 +1,188 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// A use from the words of a name. Phrases are tried from the top: a thing before a place, a place before plain
+// receptacles. Words fit whole, plurals too; a trailing * takes any ending. "Boiler room" is a place, not a boiler.
+#include "codebook/receptacles.h"
+#include "codebook/uses.h"
+
+#include <algorithm>
+#include <array>
+#include <optional>
+
+namespace legwork {
+
+namespace {
+struct Phrase {
+    std::string_view words, use;
+    bool place = false; // needs a word for receptacles beside it, in the name; its own may stand in the room
+};
+
+constexpr std::array kPhrases{
+    Phrase{"light", "lighting"},
+    Phrase{"lighting", "lighting"},
+    Phrase{"lamp", "lighting"},
+    Phrase{"luminaire", "lighting"},
+    Phrase{"generator", "generator inlet"},
+    Phrase{"inlet", "generator inlet"},
+    Phrase{"surge", "surge protector"},
+    Phrase{"solar", "solar"},
+    Phrase{"photovoltaic", "solar"},
+    Phrase{"battery charger", "appliance"},
+    Phrase{"battery", "battery"},
+    Phrase{"vehicle charg*", "vehicle charger"},
+    Phrase{"car charg*", "vehicle charger"},
+    Phrase{"ev charg*", "vehicle charger"},
+    Phrase{"evse", "vehicle charger"},
+    Phrase{"hot tub", "hot tub"},
+    Phrase{"spa tub", "hot tub"},
+    Phrase{"welder", "welder"},
+    Phrase{"welding", "welder"},
+    Phrase{"tankless", "tankless water heater"},
+    Phrase{"instant water*", "tankless water heater"},
+    Phrase{"water heater", "water heater"},
+    Phrase{"hot water tank", "water heater"},
+    Phrase{"hot water", "water heater"},
+    Phrase{"heat pump", "heat pump"},
+    Phrase{"mini split", "heat pump"},
+    Phrase{"backup heat*", "backup heat"},
+    Phrase{"back up heat*", "backup heat"},
+    Phrase{"heat strip", "backup heat"},
+    Phrase{"air condition*", "air conditioner"},
+    Phrase{"air handler", "furnace"},
+    Phrase{"furnace", "furnace"},
+    Phrase{"boiler", "boiler"},
+    Phrase{"floor heat*", "floor heating"},
+    Phrase{"floor warm*", "floor heating"},
+    Phrase{"heated floor", "floor heating"},
+    Phrase{"radiant floor", "floor heating"},
+    Phrase{"baseboard", "baseboard"},
+    Phrase{"well pump", "well pump"},
+    Phrase{"water pump", "well pump"},
+    Phrase{"sump", "sump pump"},
+    Phrase{"smoke", "smoke alarms"},
+    Phrase{"co alarm", "smoke alarms"},
+    Phrase{"dishwasher", "dishwasher"},
+    Phrase{"dish washer", "dishwasher"},
+    Phrase{"disposer", "disposer"},
+    Phrase{"disposal", "disposer"},
+    Phrase{"garburator", "disposer"},
+    Phrase{"microwave", "microwave"},
+    Phrase{"refrigerator", "refrigerator"},
+    Phrase{"fridge", "refrigerator"},
+    Phrase{"freezer", "freezer"},
+    Phrase{"range hood", "appliance"},
+    Phrase{"cooktop", "cooktop"},
+    Phrase{"hob", "cooktop"},
+    Phrase{"range", "range"},
+    Phrase{"cookstove", "range"},
+    Phrase{"oven", "oven"},
+    Phrase{"dryer", "dryer"},
+    Phrase{"washer", "laundry"},
+    Phrase{"washing machine", "laundry"},
+    Phrase{"laundry", "laundry"},
+    Phrase{"laundry room", "laundry"},
+    Phrase{"bath fan", "bath fan"},
+    Phrase{"bathroom fan", "bath fan"},
+    Phrase{"exhaust fan", "bath fan"},
+    Phrase{"network", "network"},
+    Phrase{"router", "network"},
+    Phrase{"modem", "network"},
+    Phrase{"power supply", "power supply"},
+    Phrase{"led driver", "power supply"},
+    Phrase{"subpanel", "feeder"},
+    Phrase{"sub panel", "feeder"},
+    Phrase{"feeder", "feeder"},
+    Phrase{"heater", "heating"},
+    Phrase{"heating", "heating"},
+    Phrase{"kitchen counter", "kitchen counter"},
+    Phrase{"counter", "kitchen counter"},
+    Phrase{"bath", "bathroom", true},
+    Phrase{"bathroom", "bathroom", true},
+    Phrase{"washroom", "bathroom", true},
+    Phrase{"outdoor", "outdoor", true},
+    Phrase{"outside", "outdoor", true},
+    Phrase{"exterior", "outdoor", true},
+    Phrase{"patio", "outdoor", true},
+    Phrase{"deck", "outdoor", true},
+    Phrase{"dock", "outdoor", true},
+    Phrase{"porch", "outdoor", true},
+    Phrase{"garage", "garage", true},
+    Phrase{"workshop", "workshop", true},
+    Phrase{"shop", "workshop", true},
+    Phrase{"tool", "workshop", true},
+    Phrase{"receptacle", "receptacles"},
+    Phrase{"outlet", "receptacles"},
+    Phrase{"plug", "receptacles"},
+    Phrase{"socket", "receptacles"},
+};
+constexpr std::array<std::string_view, 4> kReceptacleWords{"receptacle", "outlet", "plug", "socket"};
+
+constexpr std::array<std::string_view, 5> kPlaces{"room", "house", "shed", "closet", "hut"};
+
+// Lower case; blanks and punctuation as one blank, also in front and behind.
+std::string folded(std::string_view text) {
+    std::string out = " ";
+    for (char const c : text) {
+        auto const u = static_cast<unsigned char>(c);
+        bool const letter = (u >= 'a' && u <= 'z') || (u >= 'A' && u <= 'Z') || (u >= '0' && u <= '9') || u >= 0x80;
+        if (letter)
+            out += u >= 'A' && u <= 'Z' ? static_cast<char>(u - 'A' + 'a') : c;
+        else if (out.back() != ' ')
+            out += ' ';
+    }
+    if (out.back() != ' ') out += ' ';
+    return out;
+}
+
+// What follows the phrase at its first place in the text, from the blank on; nothing when it is not there.
+std::optional<std::string_view> after(std::string_view text, std::string_view phrase) {
+    bool const any_ending = phrase.back() == '*';
+    if (any_ending) phrase.remove_suffix(1);
+    for (auto at = text.find(phrase); at != text.npos; at = text.find(phrase, at + 1)) {
+        if (text[at - 1] != ' ') continue; // the text begins with a blank, the phrase does not
+        auto rest = text.substr(at + phrase.size());
+        if (any_ending) rest = rest.substr(rest.find(' '));
+        if (rest.front() == 's') rest.remove_prefix(1);
+        if (rest.front() == ' ') return rest;
+    }
+    return std::nullopt;
+}
+
+bool has(std::string_view text, std::string_view phrase) { return after(text, phrase).has_value(); }
+
+// The phrase stands there and names the thing itself, not the room it is in.
+bool has_thing(std::string_view text, std::string_view phrase) {
+    auto const rest = after(text, phrase);
+    return rest && std::ranges::none_of(kPlaces, [&](std::string_view place) {
+               return rest->substr(1).starts_with(std::string(place) + " ");
+           });
+}
+
+bool contradicts(Use const& use, int poles, std::vector<std::string> const& outlets) {
+    if ((use.poles == Poles::one && poles != 1) || (use.poles == Poles::two && poles != 2)) return true;
+    for (std::string const& name : outlets) {
+        Receptacle const* r = receptacle_named(name);
+        if (!r) continue;
+        if (use.lighting || use.heating) return true;
+        if (use.poles == Poles::one && r->hots != 1) return true;
+        if (use.poles == Poles::two && r->hots != 2) return true;
+    }
+    return false;
+}
+} // namespace
+
+std::string guess_use(std::string_view name, std::string_view room, int poles,
+                      std::vector<std::string> const& outlets) {
+    auto const words = folded(name), where = words + folded(room);
+    if (words == " spare ") return "spare";
+    bool const receptacles = std::ranges::any_of(kReceptacleWords, [&](auto w) { return has(words, w); });
+    for (Phrase const& p : kPhrases) {
+        if (p.place ? !receptacles || !has(where, p.words) : !has_thing(words, p.words)) continue;
+        Use const* use = use_named(p.use);
+        if (use && !contradicts(*use, poles, outlets)) return std::string(p.use);
+    }
+    return {};
+}
+
+} // namespace legwork

@@ -1,0 +1,55 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "codebook/uses.h"
+
+#include <catch2/catch.hpp>
+
+using namespace legwork;
+
+TEST_CASE("a use is guessed from the words of a name", "[codebook]") {
+    // Source: common practice, no source (how electricians name circuits).
+    auto const [name, room, poles, use] = GENERATE(table<std::string, std::string, int, std::string>({
+        {"Counter, left of sink", "Kitchen", 1, "kitchen counter"},
+        {"Water heater, under stair", "", 2, "water heater"},
+        {"Tankless water heater", "", 2, "tankless water heater"},
+        {"Dishwasher", "", 1, "dishwasher"},
+        {"Washer", "Laundry", 1, "laundry"},
+        {"Food waste disposer", "", 1, "disposer"},
+        {"Fridge, back wall", "", 1, "refrigerator"},
+        {"Bunk room baseboard heaters", "", 2, "baseboard"},
+        {"Heat pump", "", 2, "heat pump"},
+        {"Awning lights", "", 1, "lighting"},
+        {"Laundry room lights", "", 1, "lighting"},
+        {"Range", "Kitchen", 2, "range"},
+        {"Range hood light", "", 1, "lighting"},
+        {"Boiler room receptacles", "", 1, "receptacles"},
+        {"Laundry room receptacles", "", 1, "laundry"},
+        {"Garage receptacles, bench wall", "", 1, "garage"},
+        {"Receptacles", "Bathroom", 1, "bathroom"},
+        {"Pavilion outdoor outlet, west post", "", 1, "outdoor"},
+        {"Hall and stair receptacles", "", 1, "receptacles"},
+        {"EV charger", "Garage", 2, "vehicle charger"},
+        {"Spare", "", 1, "spare"},
+        {"Spare bedroom receptacles", "", 1, "receptacles"},
+        {"Rangeley bunk room", "", 1, ""},
+        {"Bedroom", "", 1, ""},
+        {"", "", 1, ""},
+    }));
+    CAPTURE(name, room, poles);
+    REQUIRE(guess_use(name, room, poles, {}) == use);
+}
+
+TEST_CASE("a guess that contradicts poles or outlets is dropped", "[codebook]") {
+    REQUIRE(guess_use("Boot dryer receptacle", "", 1, {}) == "receptacles"); // a dryer is on two poles
+    REQUIRE(guess_use("Range", "", 1, {}).empty());
+    REQUIRE(guess_use("Range", "", 2, {"5-20R"}).empty());
+    REQUIRE(guess_use("Range", "", 2, {"14-50R"}) == "range");
+    REQUIRE(guess_use("Dishwasher", "", 2, {}).empty());
+    REQUIRE(guess_use("Lights", "Loft", 1, {"5-15R"}).empty());
+}
+
+TEST_CASE("every guessed use is in the table, and no bytes upset the guess", "[codebook]") {
+    for (Use const& u : uses()) REQUIRE(use_named(u.name) == &u);
+    REQUIRE(guess_use(std::string("\0\xff\xfe  ,,", 7), "\x80", 1, {"?"}).empty());
+}
