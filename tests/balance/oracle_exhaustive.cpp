@@ -1,0 +1,183 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Pieces are stood one after the other. A state is (spaces taken, A - B in each situation) with the fewest moves that
+// lead to it; what can follow depends on the spaces alone and adds to the rest, so of two ways to the same state the
+// one with more moves is never needed. Nothing else is dropped.
+
+#include "oracle_exhaustive.h"
+
+#include <algorithm>
+#include <array>
+#include <map>
+#include <stdexcept>
+#include <tuple>
+
+namespace legwork::oracle {
+
+namespace {
+std::uint32_t bit(int space) { return std::uint32_t{1} << (space - 1); }
+
+class Builder {
+public:
+    Builder(Job const& job, Panel const& panel, Today today, FeederLoads const& below)
+        : job_(job), panel_(panel), seats_(seats(job, panel)), today_(today), below_(below) {}
+
+    Piece piece(Circuit const& c) const {
+        if (c.poles == 2) return two_poles(c);
+        Circuit const* o = other_half(job_, c);
+        return o ? pair(c, *o) : one_pole(c);
+    }
+
+private:
+    Seat const& seat(int space) const { return seats_[static_cast<std::size_t>(space) - 1]; }
+    bool stays(Circuit const& c) const { return c.space && (c.fixed || c.space->half || today_ == Today::stays); }
+    // Where a circuit's (first) pole may land.
+    std::vector<int> landings(Circuit const& c) const {
+        if (stays(c)) return {c.space->space};
+        std::vector<int> found;
+        for (int s = 1; s <= panel_.spaces; ++s)
+            if (seat(s).usable) found.push_back(s);
+        return found;
+    }
+    static int moved(Circuit const& c, int space) { return c.space && c.space->space != space ? 1 : 0; }
+    // A half's space is held as a whole from the start; two halves may share it.
+    static std::uint32_t taken(Circuit const& c, int space) { return c.space && c.space->half ? 0 : bit(space); }
+    std::vector<std::int64_t> signed_load(Circuit const& c, int space) const {
+        auto const fed = below_.find(c.mark);
+        auto d = minimised(fed == below_.end() ? loads(job_, c) : fed->second.sum);
+        if (!seat(space).on_a)
+            for (auto& v : d) v = -v;
+        return d;
+    }
+
+    Piece one_pole(Circuit const& c) const {
+        Piece p{c.mark, {}};
+        for (int s : landings(c)) p.choices.push_back({taken(c, s), moved(c, s), signed_load(c, s)});
+        return p;
+    }
+    Piece two_poles(Circuit const& c) const {
+        Piece p{c.mark, {}};
+        std::vector<std::int64_t> const even(minimised(loads(job_, c)).size(), 0);
+        for (int s : landings(c))
+            for (int t = s + 1; t <= panel_.spaces; ++t) {
+                bool const below = seat(t).column == seat(s).column && seat(t).row == seat(s).row + 1;
+                if (!below) continue;
+                bool const fits = seat(t).usable && two_pole_site(seat(s), seat(t));
+                if (fits || stays(c)) p.choices.push_back({taken(c, s) | taken(c, t), moved(c, s), even});
+            }
+        return p;
+    }
+    Piece pair(Circuit const& c, Circuit const& o) const {
+        Piece p{c.mark + "+" + o.mark, {}};
+        bool const untied = c.tie == Tie::none && o.tie == Tie::none;
+        bool const both = c.space && o.space;
+        bool const apart = both && !pair_site(panel_, seat(c.space->space), seat(o.space->space));
+        for (int s : landings(c))
+            for (int t : landings(o)) {
+                if (!(stays(c) && stays(o))) {
+                    if (s == t || seat(s).on_a == seat(t).on_a) continue;
+                    if (!(untied && apart) && !pair_site(panel_, seat(s), seat(t))) continue;
+                }
+                auto d = signed_load(c, s);
+                auto const e = signed_load(o, t);
+                for (std::size_t i = 0; i < d.size(); ++i) d[i] += e[i];
+                p.choices.push_back({taken(c, s) | taken(o, t), moved(c, s) + moved(o, t), d});
+            }
+        return p;
+    }
+
+    Job const& job_;
+    Panel const& panel_;
+    std::vector<Seat> seats_;
+    Today today_;
+    FeederLoads const& below_;
+};
+
+std::uint32_t half_spaces(Panel const& panel, std::vector<Seat> const& all, Circuit const& c) {
+    if (!c.space || !c.space->half) return 0;
+    std::uint32_t found = bit(c.space->space);
+    Seat const& top = all[static_cast<std::size_t>(c.space->space) - 1];
+    for (int t = 1; c.poles == 2 && t <= panel.spaces; ++t) {
+        Seat const& q = all[static_cast<std::size_t>(t) - 1];
+        if (q.column == top.column && q.row == top.row + 1) found |= bit(t);
+    }
+    return found;
+}
+
+constexpr std::size_t most = 4;
+struct State {
+    std::uint32_t spaces;
+    std::array<std::int32_t, most> d;
+    std::int32_t moves;
+    friend auto operator<=>(State const&, State const&) = default;
+};
+
+void add(std::array<std::int32_t, most>& to, std::vector<std::int64_t> const& d) {
+    for (std::size_t i = 0; i < d.size(); ++i) to[i] += static_cast<std::int32_t>(d[i]);
+}
+
+void keep_fewest_moves(std::vector<State>& states) {
+    std::sort(states.begin(), states.end());
+    auto const same = [](State const& x, State const& y) { return x.spaces == y.spaces && x.d == y.d; };
+    states.erase(std::unique(states.begin(), states.end(), same), states.end());
+}
+
+std::vector<Step> drops(std::map<int, std::int64_t> const& least) {
+    std::vector<Step> front;
+    for (auto const& [moves, imbalance] : least)
+        if (front.empty() || imbalance < front.back().imbalance) front.push_back({moves, imbalance});
+    return front;
+}
+} // namespace
+
+Board board(Job const& job, Panel const& panel, Today today, FeederLoads const& below) {
+    Board b;
+    b.constant.assign(job.situations.empty() ? 1 : job.situations.size(), 0);
+    auto const all = seats(job, panel);
+    Builder const builder(job, panel, today, below);
+    for (Circuit const* c : circuits_on(job, panel)) {
+        b.held |= half_spaces(panel, all, *c);
+        Circuit const* o = other_half(job, *c);
+        if (o && o < c) continue; // stood with its first half
+        b.pieces.push_back(builder.piece(*c));
+        if (c->poles != 2 || !below.count(c->mark)) continue;
+        auto const d = minimised(below.at(c->mark).difference);
+        for (std::size_t i = 0; i < d.size(); ++i) b.constant[i] += d[i];
+    }
+    return b;
+}
+
+std::vector<Step> exhaustive(Board const& board) {
+    if (board.constant.size() > most) throw std::invalid_argument("at most four situations");
+    std::vector<Piece const*> order;
+    for (Piece const& p : board.pieces) order.push_back(&p);
+    std::stable_sort(order.begin(), order.end(),
+                     [](Piece const* x, Piece const* y) { return x->choices.size() < y->choices.size(); });
+    std::vector<State> states(1, State{board.held, {}, 0});
+    add(states.front().d, board.constant);
+    for (Piece const* p : order) {
+        std::vector<State> next;
+        for (State const& s : states)
+            for (Choice const& c : p->choices) {
+                if (s.spaces & c.spaces) continue;
+                State t = s;
+                t.spaces |= c.spaces;
+                t.moves += c.moves;
+                add(t.d, c.d);
+                next.push_back(t);
+            }
+        keep_fewest_moves(next);
+        states = std::move(next);
+    }
+    std::map<int, std::int64_t> least;
+    for (State const& s : states) {
+        std::int64_t worst = 0;
+        for (auto d : s.d) worst = std::max<std::int64_t>(worst, d < 0 ? -d : d);
+        auto const at = least.emplace(s.moves, worst).first;
+        at->second = std::min(at->second, worst);
+    }
+    return drops(least);
+}
+
+} // namespace legwork::oracle

@@ -1,0 +1,21 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// The worked panels of tests/cases/balancing-instances.json, as jobs.
+#pragma once
+
+#include "job/job.h"
+#include "oracle_exhaustive.h"
+
+namespace legwork::oracle {
+
+struct Instance {
+    std::string name;
+    Job job;
+    std::vector<Step> tradeoff; // empty: the panel is impossible
+};
+
+// Throws std::exception on a file that is not there or not as described in itself.
+std::vector<Instance> instances();
+
+} // namespace legwork::oracle

@@ -1,0 +1,207 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "oracle_judge.h"
+
+#include "balance/balance.h"
+
+#include <algorithm>
+#include <sstream>
+#include <tuple>
+
+namespace legwork::oracle {
+
+namespace {
+std::string told(std::optional<std::int64_t> const& v) { return v ? std::to_string(*v) : "nothing"; }
+
+template <class Front>
+std::string words(Front const& front) {
+    std::ostringstream out;
+    for (auto const& s : front) {
+        if constexpr (requires { s.imbalance; })
+            out << ' ' << s.moves << ':' << s.imbalance;
+        else
+            out << ' ' << s.moves << ':' << s.imbalance_va;
+    }
+    return out.str();
+}
+
+class Judge {
+public:
+    explicit Judge(Job const& job) : job_(job) {}
+
+    std::vector<std::string> faults() {
+        BalanceOptions best;
+        best.best = true;
+        ask("best", best);
+        ask("default", {});
+        for (int moves : {0, 1, 2, 5}) {
+            BalanceOptions some;
+            some.max_moves = moves;
+            ask("moves " + std::to_string(moves), some);
+        }
+        ask_filed();
+        return faults_;
+    }
+
+private:
+    void check(bool holds, std::string const& fault) {
+        if (!holds) faults_.push_back(asked_ + ": " + fault);
+    }
+
+    void ask(std::string const& how, BalanceOptions const& options) {
+        Plan const plan = balance(job_, options);
+        for (Panel const& p : job_.panels) {
+            asked_ = how + ", panel " + p.name;
+            PanelPlan const* q = plan_of(plan, p.name);
+            check(q != nullptr, "no answer");
+            if (q && known_below(plan, p)) panel(p, *q, below(job_, plan, p), options);
+        }
+    }
+    // A panel below that has no plan leaves this one's loads unknown.
+    bool known_below(Plan const& plan, Panel const& p) const {
+        for (Panel const& s : job_.panels)
+            if (s.feeder && s.feeder->panel == p.name && !circuits_on(job_, s).empty())
+                if (PanelPlan const* q = plan_of(plan, s.name); !q || q->placements.empty()) return false;
+        return true;
+    }
+
+    // Asked again and again with the same loads below, and slow.
+    std::vector<Step> const& front_of(Panel const& p, Today today, FeederLoads const& under) {
+        auto const [at, is_new] = fronts_.try_emplace({p.name, today, under});
+        if (is_new) at->second = exhaustive(board(job_, p, today, under));
+        return at->second;
+    }
+
+    void panel(Panel const& p, PanelPlan const& q, FeederLoads const& under, BalanceOptions const& options) {
+        auto const& front = front_of(p, Today::may_move, under);
+        if (front.empty()) return impossible(q);
+        if (!has_two_legs(job_, p)) return check(!q.placements.empty(), "says there is no room: " + q.why);
+        std::vector<Step> said;
+        for (TradeoffStep const& s : q.tradeoff) said.push_back({s.moves, s.imbalance_va});
+        check(said == front, "trade-off is" + words(front) + ", told" + words(said));
+        check(q.least_imbalance_va == front.back().imbalance, "least told is " + told(q.least_imbalance_va));
+        check(q.proven && q.lower_bound_va == q.least_imbalance_va, "not proven");
+        auto const wanted = chosen(front, options);
+        if (!wanted) {
+            check(q.placements.empty() && !q.imbalance_va && !q.why.empty(), "a plan with fewer moves than can be");
+            return check(q.moves_for_room == front.front().moves, "wrong number of moves for room");
+        }
+        if (q.placements.empty()) return check(false, "no plan: " + q.why);
+        plan_holds(q, Today::may_move, under);
+        if (!options.best && !options.max_moves) return near_enough(q, front);
+        check(q.moves == wanted->moves && q.imbalance_va == wanted->imbalance,
+              "not the best plan: " + std::to_string(q.moves) + " moves, " + told(q.imbalance_va) + " VA");
+    }
+    void impossible(PanelPlan const& q) {
+        check(q.placements.empty() && !q.why.empty(), "a plan for an impossible panel");
+        check(!q.imbalance_va && !q.least_imbalance_va && q.tradeoff.empty(), "numbers for an impossible panel");
+        check(!q.moves_for_room, "moves that would make room in an impossible panel");
+    }
+    static std::optional<Step> chosen(std::vector<Step> const& front, BalanceOptions const& options) {
+        if (!options.max_moves) return front.back();
+        std::optional<Step> found;
+        for (Step const& s : front)
+            if (s.moves <= *options.max_moves) found = s;
+        return found;
+    }
+    void plan_holds(PanelPlan const& q, Today today, FeederLoads const& under) {
+        for (std::string const& fault : recount(job_, q, today, under).faults) check(false, fault);
+    }
+    // The fewest moves that come within max(120 VA, 2 % of the heavier leg) of the least imbalance.
+    void near_enough(PanelPlan const& q, std::vector<Step> const& front) {
+        std::int64_t heavier = 0;
+        bool first = !job_.situations.empty(); // "connected" is not minimised then
+        for (SituationLoad const& s : q.situations) {
+            if (!first) heavier = std::max({heavier, s.leg_a_va, s.leg_b_va});
+            first = false;
+        }
+        auto const slack = std::max<std::int64_t>(120, heavier / 50 + 1);
+        check(*q.imbalance_va <= front.back().imbalance + slack, "too far from the least");
+        bool step = false;
+        for (Step const& s : front) {
+            step = step || (s.moves == q.moves && s.imbalance == *q.imbalance_va);
+            check(s.moves >= q.moves || s.imbalance > front.back().imbalance + 120, "fewer moves would do");
+        }
+        check(step, "not a step of the trade-off");
+    }
+
+    void ask_filed() {
+        Plan const plan = as_filed(job_);
+        for (Panel const& p : job_.panels) {
+            asked_ = "as filed, panel " + p.name;
+            PanelPlan const* q = plan_of(plan, p.name);
+            check(q != nullptr, "no answer");
+            if (q && known_below(plan, p)) filed(p, *q, below(job_, plan, p));
+        }
+    }
+    void filed(Panel const& p, PanelPlan const& q, FeederLoads const& under) {
+        auto const& held = front_of(p, Today::stays, under);
+        auto const& free = front_of(p, Today::may_move, under);
+        if (held.empty()) {
+            check(!q.why.empty(), "does not say that there is no room");
+            check(free.empty() ? !q.moves_for_room : q.moves_for_room == free.front().moves, "wrong moves for room");
+            return;
+        }
+        check(q.why.empty(), "says there is no room: " + q.why);
+        plan_holds(q, Today::stays, under);
+        if (!has_two_legs(job_, p)) return;
+        check(q.imbalance_va == held.back().imbalance,
+              "best is " + std::to_string(held.back().imbalance) + ", told " + told(q.imbalance_va));
+        check(!free.empty() || !q.least_imbalance_va, "a least imbalance that nothing reaches");
+        if (!free.empty() && q.proven)
+            check(q.least_imbalance_va == free.back().imbalance, "least told is " + told(q.least_imbalance_va));
+    }
+
+    Job const& job_;
+    std::map<std::tuple<std::string, Today, FeederLoads>, std::vector<Step>> fronts_;
+    std::string asked_;
+    std::vector<std::string> faults_;
+};
+
+bool without_circuit(Job& job, std::size_t i) {
+    Circuit const c = job.circuits[i];
+    if (c.mark == "SP") return false;
+    std::erase_if(job.circuits, [&](Circuit const& o) {
+        return o.mark == c.mark || (!c.multiwire.empty() && o.multiwire == c.multiwire);
+    });
+    return true;
+}
+} // namespace
+
+std::vector<std::string> judge(Job const& job) { return Judge(job).faults(); }
+
+Job smallest_wrong(Job job) {
+    auto const wrong = [](Job const& j) { return !judge(j).empty(); };
+    for (bool shrunk = true; shrunk;) {
+        shrunk = false;
+        auto const keep_if_wrong = [&](Job const& less) {
+            if (!wrong(less)) return false;
+            job = less;
+            return shrunk = true;
+        };
+        for (std::size_t i = 0; i < job.circuits.size(); ++i) {
+            Job less = job;
+            if (without_circuit(less, i) && keep_if_wrong(less)) break;
+            less = job;
+            less.circuits[i].fixed = false;
+            if (job.circuits[i].fixed && keep_if_wrong(less)) break;
+            less.circuits[i].space.reset();
+            if (job.circuits[i].space && keep_if_wrong(less)) break;
+        }
+        for (std::size_t i = 0; i < job.situations.size(); ++i) {
+            Job less = job;
+            less.situations.erase(less.situations.begin() + static_cast<std::ptrdiff_t>(i));
+            if (keep_if_wrong(less)) break;
+        }
+        for (std::size_t p = 0; p < job.panels.size(); ++p) {
+            Job less = job;
+            less.panels[p].blocked.clear();
+            less.panels[p].dead.clear();
+            if ((!job.panels[p].blocked.empty() || !job.panels[p].dead.empty())) keep_if_wrong(less);
+        }
+    }
+    return job;
+}
+
+} // namespace legwork::oracle

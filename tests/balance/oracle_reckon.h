@@ -1,0 +1,51 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// What the judges of the optimizer know of a panel and of loads: reckoned from the job alone, sharing no code with
+// src/panel or src/balance, so that a mistake there is not repeated here.
+#pragma once
+
+#include "job/job.h"
+
+#include <cstdint>
+#include <map>
+#include <string>
+#include <vector>
+
+namespace legwork::oracle {
+
+struct Seat {                // one full-size space
+    int column = 0, row = 0; // row from 1; column 0 holds space 1
+    bool on_a = false;
+    bool usable = false; // neither blocked nor dead nor out of every source's reach
+};
+
+// seats[s - 1] is space s. Rows are on one leg each, alternating from A, unless the panel says otherwise.
+std::vector<Seat> seats(Job const& job, Panel const& panel);
+// Both hot legs carry a voltage between them from at least one source; else there is nothing to balance.
+bool has_two_legs(Job const& job, Panel const& panel);
+// Two poles of one breaker or the two halves of a pair may stand here: next to each other in a column and on two
+// legs; on a bus with a leg a column, facing each other.
+bool pair_site(Panel const& panel, Seat const& p, Seat const& q);
+bool two_pole_site(Seat const& p, Seat const& q);
+
+// Whole VA, "connected" first and then the file's situations; both poles together for two poles. A reading counts
+// before a load, 120 V a pole; what is wired but off counts nothing. The share is applied once and the product rounded
+// once, halves up.
+std::vector<std::int64_t> loads(Job const& job, Circuit const& circuit);
+// Keeps what is minimised: the file's situations, or "connected" when there are none.
+std::vector<std::int64_t> minimised(std::vector<std::int64_t> const& all);
+
+// What stands below a feeder, by its mark; "connected" first and then the situations. A feeder of two poles brings
+// leg A to leg A and leg B to leg B; one of one pole brings all of it to the leg it lands on.
+struct Below {
+    std::vector<std::int64_t> difference, sum; // A - B, A + B
+    friend auto operator<=>(Below const&, Below const&) = default;
+};
+using FeederLoads = std::map<std::string, Below>;
+
+std::vector<Circuit const*> circuits_on(Job const& job, Panel const& panel);
+// Of its pair on the same panel; null for a circuit that is not of a pair there.
+Circuit const* other_half(Job const& job, Circuit const& circuit);
+
+} // namespace legwork::oracle
