@@ -28,7 +28,7 @@ struct Conductor {
     std::string circuit; // whose hot it is, or whose switched wire; empty for a shared neutral, a ground, a spare
     Remark remark = Remark::as_made;
     std::string tape;    // colour of the tape; empty for as_made and forbidden
-    std::string why;     // one short sentence; empty for as_made
+    std::string why;     // one or two short sentences; empty for as_made
     Reference reference; // of the re-marking; section empty for as_made
 };
 
@@ -38,21 +38,29 @@ struct CableRun {
     int segment = 0;                   // 0: the home run
     std::string kind;                  // "12/3"; empty when not known
     std::optional<Length> length;
-    std::string from, to;              // names of its ends; `from` is the end nearer the panel
-    bool from_panel = false, to_panel = false; // that end is a panel (a feeder's far end is one too)
-    std::vector<Conductor> conductors; // insulated in the cable's order, then the ground; empty when not known
+    std::string from, to;                       // names of its ends; `from` is the end nearer the panel
+    bool from_panel = false, to_panel = false;  // that end is a panel (a feeder's far end is one too)
+    std::vector<Conductor> conductors;          // insulated in the cable's order, then the ground; empty when not known
     int missing_hots = 0, missing_neutrals = 0; // conductors that the circuits need and the cable lacks
+    std::string note; // what changes at the box where this piece begins ("red becomes black"); mostly empty
 };
 
-// In the file's order: circuits (a pair once, at its first member) segment by segment, then the [[cable]]s. A spare
-// breaker without a cable has none.
+// In the file's order: circuits (a pair once, at its first member: the shared home run, then the rest of the first,
+// then of the second) segment by segment, then the [[cable]]s. A spare breaker without a cable has none. On DC the
+// positive is the hot and the negative the neutral, as made: no code's re-marking is applied to it. An
+// extra-low-voltage kind on an AC circuit carries nothing: its conductors are spare.
 std::vector<CableRun> cable_runs(Job const& job, CodeBook const& book);
 
 // The colour that is this circuit's hot in its home run; empty when the cable is not known.
 std::string hot_color(Job const& job, CodeBook const& book, Circuit const& c);
-// True when what is on the circuit uses a neutral (one pole; two poles with 120 V outlets or 14- types).
+// True when what is on the circuit uses a neutral: one pole; two poles with 120 V outlets or 14- types; with no outlet
+// listed a range or dryer by its use; `third = "neutral"`; a feeder.
 bool needs_neutral(Job const& job, Circuit const& c);
+// Its pieces from the panel outward. Of a pair the first is the shared home run, whichever member says it.
+std::vector<Segment> run_of(Job const& job, Circuit const& c);
+Wiring wiring_of(Job const& job, Circuit const& c); // conduit when it or its partner says so
 // The smallest wire of the run; nothing when a segment's cable is not known or carries no power.
 std::optional<Gauge> smallest_gauge(Circuit const& c);
+std::optional<Gauge> smallest_gauge(Job const& job, Circuit const& c); // the shared home run of a pair included
 
 } // namespace legwork

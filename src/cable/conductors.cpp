@@ -1,0 +1,181 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "cable/conductors.h"
+
+#include "cable/remark.h"
+
+#include <algorithm>
+#include <array>
+
+namespace legwork {
+
+namespace {
+// Lower is sooner: the order in which a hot takes a conductor. Common practice, no source: black, then red, then blue.
+int hot_rank(std::string_view color) {
+    if (is_green(color)) return 5;
+    if (is_white(color)) return 4;
+    constexpr std::array<std::string_view, 3> kFirst{"black", "red", "blue"};
+    auto const at = std::ranges::find(kFirst, color);
+    return static_cast<int>(at - kFirst.begin());
+}
+
+// Gives the conductors of one cable their jobs, each at most one.
+class Assignment {
+public:
+    Assignment(std::vector<std::string> const& colors, CableTask const& task) : task_(task) {
+        for (std::string const& color : colors) {
+            bool const bare = color == "bare";
+            add(color, bare ? ConductorJob::ground : ConductorJob::spare);
+            free_.push_back(!bare);
+        }
+    }
+
+    CableConductors run() {
+        if (task_.wires == Wires::dc)
+            direct_current();
+        else if (task_.wires == Wires::switch_loop)
+            switch_loop();
+        else
+            alternating_current();
+        leftovers();
+        return {std::move(conductors_), missing_hots_, missing_neutrals_};
+    }
+
+private:
+    using Slot = std::optional<std::size_t>;
+
+    void add(std::string color, ConductorJob job) {
+        Conductor c;
+        c.color = std::move(color);
+        c.job = job;
+        conductors_.push_back(std::move(c));
+    }
+
+    template <class Fits>
+    Slot first(Fits fits) const {
+        for (std::size_t i = 0; i < conductors_.size(); ++i)
+            if (free_[i] && fits(conductors_[i].color)) return i;
+        return std::nullopt;
+    }
+    Slot of_color(std::string_view color) const {
+        return first([&](std::string_view c) { return c == color; });
+    }
+    Slot white() const { return first(is_white); }
+    // The free conductor that a hot takes first (or, `last`, that it would take last), no rank above `limit`.
+    Slot by_rank(int limit, bool last = false) const {
+        Slot best;
+        for (std::size_t i = 0; i < conductors_.size(); ++i) {
+            if (!free_[i] || hot_rank(conductors_[i].color) > limit) continue;
+            int const rank = hot_rank(conductors_[i].color);
+            if (!best ||
+                (last ? rank >= hot_rank(conductors_[*best].color) : rank < hot_rank(conductors_[*best].color)))
+                best = i;
+        }
+        return best;
+    }
+    Slot for_hot() const { return by_rank(5); }
+    // No white: the colour that a hot would take last, green only when nothing else is left.
+    Slot for_neutral() const {
+        if (auto const w = white()) return w;
+        if (auto const other = by_rank(3, true)) return other;
+        return by_rank(5);
+    }
+
+    bool give(Slot slot, ConductorJob job, std::string const& circuit) {
+        if (!slot) return false;
+        conductors_[*slot].job = job;
+        conductors_[*slot].circuit = circuit;
+        free_[*slot] = false;
+        return true;
+    }
+
+    void alternating_current() {
+        // Hots asked for by colour, then the white for the neutral, then the hots that take what comes.
+        std::vector<bool> done(task_.hots.size());
+        for (std::size_t i = 0; i < done.size(); ++i) {
+            if (task_.hots[i].color.empty()) continue;
+            done[i] = true;
+            if (!give(of_color(task_.hots[i].color), ConductorJob::hot, task_.hots[i].circuit)) ++missing_hots_;
+        }
+        bool has_neutral = task_.neutral && give(white(), ConductorJob::neutral, task_.neutral_circuit);
+        for (std::size_t i = 0; i < done.size(); ++i)
+            if (!done[i] && !give(for_hot(), ConductorJob::hot, task_.hots[i].circuit)) ++missing_hots_;
+        if (task_.neutral && !has_neutral) {
+            has_neutral = give(for_neutral(), ConductorJob::neutral, task_.neutral_circuit);
+            missing_neutrals_ += !has_neutral;
+        }
+        if (!task_.neutral && task_.white_is_neutral && task_.third.empty())
+            give(white(), ConductorJob::neutral, task_.neutral_circuit);
+        third();
+    }
+
+    void third() {
+        if (task_.third == "switched") give(by_rank(4), ConductorJob::switched, task_.third_circuit);
+        if (task_.third == "traveller") give(by_rank(4), ConductorJob::traveller, task_.third_circuit);
+    }
+
+    // From a light's box to its switch: a three-wire brings the neutral along, a two-wire has its white as the feed.
+    void switch_loop() {
+        auto const& circuit = task_.hots.front().circuit;
+        bool const two_hots =
+            std::ranges::count_if(conductors_, [](Conductor const& c) { return hot_rank(c.color) < 4; }) > 1;
+        if (two_hots) {
+            give(by_rank(3), ConductorJob::hot, circuit);
+            give(by_rank(3), ConductorJob::switched, circuit);
+            give(white(), ConductorJob::neutral, circuit);
+            return;
+        }
+        give(by_rank(3), ConductorJob::switched, circuit);
+        if (!give(white(), ConductorJob::hot, circuit) && !give(for_hot(), ConductorJob::hot, circuit)) ++missing_hots_;
+    }
+
+    // Positive: red where there is one. Negative: black, else white.
+    void direct_current() {
+        for (auto const& hot : task_.hots) {
+            Slot slot = hot.color.empty() ? of_color("red") : of_color(hot.color);
+            if (!slot && hot.color.empty()) slot = by_rank(4);
+            if (!give(slot, ConductorJob::hot, hot.circuit)) ++missing_hots_;
+        }
+        Slot slot = of_color("black");
+        if (!slot) slot = by_rank(4);
+        if (task_.neutral && !give(slot, ConductorJob::neutral, task_.neutral_circuit)) ++missing_neutrals_;
+    }
+
+    // A green that nothing needed is the ground; then the cable's own, unless the colours named one.
+    void leftovers() {
+        bool const bare = std::ranges::any_of(conductors_, [](Conductor const& c) { return c.color == "bare"; });
+        if (!bare && give(first(is_green), ConductorJob::ground, "")) return;
+        if (bare || !task_.ground) return;
+        add(task_.wiring == Wiring::conduit ? "green" : "bare", ConductorJob::ground);
+    }
+
+    CableTask const& task_;
+    std::vector<Conductor> conductors_;
+    std::vector<bool> free_;
+    int missing_hots_ = 0, missing_neutrals_ = 0;
+};
+
+// "Black" and "gray" as the tables have them.
+std::string plain(std::string_view color) {
+    std::string out;
+    for (char const c : color) out += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+    if (out.starts_with("gray")) out[2] = 'e';
+    return out;
+}
+} // namespace
+
+bool is_white(std::string_view color) { return color.starts_with("white") || color.starts_with("grey"); }
+bool is_green(std::string_view color) { return color.starts_with("green") || color == "bare"; }
+
+CableConductors conductors_of(std::vector<std::string> const& colors, CableTask const& task, CodeBook const& book) {
+    std::vector<std::string> made;
+    for (std::string const& color : colors) made.push_back(plain(color));
+    CableTask asked = task;
+    for (auto& hot : asked.hots) hot.color = plain(hot.color);
+    auto result = Assignment(made, asked).run();
+    for (Conductor& c : result.conductors) remark(c, made, asked, book);
+    return result;
+}
+
+} // namespace legwork

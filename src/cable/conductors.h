@@ -1,0 +1,48 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Which conductor of one cable does what. Colours first: what is made white is the neutral as long as a neutral is
+// needed; hots take black, red, then what is left; only then does a conductor do a job that its colour does not say.
+#pragma once
+
+#include "cable/run.h"
+#include "units/gauge.h"
+
+#include <string>
+#include <vector>
+
+namespace legwork {
+
+enum class Wires { ac, dc, switch_loop };
+
+// What one cable has to carry.
+struct CableTask {
+    struct Hot {
+        std::string circuit;
+        std::string color; // asked for by `hot`; empty: the next hot colour
+    };
+    std::vector<Hot> hots; // in the file's order
+    bool neutral = false;  // something on it uses one
+    bool white_is_neutral =
+        false;                   // nothing surely uses one, but a white that is left over is one (some ovens, hot tubs)
+    std::string neutral_circuit; // empty for a shared one
+    std::string third, third_circuit; // the job of the extra conductor, and of whose circuit
+    Wires wires = Wires::ac;
+    Wiring wiring = Wiring::cable;
+    Gauge gauge = Gauge::awg14;
+    bool ground = true; // the kind has one besides the insulated conductors
+};
+
+struct CableConductors {
+    std::vector<Conductor> conductors; // in the cable's order, then the ground
+    int missing_hots = 0, missing_neutrals = 0;
+};
+
+bool is_white(std::string_view color); // white or grey, plain or with a stripe
+bool is_green(std::string_view color); // green, green with yellow, bare
+
+// `colors`: the insulated conductors as they are in the cable. A green or bare one among them that nothing needs is the
+// ground.
+CableConductors conductors_of(std::vector<std::string> const& colors, CableTask const& task, CodeBook const& book);
+
+} // namespace legwork

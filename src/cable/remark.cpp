@@ -1,0 +1,95 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "cable/remark.h"
+
+#include "codebook/cite.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+
+namespace legwork {
+
+namespace {
+// The first usual hot colour that no other conductor of the cable has, so that the two can be told apart.
+std::string hot_tape(std::vector<std::string> const& colors) {
+    constexpr std::array<std::string_view, 3> kHotColors{"red", "black", "blue"};
+    for (auto const color : kHotColors)
+        if (std::ranges::find(colors, color) == colors.end()) return std::string(color);
+    return "red";
+}
+
+Remark as_remark(Remarking r) {
+    switch (r) {
+    case Remarking::never: return Remark::forbidden;
+    case Remarking::disputed: return Remark::ask_first;
+    case Remarking::not_asked: // taped all the same: whoever opens the box next takes a white for a neutral
+    case Remarking::allowed: break;
+    }
+    return Remark::tape;
+}
+
+void apply(Conductor& c, RemarkingRow const& row, CodeBook const& book, std::string tape, std::string why) {
+    c.remark = as_remark(row.as);
+    if (c.remark != Remark::forbidden) c.tape = std::move(tape);
+    c.why = std::move(why);
+    c.reference = cite(book, row.topic);
+    c.reference.source = row.source;
+}
+
+void white_as_hot(Conductor& c, std::vector<std::string> const& colors, CableTask const& task, CodeBook const& book) {
+    auto const& table = book.remarking;
+    if (task.wiring == Wiring::conduit)
+        return apply(c, table.white_as_hot_in_conduit, book, {},
+                     "In conduit a white or grey wire is never hot: pull a wire of another colour.");
+    if (task.wires == Wires::switch_loop) {
+        auto const& row = table.white_in_switch_loop;
+        return apply(
+            c, row, book, hot_tape(colors),
+            row.as == Remarking::not_asked
+                ? "White feeds the switch, the other wire comes back switched. This code does not ask for tape "
+                  "here; it saves the next person."
+                : "White feeds the switch, the other wire comes back switched: never the other way round.");
+    }
+    apply(c, table.white_as_hot_in_cable, book, hot_tape(colors),
+          "This white is hot: tape it all round so that nobody takes it for a neutral.");
+}
+
+std::string not_long_enough(CodeBook const& book) {
+    return fmt::format("A neutral smaller than {} AWG is white or grey over its whole length, tape is no cure: use a "
+                       "cable with a white wire.",
+                       name(book.remarking.large_from));
+}
+
+void colored_neutral(Conductor& c, CableTask const& task, CodeBook const& book) {
+    auto const& table = book.remarking;
+    if (task.gauge >= table.large_from)
+        return apply(c, table.large_as_neutral, book, "white",
+                     fmt::format("{} AWG and larger may be marked white at its ends.", name(table.large_from)));
+    auto const& row =
+        task.wiring == Wiring::conduit ? table.small_as_neutral_in_conduit : table.small_as_neutral_in_cable;
+    apply(c, row, book, "white",
+          row.as == Remarking::disputed
+              ? "Readings of the code differ on taping this wire white. Ask the inspector first, in writing; then tape "
+                "both ends and in every box."
+              : not_long_enough(book));
+}
+} // namespace
+
+void remark(Conductor& c, std::vector<std::string> const& colors, CableTask const& task, CodeBook const& book) {
+    bool const unused = c.job == ConductorJob::spare || c.job == ConductorJob::ground;
+    if (task.wires == Wires::dc || unused) return;
+    if (is_green(c.color))
+        return apply(c, book.remarking.green, book, {},
+                     "Green and bare are the ground and never anything else: use another conductor.");
+    bool const neutral = c.job == ConductorJob::neutral;
+    if (neutral == is_white(c.color)) return;
+    if (neutral)
+        colored_neutral(c, task, book);
+    else
+        white_as_hot(c, colors, task, book);
+}
+
+} // namespace legwork
