@@ -1,10 +1,57 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
+#include "check/panel_rules.h"
 #include "check/themes.h"
 
 namespace legwork {
 
-std::span<Rule const> panel_rules() { return {}; }
+namespace {
+constexpr Rule kRules[] = {
+    {"panel-240-on-120", "No 240 V load is fed by a supply of one phase.",
+     "A 120 V source bridged to both legs puts nothing between the two hots of a 240 V load, so it stays cold. From a "
+     "source on one leg the load even passes its voltage on to the dead leg, where 120 V loads in series with it get "
+     "what they are not made for.",
+     "Feed it from 120/240 V, choose a 120 V load, or list it under `off` of that source and keep it switched off "
+     "there; the list is printed beside the panel.",
+     panel_240_on_120},
+    {"panel-dead-space", "Every circuit stands on a space that a bus and a source reach.",
+     "A cord of one hot feeds one bus, and the spaces of the other leg stay dead. Some panels also have positions that "
+     "no bus finger reaches.",
+     "Move the circuit to a live space. Going down a column the spaces alternate between the legs.", panel_dead_space},
+    {"panel-two-legs", "A two-pole breaker reaches both legs.",
+     "On an odd bus two neighbouring spaces can be on one leg. A 240 V load there gets no voltage, and a pair's "
+     "neutral "
+     "carries the sum.",
+     "Choose two neighbouring spaces with different leg letters; the directory prints the letters between the columns.",
+     panel_two_legs},
+    {"panel-no-tandem", "Half-size breakers stand only where the panel takes them.",
+     "The panel's maker lists the spaces whose bus and rating allow two circuits. Elsewhere a half-size breaker may "
+     "fit "
+     "by force and make poor contact.",
+     "Use a full-size space, or a space that the label in the door shows as taking half-size breakers.",
+     panel_no_tandem},
+    {"panel-no-room", "Every circuit has a space.",
+     "A circuit without a space cannot be landed. Pairs and two-pole breakers need two free neighbours in one column, "
+     "so "
+     "a panel can have free spaces and still no room.",
+     "Let `legwork balance` move what is in the way, remove what is no longer used, or add a sub-panel.",
+     panel_no_room},
+    {"panel-main-overloaded", "Each leg stays within the main and the source in every named situation.",
+     "A leg that draws more than the main carries trips it on the coldest evening. Everything on at once may well be "
+     "more than the main: that is only a note, since whether the service is large enough is a question of the load "
+     "calculation.",
+     "Leave something off in that situation, even out the legs, or enlarge the service.", panel_main_overloaded},
+    {"panel-legs-uneven", "The legs are about as even as a rebalance could make them.",
+     "Uneven legs load one half of the main and of the transformer, let the voltage of the two halves drift apart, and "
+     "leave less for the next circuit. Told only when it matters: more than 600 VA over the least possible and more "
+     "than "
+     "a tenth of the heavier leg.",
+     "Run `legwork balance`: it shows the fewest circuits to move and what each further move gains.",
+     panel_legs_uneven},
+};
+} // namespace
+
+std::span<Rule const> panel_rules() { return kRules; }
 
 } // namespace legwork

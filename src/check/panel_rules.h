@@ -1,0 +1,20 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// What a panel can take, and how its legs are loaded.
+#pragma once
+
+#include "check/say.h"
+
+namespace legwork {
+
+Findings panel_240_on_120(Case const&);
+Findings panel_dead_space(Case const&);
+Findings panel_two_legs(Case const&);
+Findings panel_no_tandem(Case const&);
+Findings panel_no_room(Case const&);
+
+Findings panel_legs_uneven(Case const&);
+Findings panel_main_overloaded(Case const&);
+
+} // namespace legwork
