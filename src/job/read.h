@@ -5,7 +5,7 @@
 #pragma once
 
 #include "job/job.h"
-#include "job/places.h"
+#include "job/problem.h"
 
 #include <functional>
 #include <optional>
@@ -14,13 +14,6 @@
 #include <vector>
 
 namespace legwork {
-
-// A mistake of the file: it could not be understood (exit 2).
-struct Problem {
-    Place place;
-    std::string message, fix; // what is wrong; the way out, imperative
-    std::string line;         // the line of the file, without its end; empty when there is none
-};
 
 // Words that the tables of the code book know; handed in, since job/ lies below codebook/.
 struct Vocabulary {

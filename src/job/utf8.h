@@ -1,0 +1,31 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string_view>
+
+namespace legwork {
+
+inline constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
+
+struct CodePoint {
+    std::uint32_t code = 0;
+    std::size_t length = 0; // bytes; 0 when the text is empty or begins with no valid UTF-8
+};
+
+// The first character of a text, strictly: no overlong form, no surrogate, nothing past U+10FFFF (RFC 3629, section 3).
+CodePoint utf8_front(std::string_view text);
+
+// The first byte that is not UTF-8; nothing when all of the text is.
+std::optional<std::size_t> first_bad_utf8(std::string_view text);
+
+// C0 and C1 controls, and the direction overrides and isolates that make a text read as another one than it is.
+constexpr bool is_control(std::uint32_t code) {
+    return code < 0x20 || (code >= 0x7F && code < 0xA0) || (code >= 0x202A && code <= 0x202E) ||
+           (code >= 0x2066 && code <= 0x2069);
+}
+
+} // namespace legwork
