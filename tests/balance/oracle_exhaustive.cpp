@@ -18,10 +18,21 @@ namespace legwork::oracle {
 namespace {
 std::uint32_t bit(int space) { return std::uint32_t{1} << (space - 1); }
 
+// Legally on a half-size breaker, which nobody moves.
+bool stands_on_half(Panel const& panel, std::vector<Seat> const& all, Circuit const& c) {
+    if (!c.space || !c.space->half || !all[static_cast<std::size_t>(c.space->space) - 1].usable) return false;
+    return std::count(panel.tandem.begin(), panel.tandem.end(), c.space->space) > 0;
+}
+
 class Builder {
 public:
     Builder(Job const& job, Panel const& panel, Today today, FeederLoads const& below)
-        : job_(job), panel_(panel), seats_(seats(job, panel)), today_(today), below_(below) {}
+        : job_(job),
+          panel_(panel),
+          phase_(phase(job, panel)),
+          seats_(seats(job, panel)),
+          today_(today),
+          below_(below) {}
 
     Piece piece(Circuit const& c) const {
         if (c.poles == 2) return two_poles(c);
@@ -31,18 +42,22 @@ public:
 
 private:
     Seat const& seat(int space) const { return seats_[static_cast<std::size_t>(space) - 1]; }
-    bool stays(Circuit const& c) const { return c.space && (c.fixed || c.space->half || today_ == Today::stays); }
+    // Nothing is asked of a circuit but that it stay.
+    bool filed(Circuit const& c) const { return c.space && today_ == Today::stays; }
+    bool on_half(Circuit const& c) const { return stands_on_half(panel_, seats_, c); }
     // Where a circuit's (first) pole may land.
     std::vector<int> landings(Circuit const& c) const {
-        if (stays(c)) return {c.space->space};
+        if (filed(c)) return {c.space->space};
         std::vector<int> found;
-        for (int s = 1; s <= panel_.spaces; ++s)
-            if (seat(s).usable) found.push_back(s);
+        for (int s = 1; s <= panel_.spaces; ++s) {
+            bool const held = c.space && (c.fixed || on_half(c));
+            if (seat(s).usable && (!held || s == c.space->space)) found.push_back(s);
+        }
         return found;
     }
     static int moved(Circuit const& c, int space) { return c.space && c.space->space != space ? 1 : 0; }
     // A half's space is held as a whole from the start; two halves may share it.
-    static std::uint32_t taken(Circuit const& c, int space) { return c.space && c.space->half ? 0 : bit(space); }
+    std::uint32_t taken(Circuit const& c, int space) const { return on_half(c) ? 0 : bit(space); }
     std::vector<std::int64_t> signed_load(Circuit const& c, int space) const {
         auto const fed = below_.find(c.mark);
         auto d = minimised(fed == below_.end() ? loads(job_, c) : fed->second.sum);
@@ -63,22 +78,24 @@ private:
             for (int t = s + 1; t <= panel_.spaces; ++t) {
                 bool const below = seat(t).column == seat(s).column && seat(t).row == seat(s).row + 1;
                 if (!below) continue;
-                bool const fits = seat(t).usable && two_pole_site(seat(s), seat(t));
-                if (fits || stays(c)) p.choices.push_back({taken(c, s) | taken(c, t), moved(c, s), even});
+                bool const fits = seat(t).usable && two_pole_site(phase_, seat(s), seat(t));
+                if (fits || filed(c)) p.choices.push_back({taken(c, s) | taken(c, t), moved(c, s), even});
             }
         return p;
     }
     Piece pair(Circuit const& c, Circuit const& o) const {
         Piece p{c.mark + "+" + o.mark, {}};
         bool const untied = c.tie == Tie::none && o.tie == Tie::none;
-        bool const both = c.space && o.space;
-        bool const apart = both && !pair_site(panel_, seat(c.space->space), seat(o.space->space));
+        auto const at_home = [&](int s, int t) {
+            if (!untied || !c.space || !o.space) return false;
+            int const here = c.space->space, there = o.space->space;
+            return (s == here && t == there) || (s == there && t == here);
+        };
         for (int s : landings(c))
             for (int t : landings(o)) {
-                if (!(stays(c) && stays(o))) {
-                    if (s == t || seat(s).on_a == seat(t).on_a) continue;
-                    if (!(untied && apart) && !pair_site(panel_, seat(s), seat(t))) continue;
-                }
+                bool const two_legs = phase_ != Phase::two_legs || seat(s).on_a != seat(t).on_a;
+                bool const fits = two_legs && (pair_site(panel_, phase_, seat(s), seat(t)) || at_home(s, t));
+                if (!fits && !(filed(c) && filed(o))) continue;
                 auto d = signed_load(c, s);
                 auto const e = signed_load(o, t);
                 for (std::size_t i = 0; i < d.size(); ++i) d[i] += e[i];
@@ -89,21 +106,11 @@ private:
 
     Job const& job_;
     Panel const& panel_;
+    Phase phase_;
     std::vector<Seat> seats_;
     Today today_;
     FeederLoads const& below_;
 };
-
-std::uint32_t half_spaces(Panel const& panel, std::vector<Seat> const& all, Circuit const& c) {
-    if (!c.space || !c.space->half) return 0;
-    std::uint32_t found = bit(c.space->space);
-    Seat const& top = all[static_cast<std::size_t>(c.space->space) - 1];
-    for (int t = 1; c.poles == 2 && t <= panel.spaces; ++t) {
-        Seat const& q = all[static_cast<std::size_t>(t) - 1];
-        if (q.column == top.column && q.row == top.row + 1) found |= bit(t);
-    }
-    return found;
-}
 
 constexpr std::size_t most = 4;
 struct State {
@@ -137,7 +144,7 @@ Board board(Job const& job, Panel const& panel, Today today, FeederLoads const& 
     auto const all = seats(job, panel);
     Builder const builder(job, panel, today, below);
     for (Circuit const* c : circuits_on(job, panel)) {
-        b.held |= half_spaces(panel, all, *c);
+        if (stands_on_half(panel, all, *c)) b.held |= bit(c->space->space);
         Circuit const* o = other_half(job, *c);
         if (o && o < c) continue; // stood with its first half
         b.pieces.push_back(builder.piece(*c));

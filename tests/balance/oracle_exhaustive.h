@@ -31,8 +31,9 @@ struct Board {
 
 enum class Today { may_move, stays };
 
-// With Today::stays every circuit that has a space keeps it, legal or not. A circuit on a half stays always. A pair
-// that is not tied and stands apart on two legs today may stand anywhere on two legs.
+// With Today::stays every circuit that has a space keeps it, legal or not. With Today::may_move a fixed circuit that
+// stands illegally stands nowhere. A one-pole circuit legally on a half stays always. A pair that is not tied and
+// stands apart on two legs today may stay there, either way round; if it goes elsewhere, it goes next to each other.
 Board board(Job const& job, Panel const& panel, Today today, FeederLoads const& below = {});
 
 struct Step {

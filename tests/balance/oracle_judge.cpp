@@ -76,7 +76,7 @@ private:
     void panel(Panel const& p, PanelPlan const& q, FeederLoads const& under, BalanceOptions const& options) {
         auto const& front = front_of(p, Today::may_move, under);
         if (front.empty()) return impossible(q);
-        if (!has_two_legs(job_, p)) return check(!q.placements.empty(), "says there is no room: " + q.why);
+        if (phase(job_, p) != Phase::two_legs) return check(!q.placements.empty(), "says there is no room: " + q.why);
         std::vector<Step> said;
         for (TradeoffStep const& s : q.tradeoff) said.push_back({s.moves, s.imbalance_va});
         check(said == front, "trade-off is" + words(front) + ", told" + words(said));
@@ -145,7 +145,7 @@ private:
         }
         check(q.why.empty(), "says there is no room: " + q.why);
         plan_holds(q, Today::stays, under);
-        if (!has_two_legs(job_, p)) return;
+        if (phase(job_, p) != Phase::two_legs) return;
         check(q.imbalance_va == held.back().imbalance,
               "best is " + std::to_string(held.back().imbalance) + ", told " + told(q.imbalance_va));
         check(!free.empty() || !q.least_imbalance_va, "a least imbalance that nothing reaches");

@@ -70,6 +70,8 @@ private:
         p.spaces = std::max(spaces, 2);
         p.supply = Supply{};
         if (dice_.chance(10)) p.supply->kind = SupplyKind::wye_120_208;
+        if (dice_.chance(4)) p.supply->kind = SupplyKind::bridged_120;
+        if (dice_.chance(4)) p.supply->kind = SupplyKind::one_leg_120;
         if (dice_.chance(30)) p.numbering = Numbering::down;
         if (kind_.odd_buses && dice_.chance(20)) bus(p);
         for (int s = 1; s <= p.spaces; ++s) {
@@ -176,7 +178,8 @@ private:
                 bool const below = seat(t).column == seat(s).column && seat(t).row == seat(s).row + 1;
                 bool const two_legs = seat(s).on_a != seat(t).on_a;
                 if (c.poles == 2 && below && (anyhow || (two_legs && seat(t).usable))) sites.emplace_back(s, t);
-                if (c.poles == 1 && o && !anyhow && !o->space && seat(t).usable && pair_site(p, seat(s), seat(t)))
+                if (c.poles == 1 && o && !anyhow && !o->space && seat(t).usable &&
+                    pair_site(p, Phase::two_legs, seat(s), seat(t)))
                     sites.emplace_back(s, t);
             }
         }
@@ -201,7 +204,7 @@ private:
             }
             if (there.empty() || !dice_.chance(60)) continue;
             if (!there[0]->space && !free_.count(s)) continue;
-            if (std::count(p.blocked.begin(), p.blocked.end(), s)) continue;
+            if (!seat(s).usable) continue;
             there[0]->space = Spot{s, dice_.chance(50) ? 'a' : 'b'};
             free_.erase(s);
             if (there.size() > 1 && !there[1]->space && dice_.chance(60))

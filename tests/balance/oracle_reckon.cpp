@@ -66,20 +66,24 @@ std::vector<Seat> seats(Job const& job, Panel const& panel) {
     return all;
 }
 
-bool has_two_legs(Job const& job, Panel const& panel) {
-    auto const from = sources(job, panel);
-    return std::any_of(from.begin(), from.end(), [](Source const& s) {
-        return s.kind == SupplyKind::split_120_240 || s.kind == SupplyKind::wye_120_208;
-    });
+Phase phase(Job const& job, Panel const& panel) {
+    bool a = false, b = false;
+    for (Source const& s : sources(job, panel)) {
+        if (s.kind == SupplyKind::split_120_240 || s.kind == SupplyKind::wye_120_208) return Phase::two_legs;
+        a = a || s.kind != SupplyKind::one_leg_120 || s.leg == Leg::a;
+        b = b || s.kind != SupplyKind::one_leg_120 || s.leg == Leg::b;
+    }
+    return a && b ? Phase::in_phase : Phase::one_leg;
 }
 
-bool two_pole_site(Seat const& p, Seat const& q) {
-    return p.column == q.column && std::abs(p.row - q.row) == 1 && p.on_a != q.on_a;
+bool two_pole_site(Phase phase, Seat const& p, Seat const& q) {
+    return p.column == q.column && std::abs(p.row - q.row) == 1 && (phase != Phase::two_legs || p.on_a != q.on_a);
 }
 
-bool pair_site(Panel const& panel, Seat const& p, Seat const& q) {
-    if (panel.bus_legs == Panel::Bus::by_column) return p.row == q.row && p.column != q.column;
-    return two_pole_site(p, q);
+bool pair_site(Panel const& panel, Phase phase, Seat const& p, Seat const& q) {
+    if (phase == Phase::two_legs && panel.bus_legs == Panel::Bus::by_column)
+        return p.row == q.row && p.column != q.column;
+    return two_pole_site(phase, p, q);
 }
 
 std::vector<std::int64_t> loads(Job const& job, Circuit const& circuit) {
@@ -118,6 +122,8 @@ std::vector<Circuit const*> circuits_on(Job const& job, Panel const& panel) {
 
 Circuit const* other_half(Job const& job, Circuit const& circuit) {
     if (circuit.multiwire.empty()) return nullptr;
+    for (Panel const& p : job.panels)
+        if (p.name == circuit.panel && phase(job, p) == Phase::one_leg) return nullptr;
     for (Circuit const& c : job.circuits)
         if (&c != &circuit && c.multiwire == circuit.multiwire && c.panel == circuit.panel) return &c;
     return nullptr;

@@ -22,12 +22,16 @@ struct Seat {                // one full-size space
 
 // seats[s - 1] is space s. Rows are on one leg each, alternating from A, unless the panel says otherwise.
 std::vector<Seat> seats(Job const& job, Panel const& panel);
-// Both hot legs carry a voltage between them from at least one source; else there is nothing to balance.
-bool has_two_legs(Job const& job, Panel const& panel);
-// Two poles of one breaker or the two halves of a pair may stand here: next to each other in a column and on two
-// legs; on a bus with a leg a column, facing each other.
-bool pair_site(Panel const& panel, Seat const& p, Seat const& q);
-bool two_pole_site(Seat const& p, Seat const& q);
+enum class Phase {
+    two_legs, // some source has two hots with a voltage between them
+    in_phase, // every source reaches both legs, or they do together, with no voltage between: nothing to balance
+    one_leg,  // only one leg is ever live: nothing to balance
+};
+Phase phase(Job const& job, Panel const& panel);
+// Two poles of one breaker, or the two halves of a pair, may stand here: next to each other in a column and, where
+// there are two legs, on both of them. On a bus with a leg a column a pair faces itself and a breaker has no place.
+bool two_pole_site(Phase phase, Seat const& p, Seat const& q);
+bool pair_site(Panel const& panel, Phase phase, Seat const& p, Seat const& q);
 
 // Whole VA, "connected" first and then the file's situations; both poles together for two poles. A reading counts
 // before a load, 120 V a pole; what is wired but off counts nothing. The share is applied once and the product rounded
@@ -45,7 +49,8 @@ struct Below {
 using FeederLoads = std::map<std::string, Below>;
 
 std::vector<Circuit const*> circuits_on(Job const& job, Panel const& panel);
-// Of its pair on the same panel; null for a circuit that is not of a pair there.
+// Of its pair on the same panel; null for a circuit that is not of a pair there. Where only one leg is live two
+// circuits cannot be a pair and stand by themselves.
 Circuit const* other_half(Job const& job, Circuit const& circuit);
 
 } // namespace legwork::oracle

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cstdlib>
 #include <map>
+#include <set>
 
 namespace legwork::oracle {
 
@@ -13,7 +14,13 @@ namespace {
 class Counter {
 public:
     Counter(Job const& job, Panel const& panel, PanelPlan const& plan, Today today, FeederLoads const& under)
-        : job_(job), panel_(panel), plan_(plan), seats_(seats(job, panel)), today_(today), under_(under) {}
+        : job_(job),
+          panel_(panel),
+          plan_(plan),
+          phase_(phase(job, panel)),
+          seats_(seats(job, panel)),
+          today_(today),
+          under_(under) {}
 
     Recount count() {
         found_.d.assign(job_.situations.size() + 1, 0);
@@ -37,14 +44,15 @@ private:
             if (p.circuit == c.mark) return &p;
         return nullptr;
     }
-    bool stays(Circuit const& c) const { return c.space && (c.fixed || c.space->half || today_ == Today::stays); }
+    bool filed(Circuit const& c) const { return c.space && today_ == Today::stays; }
+    bool stays(Circuit const& c) const { return filed(c) || (c.space && c.fixed); }
 
     void one(Circuit const& c) {
         Placement const* p = placed(c);
         if (!p || p->slots.size() != static_cast<std::size_t>(c.poles)) return check(false, c.mark + " has no space");
         for (Spot s : p->slots) {
             if (s.space < 1 || s.space > panel_.spaces) return check(false, c.mark + " is off the panel");
-            check(stays(c) || seat(s.space).usable, c.mark + " is on a blocked or dead space");
+            check(filed(c) || seat(s.space).usable, c.mark + " is on a blocked or dead space");
             take(c, s);
         }
         Spot const home = c.space.value_or(Spot{});
@@ -61,7 +69,7 @@ private:
     void two_poles(Circuit const& c, Placement const& p) {
         Seat const &s = seat(p.slots[0].space), &t = seat(p.slots[1].space);
         check(t.column == s.column && t.row == s.row + 1, c.mark + " is not on two spaces in a column");
-        check(stays(c) || two_pole_site(s, t), c.mark + " does not reach two legs");
+        check(filed(c) || two_pole_site(phase_, s, t), c.mark + " does not reach two legs");
     }
     void take(Circuit const& c, Spot s) {
         for (char half : s.half ? std::string(1, s.half) : std::string("ab")) {
@@ -85,15 +93,17 @@ private:
     }
     void pair(Circuit const& c) {
         Circuit const* o = other_half(job_, c);
-        if (!o || o < &c || (stays(c) && stays(*o))) return;
+        if (!o || o < &c || (filed(c) && filed(*o))) return;
         Placement const *p = placed(c), *q = placed(*o);
         if (!p || !q || p->slots.empty() || q->slots.empty()) return;
         Seat const &s = seat(p->slots[0].space), &t = seat(q->slots[0].space);
-        check(s.on_a != t.on_a, c.mark + " and " + o->mark + " are on one leg");
+        check(phase_ != Phase::two_legs || s.on_a != t.on_a, c.mark + " and " + o->mark + " are on one leg");
         bool const untied = c.tie == Tie::none && o->tie == Tie::none;
-        bool const both = c.space && o->space;
-        bool const apart = both && !pair_site(panel_, seat(c.space->space), seat(o->space->space));
-        check((untied && apart) || pair_site(panel_, s, t), c.mark + " and " + o->mark + " are not neighbours");
+        bool const at_home =
+            c.space && o->space && p->from.size() == 1 && q->from.size() == 1 &&
+            std::set{p->slots[0].space, q->slots[0].space} == std::set{c.space->space, o->space->space};
+        check((untied && at_home) || pair_site(panel_, phase_, s, t),
+              c.mark + " and " + o->mark + " are not neighbours");
     }
     void claims() {
         check(plan_.moves == found_.moves, "claims " + std::to_string(plan_.moves) + " moves");
@@ -116,6 +126,7 @@ private:
     Job const& job_;
     Panel const& panel_;
     PanelPlan const& plan_;
+    Phase phase_;
     std::vector<Seat> seats_;
     Today today_;
     FeederLoads const& under_;

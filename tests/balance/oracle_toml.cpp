@@ -18,7 +18,12 @@ void list(std::ostringstream& out, char const* key, std::vector<int> const& valu
 }
 
 char const* kind(SupplyKind k) {
-    return k == SupplyKind::wye_120_208 ? "120/208" : k == SupplyKind::one_leg_120 ? "120 on one leg" : "120/240";
+    switch (k) {
+    case SupplyKind::wye_120_208: return "120/208";
+    case SupplyKind::bridged_120: return "120 on both legs";
+    case SupplyKind::one_leg_120: return "120 on one leg";
+    default: return "120/240";
+    }
 }
 
 void panel(std::ostringstream& out, Panel const& p) {
