@@ -1,0 +1,32 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// What one die-cut label looks like.
+#pragma once
+
+#include "page/page.h"
+#include "page/text_width.h"
+#include "sheet/common.h"
+#include "sheet/labels_list.h"
+
+#include <span>
+#include <vector>
+
+namespace legwork {
+
+inline constexpr Mm kDieClear = 1.5; // from text to the die cut, or to a line that scissors follow
+
+// `area` is where text may stand. The mark runs along the top as often as it fits, so that one is in sight on any side
+// of a wrap; then what it feeds; then, small, the ends and the cable.
+void add_cable_label(Page& page, TextWidth const& widths, Rect area, CableLabel const& label);
+
+// Not to be stuck anywhere: something to know about the labels.
+void add_notice(Page& page, TextWidth const& widths, Rect area, std::string const& words);
+
+// How many markers one label of this width is cut into: the most of `wanted` that leaves each its words whole.
+std::size_t strips(TextWidth const& widths, Mm label_width, std::span<Marker const> wanted);
+// Markers side by side with a line to cut along between them. A conductor is thin: the words come again every few
+// millimetres down the strip.
+void add_markers(Page& page, TextWidth const& widths, Rect area, std::span<Marker const> markers, std::size_t strips);
+
+} // namespace legwork

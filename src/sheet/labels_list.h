@@ -1,0 +1,54 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Which wire labels a job needs and what each says, before anybody asks how large it is.
+#pragma once
+
+#include "cable/run.h"
+#include "job/job.h"
+
+#include <string>
+#include <vector>
+
+namespace legwork {
+
+// One thing the cable feeds. Of a pair there are two, each led by its own mark.
+struct Fed {
+    std::string mark; // empty when the cable has but one
+    std::string name, room;
+};
+
+// Goes round the cable's jacket, or round all of it at the tip.
+struct CableLabel {
+    std::string mark; // "K1", "K1+K2"
+    std::vector<Fed> feeds;
+    std::string cable;                  // "12/3, 2P 20 A"; what is not known is left out
+    std::string end_word, end_name;     // "Panel end", "Main": where this label is
+    std::string other_word, other_name; // "other end: box", "Dock": where the rest of the cable is
+    bool keep = false;                  // set back on the jacket; else at the tip, lost when the cable is trimmed
+};
+
+// Goes round one conductor.
+struct Marker {
+    std::string words;  // "N K1+K2", "K1"
+    std::string note;   // colour of a hot, empty for a neutral
+    std::string spaces; // "8+10, rev B"; empty where the file has no space or no revision to date it by
+    std::string end;    // "panel end", "box end"
+};
+
+// All that goes on one end of one cable.
+struct CableEnd {
+    std::vector<CableLabel> labels; // tip, keep
+    std::vector<Marker> markers;    // of a shared cable: its neutral, then its hots
+};
+
+// In the order they are pulled: cable by cable, the end nearer the panel first. Nothing for cables that are unsaid.
+std::vector<CableEnd> cable_ends(Job const& job, std::vector<CableRun> const& runs);
+
+// The file says nothing of the cable that this home run would be, not even "?": there may be none (a surge protector).
+bool is_unsaid(Job const& job, CableRun const& run);
+
+// "20 A", "2P 20 A"; of a pair on single breakers "20 A" or "20 A and 15 A". Empty when not known.
+std::string breaker_words(std::vector<Circuit const*> const& circuits);
+
+} // namespace legwork

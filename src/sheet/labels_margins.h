@@ -1,0 +1,24 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Where a sheet of die-cut labels says what job it is of: in the margins around the labels, or where those are too
+// narrow for a printer on the first labels of each page.
+#pragma once
+
+#include "sheet/common.h"
+#include "sheet/sheets.h"
+
+#include <string>
+#include <vector>
+
+namespace legwork {
+
+bool margins_hold_imprint(SheetInput const& input, Form const& form);
+void add_margins(Page& page, SheetInput const& input, Form const& form, std::size_t number, std::size_t pages);
+
+// The lines of each carrier label, as many labels as it takes.
+std::vector<std::vector<std::string>> carrier_labels(SheetInput const& input, Rect area, std::size_t number,
+                                                     std::size_t pages);
+void add_carrier(Page& page, Rect area, std::vector<std::string> const& lines);
+
+} // namespace legwork

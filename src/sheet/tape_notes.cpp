@@ -1,0 +1,123 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "sheet/tape_notes.h"
+
+#include "sheet/tape_notes_draw.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+
+constexpr Mm kGap = 4;         // between cards, for the scissors
+constexpr Mm kLeastWidth = 85; // of a card: its rows need it
+
+struct Part {
+    BoxCard card;
+    std::string part; // "2 of 3"; empty for a whole card
+    Mm height = 0;
+};
+
+// A card that no column could hold goes on as several, parted between cables.
+std::vector<BoxCard> parted(TextWidth const& widths, BoxCard const& card, CardFoot const& foot, Mm width, Mm height) {
+    if (card_height(widths, width, card, foot) <= height) return {card};
+    std::vector<BoxCard> parts;
+    BoxCard part{card.title, card.kind, card.room, {}, {}};
+    for (auto const& cable : card.cables) {
+        BoxCard longer = part;
+        longer.cables.push_back(cable);
+        if (!part.cables.empty() && card_height(widths, width, longer, foot) > height) {
+            parts.push_back(part);
+            longer.cables = {cable};
+        }
+        part = std::move(longer);
+    }
+    BoxCard last = part;
+    last.missing = card.missing;
+    if (!part.cables.empty() && card_height(widths, width, last, foot) > height) {
+        parts.push_back(part);
+        last.cables.clear();
+    }
+    parts.push_back(std::move(last));
+    return parts;
+}
+
+std::vector<Part> parts_of(SheetInput const& input, CardFoot const& foot, Mm width, Mm height) {
+    std::vector<Part> all;
+    for (auto const& card : tape_cards(input)) {
+        auto const parts = parted(input.widths, card, foot, width, height);
+        for (std::size_t i = 0; i < parts.size(); ++i)
+            all.push_back({parts[i], parts.size() > 1 ? fmt::format("{} of {}", i + 1, parts.size()) : "",
+                           card_height(input.widths, width, parts[i], foot)});
+    }
+    return all;
+}
+
+// A card goes into the first column, of all pages so far, that still has room for it.
+class Columns {
+public:
+    Columns(Rect area, std::size_t each_page) : area_(area), each_page_(each_page) {}
+
+    struct Spot {
+        std::size_t page;
+        Mm x, y;
+    };
+    Mm width() const {
+        auto const n = static_cast<Mm>(each_page_);
+        return (area_.width - (n - 1) * kGap) / n;
+    }
+    Spot take(Mm height) {
+        std::size_t column = 0;
+        while (column < used_.size() && used_[column] > 0 && used_[column] + height > area_.height) ++column;
+        if (column == used_.size()) used_.push_back(0);
+        Spot const spot{column / each_page_, area_.x + static_cast<Mm>(column % each_page_) * (width() + kGap),
+                        area_.y + used_[column]};
+        used_[column] += height + kGap;
+        return spot;
+    }
+
+private:
+    Rect area_;
+    std::size_t each_page_;
+    std::vector<Mm> used_;
+};
+
+CardFoot card_foot(SheetInput const& input) {
+    CardFoot foot;
+    for (auto const& band : bands(input, "", true)) foot.band += (foot.band.empty() ? "" : ". ") + band;
+    foot.imprint = imprint(input.job) + ", " + checked_against(input.job);
+    return foot;
+}
+
+} // namespace
+
+std::vector<Sheet> compose_tape_notes(SheetInput const& input, Form const& form) {
+    Frame frame;
+    frame.title = "Tape notes";
+    frame.subtitle = "A card for each panel and box: cut out, take along";
+    frame.shows_spaces = true;
+    frame.foot.emplace_back("as made: the colour says what the wire is, no tape. Tape goes all round, at this end and "
+                            "wherever the wire can be seen.");
+    if (auto const others = other_cables(input.job); !others.empty())
+        frame.foot.push_back(fmt::format("No circuit is on {}: not in these notes.", fmt::join(others, ", ")));
+    Rect const area = content_area(input, form, frame);
+    auto const each = static_cast<std::size_t>(std::max(1.0, (area.width + kGap) / (kLeastWidth + kGap)));
+    Columns columns(area, each);
+    auto const foot = card_foot(input);
+
+    Sheet sheet{"tape-notes", "", "Tape notes", {}};
+    for (auto const& part : parts_of(input, foot, columns.width(), area.height)) {
+        auto const at = columns.take(part.height);
+        while (sheet.pages.size() <= at.page) sheet.pages.push_back(blank_page(form));
+        add_card(sheet.pages[at.page], input.widths, at.x, at.y, columns.width(), part.card, part.part, foot);
+    }
+    if (sheet.pages.empty()) return {};
+    add_frame(input, form, frame, sheet.pages);
+    return {sheet};
+}
+
+} // namespace legwork

@@ -1,0 +1,46 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// What the tape notes say, card by card, before anybody asks how large it is.
+#pragma once
+
+#include "cable/run.h"
+#include "sheet/sheets.h"
+
+#include <string>
+#include <vector>
+
+namespace legwork {
+
+// One conductor at one end of its cable.
+struct WireNote {
+    std::string color;
+    std::string job;   // "hot of K1"
+    std::string lands; // "breaker 8"; empty when it must not land anywhere
+    Remark remark = Remark::as_made;
+    std::string tape; // colour of the tape; empty for as_made and forbidden
+    std::string why;  // sentences, with the code's reference
+};
+
+struct CableNote {
+    std::string mark;  // "K1+K2"
+    std::string about; // "12/3 from panel Main"
+    std::vector<WireNote> wires;
+    std::vector<std::string> remarks; // tie, first split, meter check, what changes here
+    std::vector<std::string> faults;  // what the cable lacks; framed
+};
+
+struct BoxCard {
+    std::string title; // of the box or panel
+    std::string kind;  // "panel", "box"
+    std::string room;  // empty when not said
+    std::vector<CableNote> cables;
+    std::vector<std::string> missing; // what the job would have to say for the rest to be told
+};
+
+// Panels first, then the boxes as the cables reach them, each in the file's order.
+std::vector<BoxCard> tape_cards(SheetInput const& input);
+// Marks of the cables that these cards leave out, since no circuit is on them.
+std::vector<std::string> other_cables(Job const& job);
+
+} // namespace legwork

@@ -1,0 +1,173 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "sheet/tape_notes_draw.h"
+
+#include "sheet/tape_notes_ink.h"
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+
+constexpr Mm kPad = 3;        // from the cut line to the text
+constexpr Mm kWireWidth = 15; // of the piece of conductor, and of its colour's name above
+constexpr Mm kArrow = 3.5;    // length
+constexpr Mm kTapeWidth = 17; // of the column at the right
+constexpr Mm kBetween = 1.8;  // white between rows
+constexpr Mm kFrame = 0.5;
+constexpr std::string_view kCare = "Switch off, lock out, prove dead on both legs before touching.";
+
+// Draws from the top down; `y` is where the next thing begins.
+class CardPen {
+public:
+    CardPen(Page& page, TextWidth const& widths, Mm x, Mm y, Mm width)
+        : page_(page), widths_(widths), left_(x + kPad), right_(x + width - kPad), y_(y + kPad) {}
+
+    Mm y() const { return y_; }
+
+    void title(BoxCard const& card, std::string const& part) {
+        std::string name = card.title;
+        if (card.kind == "panel") name = "Panel " + name;
+        Mm const part_width = part.empty() ? 0 : widths_.width(part, kDetail, Weight::regular) + 3;
+        auto const text = fit(widths_, name, Weight::bold, width() - part_width, block_height(2, kNames), 3.1, kDetail);
+        Mm const first = y_ + cap_height(text.x_height);
+        if (!part.empty()) add(part, right_, first, kDetail, Weight::regular, Align::right);
+        add_lines(page_, text, left_, first, Weight::bold);
+        y_ += block_height(text.lines.size(), text.x_height) + 0.8;
+        std::string under = card.kind == "panel" ? card.room : "box end";
+        if (card.kind != "panel" && !card.room.empty()) under += ", " + card.room;
+        if (!under.empty()) paragraph(under, left_, kDetail, Weight::regular);
+        rule(0.5);
+    }
+
+    void cable(CableNote const& note) {
+        Mm const mark_width = std::min(width() * 0.6, widths_.width(note.mark, kNames, Weight::bold));
+        auto const mark = fit_line(widths_, note.mark, Weight::bold, width() * 0.6, kNames);
+        Mm const about_left = left_ + mark_width + 3;
+        auto const about =
+            fit(widths_, note.about, Weight::regular, right_ - about_left, block_height(2, kFloor), kDetail);
+        add_lines(page_, mark, left_, y_ + cap_height(kNames), Weight::bold);
+        Mm const last = add_lines(page_, about, about_left, y_ + cap_height(kNames), Weight::regular);
+        y_ = last + descent(kNames) + kBetween;
+        for (auto const& wire : note.wires) row(wire);
+        for (auto const& remark : note.remarks) paragraph(remark, left_, kFloor, Weight::regular);
+        for (auto const& fault : note.faults) framed(fault);
+        y_ += kBetween;
+    }
+
+    void missing(std::string const& words) { framed(words); }
+
+    void foot(CardFoot const& foot) {
+        if (!foot.band.empty()) paragraph(foot.band, left_, kDetail, Weight::bold);
+        paragraph(std::string(kCare), left_, kFloor, Weight::bold);
+        paragraph(foot.imprint, left_, kFloor, Weight::regular);
+        y_ += kPad - kBetween;
+    }
+
+    void rule(Mm thick) {
+        page_.marks.push_back(Line{left_, y_, right_, y_, thick, kBlack, false});
+        y_ += kBetween;
+    }
+
+private:
+    Mm width() const { return right_ - left_; }
+    Mm text_left() const { return left_ + kWireWidth + kArrow + 3.5; }
+
+    void add(std::string words, Mm x, Mm baseline, Mm x_height, Weight weight, Align align = Align::left) {
+        page_.marks.push_back(Text{x, baseline, x_height, std::move(words), weight, align, kBlack, 0});
+    }
+
+    void paragraph(std::string const& words, Mm left, Mm x_height, Weight weight) {
+        auto const text = fit(widths_, words, weight, right_ - left, 1000, x_height, x_height);
+        y_ = add_lines(page_, text, left, y_ + cap_height(x_height), weight) + descent(x_height) + kBetween * 0.6;
+    }
+
+    void arrow(Mm x, Mm y) {
+        page_.marks.push_back(Line{x, y, x + kArrow, y, 0.35, kBlack, false});
+        for (Mm const side : {-1.1, 1.1})
+            page_.marks.push_back(Line{x + kArrow - 1.3, y + side, x + kArrow, y, 0.35, kBlack, false});
+    }
+
+    void framed(std::string const& words) {
+        auto const text = fit(widths_, words, Weight::bold, width() - 4, 1000, kFloor);
+        Mm const height = block_height(text.lines.size(), kFloor) + 3;
+        page_.marks.push_back(Box{left_, y_, width(), height, kFrame, kBlack, false, kWhite, 0, false});
+        add_lines(page_, text, left_ + 2, y_ + 1.5 + cap_height(kFloor), Weight::bold);
+        y_ += height + kBetween;
+    }
+
+    // Name of the colour, the wire itself, an arrow; job and landing; at the right the tape.
+    void row(WireNote const& wire) {
+        Mm const top = y_, first = top + cap_height(kDetail), wire_y = first + 2.9;
+        add_lines(page_, fit_line(widths_, wire.color, Weight::bold, kWireWidth, kDetail), left_, first, Weight::bold);
+        add_wire(page_, left_, wire_y, kWireWidth, wire.color);
+        arrow(left_ + kWireWidth + 1.5, wire_y);
+        Mm const free = right_ - kTapeWidth - 2 - text_left();
+        auto const job = fit(widths_, wire.job, Weight::bold, free, block_height(2, kDetail), kDetail);
+        Mm last = add_lines(page_, job, text_left(), first, Weight::bold);
+        if (!wire.lands.empty()) {
+            auto const lands = fit(widths_, wire.lands, Weight::regular, free, block_height(3, kDetail), kDetail);
+            last = add_lines(page_, lands, text_left(), last + leading(kDetail), Weight::regular);
+        }
+        Mm const tape_bottom = tape(wire, first, wire_y);
+        y_ = std::max({last + descent(kDetail), wire_y + 2.2, tape_bottom}) + kBetween * 0.6;
+        if (wire.why.empty())
+            y_ += kBetween * 0.4;
+        else if (wire.remark == Remark::forbidden)
+            framed(wire.why);
+        else
+            paragraph(wire.why, text_left(), kFloor, Weight::regular);
+    }
+
+    // Returns the lowest point.
+    Mm tape(WireNote const& wire, Mm first, Mm wire_y) {
+        Mm const x = right_ - kTapeWidth;
+        if (wire.remark == Remark::forbidden) {
+            add("no tape", x, first, kDetail, Weight::bold);
+            return first;
+        }
+        if (wire.tape.empty()) {
+            add("as made", x, first, kDetail, Weight::regular);
+            return first;
+        }
+        auto const words = fit_line(widths_, wire.tape + " tape", Weight::bold, kTapeWidth, kDetail);
+        add_lines(page_, words, x, first, Weight::bold);
+        add_wire(page_, x, wire_y + 0.6, kTapeWidth - 2, wire.color);
+        add_tape(page_, x, wire_y + 0.6, kTapeWidth - 2, wire.tape);
+        if (wire.remark != Remark::ask_first) return wire_y + 2.8;
+        Mm const below = wire_y + 3.6 + cap_height(kFloor);
+        add("ask first", x, below, kFloor, Weight::bold);
+        return below + descent(kFloor);
+    }
+
+    Page& page_;
+    TextWidth const& widths_;
+    Mm left_, right_, y_;
+};
+
+} // namespace
+
+Mm add_card(Page& page, TextWidth const& widths, Mm x, Mm y, Mm width, BoxCard const& card, std::string const& part,
+            CardFoot const& foot) {
+    CardPen pen(page, widths, x, y, width);
+    pen.title(card, part);
+    for (std::size_t i = 0; i < card.cables.size(); ++i) {
+        pen.cable(card.cables[i]);
+        if (i + 1 < card.cables.size()) pen.rule(0.15);
+    }
+    for (auto const& words : card.missing) pen.missing(words);
+    pen.rule(0.15);
+    pen.foot(foot);
+    Mm const height = pen.y() - y;
+    page.marks.push_back(Box{x, y, width, height, 0.15, kBlack, false, kWhite, 0, true});
+    return height;
+}
+
+Mm card_height(TextWidth const& widths, Mm width, BoxCard const& card, CardFoot const& foot) {
+    Page scratch;
+    return add_card(scratch, widths, 0, 0, width, card, "99 of 99", foot);
+}
+
+} // namespace legwork

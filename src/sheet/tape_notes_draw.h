@@ -1,0 +1,26 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// What a card of the tape notes looks like.
+#pragma once
+
+#include "sheet/common.h"
+#include "sheet/tape_notes_cards.h"
+
+#include <string>
+#include <vector>
+
+namespace legwork {
+
+// Said on every card, since it is cut out of its page.
+struct CardFoot {
+    std::string band;    // "DRAFT: 2 errors"; may be empty
+    std::string imprint; // job, revision, date, code
+};
+
+// Draws the card with its top left corner at (x, y); returns its height. `part` stands behind the title ("2 of 3").
+Mm add_card(Page& page, TextWidth const& widths, Mm x, Mm y, Mm width, BoxCard const& card, std::string const& part,
+            CardFoot const& foot);
+Mm card_height(TextWidth const& widths, Mm width, BoxCard const& card, CardFoot const& foot);
+
+} // namespace legwork

@@ -1,0 +1,29 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// The sentences of the tape notes. A person lands wires from them: they say what the job, the plan and the code book
+// gave, or what holds for any device, and nothing else.
+#pragma once
+
+#include "sheet/tape_notes_cards.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace legwork {
+
+// Which end of a cable is spoken of.
+struct EndOf {
+    CableRun const& run;
+    bool far = false; // the end away from the panel
+    bool panel() const { return far ? run.to_panel : run.from_panel; }
+};
+
+WireNote wire_note(SheetInput const& input, EndOf const& end, std::size_t conductor);
+// What goes off together, the box of the first split, the meter check; empty for a cable that is not a pair's.
+std::vector<std::string> pair_remarks(SheetInput const& input, EndOf const& end);
+// What the cable lacks for its circuits, or what the file does not say of it.
+std::vector<std::string> cable_faults(CableRun const& run);
+
+} // namespace legwork
