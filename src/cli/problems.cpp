@@ -30,7 +30,7 @@ void tell(std::string const& file, Problem const& p, Streams& streams) {
     if (!p.line.empty()) {
         auto const line = printable(p.line);
         streams.err << "    " << line << '\n';
-        if (p.place.column > 0) streams.err << "    " << caret_line(line, p.place.column) << '\n';
+        if (p.caret > 0) streams.err << "    " << caret_line(line, p.caret) << '\n';
     }
     if (!p.fix.empty()) streams.err << "    " << printable(p.fix) << '\n';
 }

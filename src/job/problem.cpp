@@ -38,7 +38,7 @@ std::size_t forth(std::string_view text, std::size_t at, std::size_t high, std::
 
 } // namespace
 
-std::string printable(std::string_view text) {
+std::string fit_to_print(std::string_view text) {
     std::string shown;
     shown.reserve(text.size());
     while (!text.empty()) {
@@ -62,11 +62,11 @@ std::size_t character_count(std::string_view text) {
 
 std::string quoted(std::string_view text) {
     auto const end = forth(text, 0, text.size(), 40);
-    return fmt::format("\"{}{}\"", printable(text.substr(0, end)), end < text.size() ? "..." : "");
+    return fmt::format("\"{}{}\"", fit_to_print(text.substr(0, end)), end < text.size() ? "..." : "");
 }
 
 std::string render(Problem const& p, std::string_view file) {
-    auto text = printable(file);
+    auto text = fit_to_print(file);
     if (p.place.line > 0) text += fmt::format(":{}:{}", p.place.line, p.place.column);
     text += ": " + p.message;
     if (!p.line.empty()) text += "\n    " + p.line;
@@ -113,8 +113,8 @@ Problem SourceText::problem(std::size_t at, std::string message, std::string fix
     auto const newline = std::min(bytes_.find('\n', at), bytes_.size());
     auto const line_end = newline > begin && bytes_[newline - 1] == '\r' ? newline - 1 : newline;
     auto const to = forth(bytes_, at, std::max(at, line_end), kAfter);
-    auto const ahead = (from > begin ? "..." : "") + printable(bytes_.substr(from, at - from));
-    auto const behind = printable(bytes_.substr(at, to - at)) + (to < line_end ? "..." : "");
+    auto const ahead = (from > begin ? "..." : "") + fit_to_print(bytes_.substr(from, at - from));
+    auto const behind = fit_to_print(bytes_.substr(at, to - at)) + (to < line_end ? "..." : "");
     return {place(at), std::move(message), std::move(fix), ahead + behind,
             static_cast<int>(character_count(ahead) + 1)};
 }

@@ -71,7 +71,7 @@ private:
 std::string quoted(std::string_view text);
 
 // Fit to print: bytes that are no UTF-8, control characters and direction overrides become U+FFFD, a tab one space.
-std::string printable(std::string_view text);
+std::string fit_to_print(std::string_view text);
 
 // Characters of a UTF-8 text (a byte that begins none counts as one).
 std::size_t character_count(std::string_view text);

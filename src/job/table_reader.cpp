@@ -179,7 +179,7 @@ std::optional<T> TableReader::quantity(std::string_view key, std::string_view ki
     auto const typed = said ? std::string_view(*said) : out_->source().bytes().substr(v.begin, v.end - v.begin);
     auto parsed = parse(typed);
     if (said && parsed.value) return parsed.value;
-    complain(key, fmt::format("{} = {} is not {}", key, said ? quoted(typed) : printable(typed.substr(0, 40)), kind),
+    complain(key, fmt::format("{} = {} is not {}", key, said ? quoted(typed) : fit_to_print(typed.substr(0, 40)), kind),
              parsed.value ? "put it in quotes" : parsed.why);
     return std::nullopt;
 }

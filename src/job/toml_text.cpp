@@ -85,7 +85,7 @@ std::size_t place_of(toml::source_location const& at, TomlScan const& scan) {
 }
 
 std::string first_line(std::string_view what) {
-    return printable(what.substr(0, std::min(what.find('\n'), what.size())));
+    return fit_to_print(what.substr(0, std::min(what.find('\n'), what.size())));
 }
 
 } // namespace
