@@ -13,6 +13,7 @@
 #include "cli/save_spaces.h"
 #include "cli/session.h"
 #include "cli/words.h"
+#include "sheet/common.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
@@ -81,7 +82,7 @@ int run(Options const& options, Streams& streams) {
         streams.out << fmt::format(
             "{} ({}): {}{}.\n", shown_file(s.file), s.job.code, counts(judged.findings),
             status == exit_done ? "" : fmt::format("; legwork check {} lists them", shown_file(s.file)));
-        streams.out << wrapped(kCaution, 100, 0) << '\n';
+        streams.out << wrapped(caution(), 100, 0) << '\n';
     }
     return has_room(plan) ? status : exit_error_finding;
 }

@@ -17,15 +17,6 @@ Json or_null(std::optional<T> const& value) {
     return value ? Json(*value) : Json(nullptr);
 }
 
-std::string_view word(Source source) {
-    switch (source) {
-    case Source::seen: return "seen";
-    case Source::memory: return "memory";
-    case Source::practice: break;
-    }
-    return "practice";
-}
-
 std::string panel_of_finding(Job const& job, Finding const& f) {
     if (!f.where.panel.empty() || f.where.circuits.empty()) return f.where.panel;
     auto const* c = circuit_of(job, f.where.circuits.front());
@@ -48,7 +39,7 @@ Json finding_json(Session const& s, Finding const& f) {
               {"message", f.message},
               {"fix", f.fix},
               {"reference", reference},
-              {"source", word(f.reference.source)}};
+              {"source", name(f.reference.source)}};
     if (f.accepted) {
         made["by"] = f.accepted_by;
         made["why"] = f.accepted_why;

@@ -5,6 +5,7 @@
 
 #include "check/check.h"
 #include "cli/words.h"
+#include "sheet/common.h"
 
 #include <fmt/format.h>
 
@@ -66,7 +67,7 @@ void list_findings(Session const& s, Streams& streams) {
         if (f.accepted) list_one(s, f, streams);
     streams.out << fmt::format("{} ({}): {}.\n", shown_file(s.file), s.job.code, counts(s.findings));
     if (!s.findings.empty()) streams.out << "legwork explain RULE tells more of the rule in [ ].\n";
-    streams.out << '\n' << wrapped(kCaution, kWidth, 0) << '\n';
+    streams.out << '\n' << wrapped(caution(), kWidth, 0) << '\n';
 }
 
 } // namespace legwork

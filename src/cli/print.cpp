@@ -12,6 +12,7 @@
 #include "cli/session.h"
 #include "cli/sheet_files.h"
 #include "cli/words.h"
+#include "sheet/common.h"
 #include "sheet/sheets.h"
 #include "units/failure.h"
 
@@ -103,7 +104,7 @@ void tell_files(Session const& s, std::vector<WrittenFile> const& files, Streams
     if (error_exit(s) != exit_done)
         streams.out << fmt::format("The sheets carry the band DRAFT; legwork check {} says what to put right.\n",
                                    shown_file(s.file));
-    streams.out << wrapped(kCaution, 100, 0) << '\n';
+    streams.out << wrapped(caution(), 100, 0) << '\n';
 }
 
 int run(Options const& options, Streams& streams) {

@@ -62,7 +62,7 @@ void draw(Session const& s, Sheet const& sheet, std::string const& stem, std::st
 }
 
 std::vector<Sheet> compose(Session const& s, std::vector<SheetOrder> const& orders) {
-    SheetInput const input{s.job, s.plan, s.findings, *s.book, *s.fonts, s.file == "-" ? std::string("JOB") : s.file};
+    SheetInput const input{s.job, s.plan, s.findings, *s.book, *s.fonts, s.file};
     std::vector<Sheet> sheets;
     for (SheetOrder const& o : orders)
         for (Sheet& sheet : o.kind->compose(input, *o.form))

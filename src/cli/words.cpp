@@ -9,11 +9,6 @@
 
 namespace legwork {
 
-std::string_view const kCaution =
-    "A planning aid: the local code and the authority having jurisdiction decide. Work in a panel is for people "
-    "licensed or permitted to do it. Switch off, lock out, prove dead on both legs before touching; in many panels "
-    "the line side stays live with the main off.";
-
 namespace {
 
 bool continues_letter(char c) { return (static_cast<unsigned char>(c) & 0xC0U) == 0x80U; }

@@ -13,9 +13,6 @@
 
 namespace legwork {
 
-// The one line of caution that goes with everything a person may act on.
-extern std::string_view const kCaution;
-
 std::string severity_word(Severity severity, bool color);   // "error"
 std::string at_place(std::string const& file, Place place); // "shed.toml:31:1", "shed.toml" when the place is not known
 std::string shown_file(std::string const& file);            // "-" is "standard input"

@@ -1,0 +1,28 @@
+# SPDX-FileCopyrightText: legwork contributors
+# SPDX-License-Identifier: MIT
+
+set -l commands new check balance print forms explain
+
+complete -c legwork -f
+complete -c legwork -n __fish_use_subcommand -l version -d 'the version'
+complete -c legwork -s h -l help -d 'help'
+complete -c legwork -n __fish_use_subcommand -a new -d 'a commented starter job'
+complete -c legwork -n __fish_use_subcommand -a check -d 'every finding, worst first'
+complete -c legwork -n __fish_use_subcommand -a balance -d 'spaces for all circuits, with the proof'
+complete -c legwork -n __fish_use_subcommand -a print -d 'the sheets, PDF and SVG'
+complete -c legwork -n __fish_use_subcommand -a forms -d 'the forms there are, by sheet and size'
+complete -c legwork -n __fish_use_subcommand -a explain -d 'what a rule asks, why, its usual remedy'
+
+complete -c legwork -n '__fish_seen_subcommand_from new check balance print' -F
+complete -c legwork -n '__fish_seen_subcommand_from check balance print forms explain' -l json -d 'results as JSON'
+complete -c legwork -n '__fish_seen_subcommand_from balance' -l best -d 'the least imbalance there is'
+complete -c legwork -n '__fish_seen_subcommand_from balance' -l moves -x -d 'at most so many moves'
+complete -c legwork -n '__fish_seen_subcommand_from balance' -l seconds -x -d 'stop searching after so many'
+complete -c legwork -n '__fish_seen_subcommand_from balance' -l write -d 'put the spaces into the job file'
+complete -c legwork -n '__fish_seen_subcommand_from print' -l out -r -a '(__fish_complete_directories)' -d 'folder to write to'
+complete -c legwork -n '__fish_seen_subcommand_from print' -l sheet -x -a 'directory labels tape-notes' -d 'only this sheet'
+complete -c legwork -n '__fish_seen_subcommand_from print' -l format -x -a 'pdf svg png' -d 'file format'
+complete -c legwork -n '__fish_seen_subcommand_from print' -l form -r -F -d 'form to print on' \
+    -a '(legwork forms --json 2>/dev/null | string match -rg \'"form": "([^"]*)"\')'
+complete -c legwork -n '__fish_seen_subcommand_from explain' -x \
+    -a '(legwork explain --json 2>/dev/null | string match -rg \'"rule": "([^"]*)"\')'

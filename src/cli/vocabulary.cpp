@@ -1,0 +1,21 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "cli/vocabulary.h"
+
+#include "codebook/cables.h"
+#include "codebook/code_book.h"
+#include "codebook/receptacles.h"
+#include "codebook/uses.h"
+
+namespace legwork {
+
+Vocabulary vocabulary() {
+    return {.editions = editions(),
+            .uses = use_names(),
+            .cable_kinds = named_cable_kinds(),
+            .receptacles = receptacle_names(),
+            .guess_use = [](Circuit const& c) { return guess_use(c.name, c.room, c.poles, c.outlets); }};
+}
+
+} // namespace legwork

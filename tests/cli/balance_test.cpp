@@ -1,0 +1,166 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "calls.h"
+#include "cli/command.h"
+#include "output/files.h"
+#include "temporary_folder.h"
+
+#include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
+
+#include <filesystem>
+#include <sstream>
+
+using nlohmann::json;
+
+namespace {
+
+// The file's lines without those that set a space.
+std::string without_spaces(std::string const& job) {
+    std::istringstream lines(job);
+    std::string kept;
+    for (std::string line; std::getline(lines, line);)
+        if (!line.starts_with("space ") && !line.starts_with("space=")) kept += line + '\n';
+    return kept;
+}
+
+} // namespace
+
+TEST_CASE("the JSON of balance has its stable keys, and adds up", "[cli][balance]") {
+    TemporaryFolder const folder;
+    legwork::write_file(folder / "job.toml", small_job());
+    auto const called = call({"balance", folder / "job.toml", "--json"});
+    CAPTURE(called.out, called.err);
+    REQUIRE(called.status == 0);
+    auto const value = json::parse(called.out);
+    REQUIRE(value["job"] == "Ridge hut");
+    auto const& panel = value["panels"][0];
+    for (auto const* key : {"panel", "supply", "supplies", "proven", "imbalance_va", "least_imbalance_va",
+                            "lower_bound_va", "situations", "moves", "tradeoff", "placements"})
+        REQUIRE(panel.contains(key));
+    REQUIRE(panel["supply"] == "120/240");
+    REQUIRE(panel["proven"] == true);
+    // 900 and 700 VA of a pair stand on opposite legs: with the 200 VA of the lights they even out exactly, whatever
+    // the two-pole heater adds to both (arithmetic).
+    REQUIRE(panel["imbalance_va"] == 0);
+    REQUIRE(panel["situations"][0]["name"] == "connected");
+    REQUIRE(panel["situations"][0]["leg_a_va"] == 2400);
+    REQUIRE(panel["situations"][0]["leg_b_va"] == 2400);
+    REQUIRE(panel["placements"].size() == 4);
+    for (auto const& p : panel["placements"]) {
+        REQUIRE(p["spaces"].size() == (p["circuit"] == "WH" ? 2 : 1));
+        REQUIRE(p["leg"].is_null() == (p["circuit"] == "WH"));
+        REQUIRE(p["from"].empty());
+    }
+}
+
+TEST_CASE("the plan for people names spaces, legs, the proof and where to land", "[cli][balance]") {
+    TemporaryFolder const folder;
+    legwork::write_file(folder / "job.toml", small_job());
+    auto const out = call({"balance", folder / "job.toml"}).out;
+    CAPTURE(out);
+    for (auto const* words : {"Main: 8 spaces, 120/240, main 60 A", "North wall", "2P 20 A", "connected: 0 VA apart",
+                              "proven", "New circuits land", "--write puts these spaces", "prove dead on both legs"})
+        REQUIRE_THAT(out, Catch::Contains(words));
+}
+
+TEST_CASE("moves take off first, then land", "[cli][balance]") {
+    TemporaryFolder const folder;
+    // Two circuits on one leg (spaces 1 and 5 of an `across` panel stand in rows 1 and 3): one must move.
+    legwork::write_file(folder / "job.toml", R"([job]
+name = "Two lamps"
+code = "NEC 2023"
+[[panel]]
+name = "Main"
+spaces = 6
+supply = "120/240"
+main = "60 A"
+[[circuit]]
+mark = "A"
+name = "Lamp, north hall"
+use = "lighting"
+breaker = "15 A"
+load = "900 VA"
+cable = "14/2"
+length = "5 m"
+space = 1
+[[circuit]]
+mark = "B"
+name = "Lamp, south hall"
+use = "lighting"
+breaker = "15 A"
+load = "900 VA"
+cable = "14/2"
+length = "5 m"
+space = 5
+)");
+    auto const called = call({"balance", folder / "job.toml"});
+    CAPTURE(called.out, called.err);
+    auto const off = called.out.find("take off"), land = called.out.find("then land");
+    REQUIRE(off != std::string::npos);
+    REQUIRE(land != std::string::npos);
+    REQUIRE(off < land);
+    REQUIRE_THAT(called.out, Catch::Contains("1 move") && Catch::Contains("<- this plan"));
+    auto const held = json::parse(call({"balance", folder / "job.toml", "--json", "--moves", "0"}).out);
+    REQUIRE(held["panels"][0]["moves"] == 0);
+    REQUIRE(held["panels"][0]["imbalance_va"] == 1800);
+    REQUIRE(held["panels"][0]["least_imbalance_va"] == 0);
+}
+
+TEST_CASE("--write changes spaces and nothing else, and keeps the old file", "[cli][balance]") {
+    TemporaryFolder const folder;
+    auto const path = folder / "my job.toml";
+    legwork::write_file(path, small_job());
+    auto const plan = json::parse(call({"balance", path, "--json"}).out)["panels"][0]["placements"];
+    REQUIRE(contents(path) == small_job()); // without --write nothing is touched
+    auto const called = call({"balance", path, "--write", "--json"});
+    CAPTURE(called.out, called.err);
+    REQUIRE(called.status == 0);
+    auto const written = contents(path);
+    REQUIRE(without_spaces(written) == without_spaces(small_job()));
+    REQUIRE(contents(folder / "my job.before.toml") == small_job());
+    REQUIRE(json::parse(called.out)["written"]["before"].get<std::string>().ends_with("my job.before.toml"));
+    // The file now says what the plan said, and asks for no move.
+    auto const again = json::parse(call({"balance", path, "--json"}).out)["panels"][0];
+    REQUIRE(again["moves"] == 0);
+    for (std::size_t i = 0; i < plan.size(); ++i) {
+        REQUIRE(again["placements"][i]["spaces"] == plan[i]["spaces"]);
+        REQUIRE(again["placements"][i]["from"] == plan[i]["spaces"]);
+    }
+    auto const nothing = call({"balance", path, "--write"});
+    REQUIRE(nothing.status == 0);
+    REQUIRE_THAT(nothing.out, Catch::Contains("Nothing to write"));
+    REQUIRE(contents(path) == written);
+    REQUIRE(folder.names() == std::vector<std::string>{"my job.before.toml", "my job.toml"});
+}
+
+TEST_CASE("an impossible panel says why, writes nothing and exits 1", "[cli][balance]") {
+    TemporaryFolder const folder;
+    auto job = small_job();
+    job.replace(job.find("spaces = 8"), 10, "spaces = 4");
+    legwork::write_file(folder / "job.toml", job);
+    auto const called = call({"balance", folder / "job.toml", "--write"});
+    CAPTURE(called.out, called.err);
+    REQUIRE(called.status == 1);
+    REQUIRE_THAT(called.out, Catch::Contains("No plan: "));
+    REQUIRE(contents(folder / "job.toml") == job);
+    REQUIRE(folder.names() == std::vector<std::string>{"job.toml"});
+    auto const panel = json::parse(call({"balance", folder / "job.toml", "--json"}).out)["panels"][0];
+    REQUIRE(panel["imbalance_va"].is_null());
+    REQUIRE(panel["placements"].empty());
+    REQUIRE_FALSE(panel["why"].get<std::string>().empty());
+}
+
+TEST_CASE("balance of a job with an error finding still writes, and exits 1", "[cli][balance]") {
+    TemporaryFolder const folder;
+    legwork::write_file(folder / "job.toml", faulty_job());
+    REQUIRE(call({"balance", folder / "job.toml", "--write"}).status == 1);
+    REQUIRE(std::filesystem::exists(folder / "job.before.toml"));
+}
+
+TEST_CASE("a file that may not be written stays as it is", "[cli][balance]") {
+    REQUIRE(run_process({"balance", "-", "--write"}, small_job()).status == 2);
+    TemporaryFolder const folder;
+    REQUIRE(call({"balance", folder / "none.toml", "--write"}).status == 2);
+}

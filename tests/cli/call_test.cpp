@@ -1,0 +1,117 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "calls.h"
+#include "cli/command.h"
+#include "temporary_folder.h"
+
+#include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
+
+using Words = std::vector<std::string>;
+using nlohmann::json;
+
+TEST_CASE("what cannot be understood of a call exits 2 and says so", "[cli]") {
+    auto const words = GENERATE(values<Words>({
+        {},
+        {"chekc", "job.toml"},
+        {"check"},
+        {"check", "a.toml", "b.toml"},
+        {"check", "--loud", "a.toml"},
+        {"balance", "a.toml", "--moves", "two"},
+        {"balance", "a.toml", "--moves", "-1"},
+        {"balance", "a.toml", "--moves", "2", "--best"},
+        {"balance", "a.toml", "--seconds", "0"},
+        {"balance", "a.toml", "--seconds", "nan"},
+        {"balance", "a.toml", "--seconds", "inf"},
+        {"balance", "-", "--write"},
+        {"print", "a.toml", "--format", "gif"},
+        {"print", "a.toml", "--sheet", "poster"},
+        {"print", "a.toml", "--form", "no-such-form"},
+        {"explain", "mw-no-such-rule"},
+        {"check", "/no/such/file.toml"},
+        {"check", "/"},
+    }));
+    CAPTURE(words);
+    auto const called = call(words);
+    REQUIRE(called.status == legwork::exit_not_understood);
+    REQUIRE(called.out.empty());
+    REQUIRE_THAT(called.err, Catch::Contains("error: "));
+
+    auto with_json = words;
+    with_json.push_back("--json");
+    auto const told = call(with_json);
+    REQUIRE(told.status == legwork::exit_not_understood);
+    REQUIRE(told.err.empty());
+    auto const value = json::parse(told.out);
+    REQUIRE(value.at("job").is_null());
+    REQUIRE(value.at("problems").size() == 1);
+    for (auto const* key : {"file", "line", "column", "message", "fix"}) REQUIRE(value["problems"][0].contains(key));
+}
+
+TEST_CASE("a slip of the fingers is told", "[cli]") {
+    REQUIRE_THAT(call({"chekc", "x"}).err, Catch::Contains("did you mean \"check\"?"));
+    REQUIRE_THAT(call({"print", "x", "--sheet", "label"}).err, Catch::Contains("did you mean \"labels\"?"));
+    REQUIRE_THAT(call({"explain", "mw-oposite-legs"}).err, Catch::Contains("did you mean \"mw-opposite-legs\"?"));
+    REQUIRE_THAT(call({"quux"}).err, !Catch::Contains("did you mean"));
+}
+
+TEST_CASE("help and version exit 0", "[cli]") {
+    auto const help = call({"--help"});
+    REQUIRE(help.status == 0);
+    for (auto const* c : legwork::commands()) {
+        REQUIRE_THAT(help.out, Catch::Contains(std::string(c->name)));
+        REQUIRE(call({std::string(c->name), "--help"}).status == 0);
+    }
+    // Only commands that exist are listed.
+    for (auto const* later : {"import", "export", "pull"}) REQUIRE_THAT(help.out, !Catch::Contains(later));
+    auto const version = call({"--version"});
+    REQUIRE(version.status == 0);
+    REQUIRE_THAT(version.out, Catch::StartsWith("legwork "));
+}
+
+TEST_CASE("a starter job passes its own check, and never takes the place of a file", "[cli][new]") {
+    TemporaryFolder const folder;
+    auto const path = folder / "my hut.toml";
+    REQUIRE(call({"new", path}).status == 0);
+    auto const checked = call({"check", path, "--json"});
+    CAPTURE(checked.out, checked.err);
+    REQUIRE(checked.status == 0);
+    auto const starter = contents(path);
+    auto const again = call({"new", path});
+    REQUIRE(again.status == legwork::exit_not_written);
+    REQUIRE_THAT(again.err, Catch::Contains("is there already"));
+    REQUIRE(contents(path) == starter);
+    REQUIRE(call({"new", "-"}).out == starter);
+    REQUIRE(call({"new", "/proc/no/such/place.toml"}).status == legwork::exit_not_written);
+}
+
+TEST_CASE("every rule that check can name is explained", "[cli][explain]") {
+    auto const all = json::parse(call({"explain", "--json"}).out).at("rules");
+    REQUIRE(all.size() > 20);
+    for (auto const& rule : all) {
+        auto const id = rule.at("rule").get<std::string>();
+        CAPTURE(id);
+        auto const told = call({"explain", id});
+        REQUIRE(told.status == 0);
+        REQUIRE_THAT(told.out, Catch::StartsWith(id));
+        REQUIRE_FALSE(rule.at("asks").get<std::string>().empty());
+        REQUIRE_FALSE(rule.at("why").get<std::string>().empty());
+        REQUIRE_FALSE(rule.at("remedy").get<std::string>().empty());
+    }
+}
+
+TEST_CASE("forms are listed by sheet, one default each", "[cli][forms]") {
+    auto const called = call({"forms", "--json"});
+    REQUIRE(called.status == 0);
+    std::map<std::string, int> defaults;
+    for (auto const& form : json::parse(called.out).at("forms")) {
+        REQUIRE_THAT(call({"forms"}).out, Catch::Contains(form.at("form").get<std::string>()));
+        defaults[form.at("sheet")] += form.at("default").get<bool>() ? 1 : 0;
+    }
+    REQUIRE(defaults.size() >= 3);
+    for (auto const& [sheet, count] : defaults) {
+        CAPTURE(sheet);
+        REQUIRE(count == 1);
+    }
+}

@@ -1,0 +1,138 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "calls.h"
+#include "cli/command.h"
+#include "output/files.h"
+#include "temporary_folder.h"
+
+#include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
+
+using nlohmann::json;
+
+namespace {
+
+std::vector<std::string> keys(json const& value) {
+    std::vector<std::string> all;
+    for (auto const& [key, ignored] : value.items()) all.push_back(key);
+    return all; // in alphabetical order
+}
+using Keys = std::vector<std::string>;
+
+} // namespace
+
+TEST_CASE("check exits 1 while an error finding stands, else 0", "[cli][check]") {
+    TemporaryFolder const folder;
+    legwork::write_file(folder / "good.toml", small_job());
+    legwork::write_file(folder / "bad.toml", faulty_job());
+    auto const good = call({"check", folder / "good.toml"});
+    CAPTURE(good.out, good.err);
+    REQUIRE(good.status == 0);
+    auto const bad = call({"check", folder / "bad.toml"});
+    REQUIRE(bad.status == legwork::exit_error_finding);
+    REQUIRE(bad.err.empty());
+    // Place, severity, rule, what to do, the counts, the caution.
+    REQUIRE_THAT(bad.out, Catch::Contains("bad.toml:43:11: error: L1: "));
+    REQUIRE_THAT(bad.out, Catch::Contains("[wire-breaker-fits]"));
+    REQUIRE_THAT(bad.out, Catch::Contains("    Do: "));
+    REQUIRE_THAT(bad.out, Catch::Contains("NEC 2023 "));
+    REQUIRE_THAT(bad.out, Catch::Contains("1 error, "));
+    REQUIRE_THAT(bad.out, Catch::Contains("prove dead on both legs"));
+}
+
+TEST_CASE("the JSON of check has its stable keys", "[cli][check]") {
+    TemporaryFolder const folder;
+    legwork::write_file(folder / "bad.toml", faulty_job());
+    auto const called = call({"check", folder / "bad.toml", "--json"});
+    REQUIRE(called.status == 1);
+    auto const value = json::parse(called.out);
+    REQUIRE(keys(value) == Keys{"accepted", "code", "errors", "findings", "job", "notes", "warnings"});
+    REQUIRE(value["job"] == "Ridge hut");
+    REQUIRE(value["code"] == "NEC 2023");
+    REQUIRE(value["accepted"].empty());
+    std::map<std::string, int> counted;
+    for (auto const& f : value["findings"]) {
+        CAPTURE(f.dump());
+        REQUIRE(keys(f) == Keys{"circuits", "column", "fix", "line", "message", "panel", "reference", "rule",
+                                "severity", "source"});
+        REQUIRE((f["source"] == "seen" || f["source"] == "memory" || f["source"] == "practice"));
+        if (f["source"] == "memory") REQUIRE(f["severity"] != "error");
+        ++counted[f["severity"]];
+    }
+    REQUIRE(value["errors"] == counted["error"]);
+    REQUIRE(value["warnings"] == counted["warning"]);
+    REQUIRE(value["notes"] == counted["note"]);
+    auto const& worst = value["findings"][0];
+    REQUIRE(worst["rule"] == "wire-breaker-fits");
+    REQUIRE(worst["circuits"] == json::array({"L1"}));
+    REQUIRE(worst["panel"] == "Main");
+    REQUIRE(worst["line"] == 43);
+}
+
+TEST_CASE("an accepted finding is told apart and does not count", "[cli][check]") {
+    TemporaryFolder const folder;
+    auto const job =
+        small_job() +
+        "\n[[circuit]]\nmark = \"X1\"\nbreaker = \"15 A\"\nload = \"100 VA\"\ncable = \"14/2\"\nlength = \"3 m\"\n";
+    legwork::write_file(folder / "open.toml", job);
+    REQUIRE(call({"check", folder / "open.toml"}).status == 1); // dir-unnamed
+    legwork::write_file(folder / "accepted.toml", job + "\n[[accept]]\nrule = \"dir-unnamed\"\nwhy = \"named after the "
+                                                        "last coat of paint\"\nby = \"R. Moss\"\ncircuit = \"X1\"\n");
+    auto const called = call({"check", folder / "accepted.toml", "--json"});
+    CAPTURE(called.out, called.err);
+    REQUIRE(called.status == 0);
+    auto const value = json::parse(called.out);
+    REQUIRE(value["errors"] == 0);
+    REQUIRE(value["accepted"].size() == 1);
+    REQUIRE(value["accepted"][0]["rule"] == "dir-unnamed");
+    REQUIRE(value["accepted"][0]["by"] == "R. Moss");
+    for (auto const& f : value["findings"]) REQUIRE(f["rule"] != "dir-unnamed");
+    auto const listed = call({"check", folder / "accepted.toml"});
+    REQUIRE_THAT(listed.out, Catch::Contains("Accepted by R. Moss: named after") && Catch::Contains("1 accepted"));
+}
+
+TEST_CASE("mistakes of the file are all told, each with its place, line, caret and way out", "[cli][check]") {
+    TemporaryFolder const folder;
+    auto job = small_job();
+    job.replace(job.find("spaces = 8"), 10, "spaxes = 8");
+    job.replace(job.find("\"900 VA\""), 8, "\"900\"   ");
+    legwork::write_file(folder / "job.toml", job);
+    auto const called = call({"check", folder / "job.toml"});
+    CAPTURE(called.err);
+    REQUIRE(called.status == 2);
+    REQUIRE(called.out.empty());
+    REQUIRE_THAT(called.err, Catch::Contains("job.toml:7:1: error: "));
+    REQUIRE_THAT(called.err, Catch::Contains("    spaxes = 8\n    ^\n"));
+    REQUIRE_THAT(called.err, Catch::Contains("spaces"));
+    REQUIRE_THAT(called.err, Catch::Contains("job.toml:17:13: error: "));
+    auto const value = json::parse(call({"check", folder / "job.toml", "--json"}).out);
+    REQUIRE(value["job"].is_null());
+    REQUIRE(value["problems"].size() >= 2);
+    REQUIRE(value["problems"][0]["file"] == folder / "job.toml");
+    REQUIRE(value["problems"][0]["line"] == 7);
+}
+
+TEST_CASE("only the severity word is coloured", "[cli][check]") {
+    TemporaryFolder const folder;
+    legwork::write_file(folder / "bad.toml", faulty_job());
+    auto const plain = call({"check", folder / "bad.toml"}).out;
+    auto colored = call({"check", folder / "bad.toml"}, true).out;
+    REQUIRE(plain.find('\x1b') == std::string::npos);
+    REQUIRE_THAT(colored, Catch::Contains("\x1b[1;31merror\x1b[0m: L1"));
+    for (auto const* code : {"\x1b[1;31m", "\x1b[1;33m", "\x1b[1;36m", "\x1b[0m"})
+        for (auto at = colored.find(code); at != std::string::npos; at = colored.find(code))
+            colored.erase(at, std::string(code).size());
+    REQUIRE(colored == plain);
+}
+
+TEST_CASE("what a file holds never reaches the terminal raw", "[cli][check]") {
+    TemporaryFolder const folder;
+    auto job = small_job();
+    job.replace(job.find("North wall"), 10, "\\u001B[2J wall");
+    legwork::write_file(folder / "job.toml", job);
+    for (auto const* command : {"check", "balance"}) {
+        auto const called = call({command, folder / "job.toml"});
+        REQUIRE((called.out + called.err).find('\x1b') == std::string::npos);
+    }
+}

@@ -1,0 +1,83 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// The folders' one direction: DEVELOPERS.md's table, kept by a test since the linker does not see headers.
+
+#include <catch2/catch.hpp>
+
+#include <filesystem>
+#include <fstream>
+#include <map>
+#include <regex>
+#include <set>
+
+namespace fs = std::filesystem;
+using Folders = std::set<std::string>;
+
+namespace {
+
+std::map<std::string, Folders> may_include() {
+    Folders const judged{"units", "job", "panel", "codebook", "balance", "cable"};
+    auto with = [](Folders some, std::initializer_list<std::string> more) {
+        some.insert(more);
+        return some;
+    };
+    return {{"units", {}},
+            {"job", {"units"}},
+            {"panel", {"units", "job"}},
+            {"codebook", {"units"}},
+            {"balance", {"units", "job", "panel"}},
+            {"cable", {"units", "job", "codebook"}},
+            {"demand", {"units", "job", "codebook"}},
+            {"check", with(judged, {"demand"})},
+            {"page", {}},
+            {"sheet", with(judged, {"demand", "check", "page"})},
+            {"draw", {"page", "units"}}, // of units only Failure
+            {"output", {"draw", "units"}},
+            {"cli", with(judged, {"demand", "check", "page", "sheet", "draw", "output"})}};
+}
+
+std::string folder_of(fs::path const& file) {
+    auto const relative = file.lexically_relative(fs::path(SOURCE_DIR) / "src");
+    return *relative.begin();
+}
+
+} // namespace
+
+TEST_CASE("each folder includes only what lies below it", "[includes]") {
+    auto const allowed = may_include();
+    std::regex const include("^#include \"([a-z]+)/");
+    int seen = 0;
+    for (auto const& entry : fs::recursive_directory_iterator(fs::path(SOURCE_DIR) / "src")) {
+        if (entry.path().extension() != ".h" && entry.path().extension() != ".cpp") continue;
+        auto const folder = folder_of(entry.path());
+        if (folder == "main.cpp") continue;
+        CAPTURE(entry.path().string());
+        REQUIRE(allowed.contains(folder));
+        std::ifstream file(entry.path());
+        for (std::string line; std::getline(file, line);) {
+            std::smatch found;
+            if (!std::regex_search(line, found, include)) continue;
+            ++seen;
+            CAPTURE(line);
+            REQUIRE((found[1] == folder || allowed.at(folder).contains(found[1])));
+        }
+    }
+    REQUIRE(seen > 100);
+}
+
+TEST_CASE("only the reader, the drawing and the commands know their libraries", "[includes]") {
+    std::regex const library("^#include <(toml|cairo|pango|fontconfig|CLI|nlohmann)");
+    std::map<std::string, Folders> const home{{"toml", {"job", "sheet"}}, {"cairo", {"draw"}}, {"pango", {"draw"}},
+                                              {"fontconfig", {"draw"}},   {"CLI", {"cli"}},    {"nlohmann", {"cli"}}};
+    for (auto const& entry : fs::recursive_directory_iterator(fs::path(SOURCE_DIR) / "src")) {
+        if (entry.path().extension() != ".h" && entry.path().extension() != ".cpp") continue;
+        std::ifstream file(entry.path());
+        for (std::string line; std::getline(file, line);) {
+            std::smatch found;
+            if (!std::regex_search(line, found, library)) continue;
+            CAPTURE(entry.path().string(), line);
+            REQUIRE(home.at(found[1]).contains(folder_of(entry.path())));
+        }
+    }
+}

@@ -1,0 +1,91 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// The built program itself: what only a process shows.
+
+#include "calls.h"
+#include "output/files.h"
+#include "temporary_folder.h"
+
+#include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
+
+#include <chrono>
+#include <random>
+
+using nlohmann::json;
+
+TEST_CASE("standard input is a job like any other", "[cli][process]") {
+    auto const called = run_process({"check", "-", "--json"}, faulty_job());
+    REQUIRE(called.status == 1);
+    REQUIRE(json::parse(called.out)["errors"] == 1);
+    auto const listed = run_process({"check", "-"}, faulty_job());
+    REQUIRE_THAT(listed.out, Catch::Contains("standard input:43:11: error: L1"));
+}
+
+TEST_CASE("a full disk behind standard output exits 3", "[cli][process]") {
+    auto const called = run_process({"check", "-"}, small_job(), "/dev/full");
+    REQUIRE(called.status == 3);
+    REQUIRE_THAT(called.err, Catch::Contains("standard output") && Catch::Contains("No space left"));
+    REQUIRE(run_process({"--help"}, "", "/dev/full").status == 3);
+}
+
+TEST_CASE("colour on a terminal only, and never with NO_COLOR", "[cli][process]") {
+    TemporaryFolder const folder;
+    legwork::write_file(folder / "bad.toml", faulty_job());
+    legwork::write_file(folder / "unreadable.toml", "[job]\nnmae = 1\n");
+    for (auto const* file : {"bad.toml", "unreadable.toml"}) {
+        CAPTURE(file);
+        REQUIRE_THAT(run_on_terminal({"check", folder / file}, {"NO_COLOR="}).out,
+                     Catch::Contains("\x1b[1;31merror\x1b[0m"));
+        REQUIRE_THAT(run_on_terminal({"check", folder / file}, {"NO_COLOR=1"}).out, !Catch::Contains("\x1b"));
+        auto const piped = run_process({"check", folder / file}, "", "", {"NO_COLOR="});
+        REQUIRE_THAT(piped.out + piped.err, !Catch::Contains("\x1b"));
+    }
+}
+
+TEST_CASE("any bytes are refused in under a second", "[cli][process]") {
+    std::mt19937 random(20260502);
+    auto const bytes = [&](std::size_t size, int from, int to) {
+        std::uniform_int_distribution<int> one(from, to);
+        std::string text;
+        for (std::size_t i = 0; i < size; ++i) text += static_cast<char>(one(random));
+        return text;
+    };
+    std::string nested = "x = ";
+    nested.append(500'000, '[');
+    std::vector<std::string> inputs{"",
+                                    std::string(1, '\0'),
+                                    "\xef\xbb\xbf",
+                                    std::string(1024 * 1024, 'a'),
+                                    std::string(1024 * 1024, '\n'),
+                                    std::string(1024 * 1024 + 1, '#'),
+                                    std::string(3 * 1024 * 1024, 'x'),
+                                    nested,
+                                    "a = 99999999999999999999999\n",
+                                    "[job]\ncode = nan\n[[panel]]\nspaces = inf\n"};
+    for (std::size_t size : {1U, 30U, 1000U, 100'000U, 1'048'576U}) {
+        inputs.push_back(bytes(size, 0, 255));
+        inputs.push_back(bytes(size, 32, 126));
+    }
+    // A job with letters changed: most no longer read, none may hang or crash.
+    for (int n = 0; n < 40; ++n) {
+        auto job = small_job();
+        for (int i = 0; i < 3; ++i)
+            job[std::uniform_int_distribution<std::size_t>(0, job.size() - 1)(random)] = bytes(1, 0, 255)[0];
+        inputs.push_back(job);
+    }
+    for (auto const& input : inputs) {
+        CAPTURE(input.size(), input.substr(0, 60));
+        auto const before = std::chrono::steady_clock::now();
+        auto const called = run_process({"check", "-"}, input);
+        auto const took = std::chrono::duration<double>(std::chrono::steady_clock::now() - before).count();
+        CAPTURE(called.err.substr(0, 400), took);
+        bool const changed_job = input.size() == small_job().size();
+        REQUIRE((called.status == 2 || (changed_job && (called.status == 0 || called.status == 1))));
+        if (called.status == 2) REQUIRE_THAT(called.err, Catch::Contains("error: "));
+#if !defined(__SANITIZE_ADDRESS__)
+        REQUIRE(took < 1.0);
+#endif
+    }
+}

@@ -1,0 +1,20 @@
+#!/bin/sh
+# SPDX-FileCopyrightText: legwork contributors
+# SPDX-License-Identifier: MIT
+#
+# Installs what is missing, builds, and runs every test: once optimised, once under the address and undefined-behaviour
+# sanitizers (there without the tests that only count how fast or how often).
+set -eu
+cd "$(dirname "$0")/.."
+. tests/packages.sh
+need $BUILD_PACKAGES $TEST_PACKAGES
+
+cmake -S . -B build-release -G Ninja -DCMAKE_BUILD_TYPE=Release -DLEGWORK_TESTS=ON
+cmake --build build-release -j "$(nproc)"
+cmake -S . -B build-sanitize -G Ninja -DCMAKE_BUILD_TYPE=Debug -DCMAKE_CXX_FLAGS_DEBUG="-O1 -g1" -DLEGWORK_SANITIZE=ON -DLEGWORK_TESTS=ON
+cmake --build build-sanitize -j "$(nproc)"
+
+echo "legwork: the tests under the sanitizers"
+ctest --test-dir build-sanitize --output-on-failure --no-tests=error -j "$(nproc)" -LE slow
+echo "legwork: every test"
+ctest --test-dir build-release --output-on-failure --no-tests=error -j "$(nproc)"
