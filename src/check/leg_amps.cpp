@@ -53,7 +53,9 @@ std::vector<Situation const*> situations(Job const& job) {
     return all;
 }
 
-std::string_view name_of(Situation const* situation) { return situation ? situation->name : "connected"; }
+std::string_view name_of(Situation const* situation) {
+    return situation ? std::string_view(situation->name) : "connected";
+}
 
 double amps_of(Circuit const& c, Situation const* situation, Feed const& feed) {
     if (is_off(c, feed)) return 0;

@@ -17,6 +17,9 @@ std::string_view name_of(Situation const* situation); // "connected" for null
 // phases of a wye resistance heat made for 240 V draws less: V/240 of its current.
 double amps_of(Circuit const& c, Situation const* situation, Feed const& feed);
 
+// Above a rating by more than the rounding of the reckoning.
+constexpr bool is_over(double amperes, Amps rating) { return amperes > value(rating) + 0.005; }
+
 struct LegAmps {
     double a = 0, b = 0;
 };

@@ -115,7 +115,7 @@ Findings mw_neutral_current(Case const& c) {
         auto const limit = neutral_ampacity(c, p);
         if (!limit || !panel_of(c.job, p.first->panel) || place_fault(c, p)) continue;
         auto const worst = worst_neutral(c, p);
-        if (worst.amperes <= value(*limit)) continue;
+        if (!is_over(worst.amperes, *limit)) continue;
         auto f = finding(c, "mw-neutral-current", Severity::error, about(p, "load"));
         f.message = fmt::format("{} of current in the neutral that {} share {}{}, on {} AWG good for {}",
                                 amps(worst.amperes), both(p), in_situation(worst.situation),

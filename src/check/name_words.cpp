@@ -3,6 +3,8 @@
 
 #include "check/name_words.h"
 
+#include <algorithm>
+#include <array>
 #include <string>
 
 namespace legwork {
@@ -105,6 +107,8 @@ constexpr std::string_view kOf = "de d a del";
 constexpr std::string_view kKeepOn =
     "medical oxygen ventilator dialysis cpap alarm incubator aquarium alarme oxygene dialyse alarma medico oxigeno";
 
+constexpr std::array<std::string_view, 2> kTellingPhrases{"heat pump", "a c"};
+
 std::string_view words(WordList list) {
     switch (list) {
     case WordList::filler: return kFillers;
@@ -127,7 +131,7 @@ std::string_view words(WordList list) {
 }
 
 bool stands_in(std::string_view list, std::string_view word) {
-    if (word.empty() || word.find(' ') != std::string_view::npos) return false;
+    if (word.empty()) return false;
     for (std::size_t at = list.find(word); at != std::string_view::npos; at = list.find(word, at + 1)) {
         bool const starts = at == 0 || list[at - 1] == ' ';
         bool const ends = at + word.size() == list.size() || list[at + word.size()] == ' ';
@@ -145,6 +149,10 @@ bool is_in(WordList list, std::string_view word) {
             stands_in(all, word.substr(0, word.size() - plural.size())))
             return true;
     return false;
+}
+
+bool has_telling_phrase(std::string_view words) {
+    return std::ranges::any_of(kTellingPhrases, [&](auto phrase) { return stands_in(words, phrase); });
 }
 
 } // namespace legwork

@@ -30,5 +30,7 @@ enum class WordList {
 
 // `word` in lower case without accents; true for it and for its plural.
 bool is_in(WordList list, std::string_view word);
+// Words that say nothing apart and enough together: "heat pump", "A/C" ("a c"). `words`: single spaces between them.
+bool has_telling_phrase(std::string_view words);
 
 } // namespace legwork

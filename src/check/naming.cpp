@@ -119,11 +119,8 @@ std::string reads_as(std::string_view text) {
 NameSays says(std::string_view name, std::string_view room) {
     NameSays found;
     bool telling = false;
-    std::string text(name);
-    for (std::size_t at = text.find('/'); at != std::string::npos; at = text.find('/', at + 1))
-        if (at > 0 && at + 1 < text.size() && (text[at - 1] | 32) == 'a' && (text[at + 1] | 32) == 'c')
-            telling = true; // "A/C"
-    for (NameWord const& w : words_of(text)) add_word(found, telling, bare(w.folded));
+    if (has_telling_phrase(reads_as(name))) return {true, true};
+    for (NameWord const& w : words_of(name)) add_word(found, telling, bare(w.folded));
     if (telling) return {true, true};
     found.place = found.place || !words_of(room).empty();
     return found;

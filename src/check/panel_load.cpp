@@ -50,7 +50,7 @@ std::optional<Finding> overload(Case const& c, Panel const& panel, Feed const& f
     Draw connected = draw(c, panel, nullptr, feed), named;
     for (Situation const& s : c.job.situations)
         if (auto d = draw(c, panel, &s, feed); d.amperes > named.amperes) named = std::move(d);
-    auto const over = [&](Draw const& d) { return d.amperes > value(limit->most) + 0.005; };
+    auto const over = [&](Draw const& d) { return is_over(d.amperes, limit->most); };
     bool const in_use = over(named);
     if (!in_use && !over(connected)) return std::nullopt;
     Draw const& worst = in_use ? named : connected;

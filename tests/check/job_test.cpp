@@ -1,0 +1,65 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// What is missing and what was taken for granted. Sources: common practice, no source.
+#include "made_job.h"
+
+#include <catch2/catch.hpp>
+
+using namespace made;
+using Catch::Contains;
+
+TEST_CASE("job-unknown: what to measure, thing by thing", "[check][job]") {
+    REQUIRE(says("job-unknown", job({one_pole("L1", 1)})).empty());
+    auto const gap = [](auto change) { return job({one_pole("L1", 1).with(change)}); };
+    for (auto const edition : {"NEC 2023", "CE 2024"}) {
+        REQUIRE(says("job-unknown", gap([](Circuit& c) { c.load.reset(); }), edition) == "note L1");
+        REQUIRE(says("job-unknown", gap([](Circuit& c) { c.breaker.reset(); }), edition) == "note L1");
+        REQUIRE(says("job-unknown", gap([](Circuit& c) { c.run.clear(); }), edition) == "note L1");
+        REQUIRE(says("job-unknown", gap([](Circuit& c) { c.run[0].length.reset(); }), edition) == "note L1");
+        REQUIRE(says("job-unknown", gap([](Circuit& c) { c.asked = {"outlets"}; }), edition) == "note L1");
+    }
+    auto const f = found("job-unknown", gap([](Circuit& c) { c.load.reset(), c.run[0].length.reset(); }));
+    REQUIRE_THAT(f.at(0).message, Contains("the length of the cable and the load"));
+    REQUIRE_THAT(f.at(0).fix, Contains("clamp") && Contains("tape"));
+    REQUIRE(says("job-unknown", gap([](Circuit& c) { c.load.reset(), c.measured = 4_A; })).empty());
+    REQUIRE(says("job-unknown", gap([](Circuit& c) { c.load = 0_VA; })).empty());
+}
+
+TEST_CASE("job-unknown: what has no wire or no load of its own is not asked for it", "[check][job]") {
+    auto const bare = [](std::string use) {
+        return job({one_pole("X1", 1).use(std::move(use)).with([](Circuit& c) { c.load.reset(), c.run.clear(); })});
+    };
+    REQUIRE(says("job-unknown", bare("spare")).empty());
+    REQUIRE(says("job-unknown", bare("surge protector")).empty());
+    REQUIRE(says("job-unknown", bare("solar")) == "note X1"); // its cable
+    auto pair = pair_job({3}, {5});
+    pair.circuits[1].run.clear(); // said at the other member
+    REQUIRE(says("job-unknown", pair).empty());
+}
+
+TEST_CASE("job-unknown: panels and other cables too", "[check][job]") {
+    auto made = job({one_pole("L1", 1)});
+    made.panels[0].asked = {"main"};
+    made.cables = {
+        {.mark = "S1", .name = "", .kind = "cat6", .from = "Shelf", .to = "Dock", .length = {}, .asked = {}}};
+    auto const f = found("job-unknown", made);
+    REQUIRE(in_short(f) == "note Main; note S1");
+    REQUIRE_THAT(f[0].fix, Contains("the main's handle"));
+    made.panels[0].asked.clear();
+    made.cables[0].length = from_mm(5000);
+    REQUIRE(says("job-unknown", made).empty());
+}
+
+TEST_CASE("job-assumed: one note for the guessed uses, one for no dwelling", "[check][job]") {
+    auto made = job({one_pole("L1", 1).use("lighting"), one_pole("K1", 3).use("kitchen counter"), one_pole("R1", 5)});
+    made.circuits[0].use_guessed = made.circuits[1].use_guessed = true;
+    auto const f = found("job-assumed", made);
+    REQUIRE(in_short(f) == "note L1 K1; note");
+    REQUIRE_THAT(f[0].message, Contains("L1 as lighting and K1 as kitchen counter"));
+    REQUIRE(says("job-assumed", made, "CE 2021") == "note L1 K1; note");
+    made.dwelling = Dwelling{};
+    REQUIRE(says("job-assumed", made) == "note L1 K1");
+    for (Circuit& c : made.circuits) c.use_guessed = false;
+    REQUIRE(says("job-assumed", made).empty());
+}
