@@ -21,6 +21,11 @@ struct NameWord {
 };
 std::vector<NameWord> words_of(std::string_view name);
 
+// "rosa's" gives "rosa", "millers'" "millers"; nothing for words that are no possessive. Of a folded word.
+std::optional<std::string> possessor(std::string_view folded);
+// "7", "20", "b": tells things apart and says nothing by itself. Of a folded word.
+bool is_number_or_letter(std::string_view folded);
+
 // Lower case, accents off, marks and spaces reduced to single spaces: what reads the same compares equal.
 std::string reads_as(std::string_view text);
 

@@ -31,7 +31,7 @@ constexpr Rule kRules[] = {
      "by force and make poor contact.",
      "Use a full-size space, or a space that the label in the door shows as taking half-size breakers.",
      panel_no_tandem},
-    {"panel-no-room", "Every circuit has a space.",
+    {"panel-no-room", "Every circuit of the job has a space in its panel.",
      "A circuit without a space cannot be landed. Pairs and two-pole breakers need two free neighbours in one column, "
      "so "
      "a panel can have free spaces and still no room.",
