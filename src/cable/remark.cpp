@@ -54,7 +54,7 @@ void white_as_hot(Conductor& c, std::vector<std::string> const& colors, CableTas
                 : "White feeds the switch, the other wire comes back switched: never the other way round.");
     }
     apply(c, table.white_as_hot_in_cable, book, hot_tape(colors),
-          "This white is hot: tape it all round so that nobody takes it for a neutral.");
+          "White means neutral to whoever opens this box next: tape it all round.");
 }
 
 std::string not_long_enough(CodeBook const& book) {

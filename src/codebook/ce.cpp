@@ -16,6 +16,13 @@ constexpr std::array kSmallWires{
     SmallWireRow{Gauge::awg10, Metal::aluminium, 25_A, Source::memory},
 };
 
+constexpr std::array kDwellingFeeders{
+    // Table 39
+    DwellingFeederRow{60_A, Gauge::awg6, std::nullopt, Source::memory},
+    DwellingFeederRow{100_A, std::nullopt, Gauge::awg2, Source::memory},
+    DwellingFeederRow{200_A, Gauge::awg2_0, Gauge::awg4_0, Source::memory},
+};
+
 constexpr std::array kReceptacles{
     ReceptacleRow{15, 15, 15, Source::memory}, ReceptacleRow{20, 20, 20, Source::memory},
     ReceptacleRow{30, 30, 30, Source::memory}, ReceptacleRow{40, 50, 50, Source::memory},
@@ -52,6 +59,7 @@ constexpr CodeBook ce(std::string_view edition, std::size_t column) {
         .column = column,
         .ampacities = kAmpacities,
         .small_wires = kSmallWires,
+        .dwelling_feeders = kDwellingFeeders,
         .standard_breakers = kStandardBreakers,
         .standard_breakers_source = Source::memory,
         .terminals_above_100_a = 75,
@@ -68,7 +76,7 @@ constexpr CodeBook ce(std::string_view edition, std::size_t column) {
         .welder_breaker_percent = {200, Source::memory},
         .range = kRange,
         .receptacles = kReceptacles,
-        .lone_receptacle = {1, Source::memory},
+        .lone_receptacle = {},
         .remarking = kRemarking,
     };
 }

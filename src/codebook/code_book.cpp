@@ -40,6 +40,11 @@ std::optional<SmallWireRow> small_wire(CodeBook const& book, Gauge gauge, Metal 
     return row == book.small_wires.end() ? std::nullopt : std::optional(*row);
 }
 
+std::optional<DwellingFeederRow> dwelling_feeder(CodeBook const& book, Amps breaker) {
+    auto const row = std::ranges::find(book.dwelling_feeders, breaker, &DwellingFeederRow::breaker);
+    return row == book.dwelling_feeders.end() ? std::nullopt : std::optional(*row);
+}
+
 std::optional<Amps> standard_breaker_at_or_above(CodeBook const& book, Amps amps) {
     for (int const size : book.standard_breakers)
         if (Amps{size * 1000} >= amps) return Amps{size * 1000};

@@ -35,6 +35,13 @@ struct SmallWireRow {
     Source source;
 };
 
+// Smallest wire for a main or feeder that carries the whole load of one dwelling.
+struct DwellingFeederRow {
+    Amps breaker;
+    std::optional<Gauge> copper, aluminium; // nothing: larger than 4/0, or not known
+    Source source;
+};
+
 struct Figure {
     std::int64_t value; // unit: see the field
     Source source;
@@ -83,6 +90,7 @@ struct CodeBook {
 
     std::span<AmpacityRow const> ampacities;
     std::span<SmallWireRow const> small_wires;
+    std::span<DwellingFeederRow const> dwelling_feeders;
     std::span<int const> standard_breakers; // A, rising
     Source standard_breakers_source;
 
@@ -104,7 +112,8 @@ struct CodeBook {
     RangeDemand range;
 
     std::span<ReceptacleRow const> receptacles;
-    Figure lone_receptacle; // 1: a lone single receptacle is rated no less than its circuit
+    std::optional<Source> lone_receptacle; // one single receptacle of a circuit: no less than the circuit, larger is
+                                           // fine; nothing: the table serves it too
     RemarkingTable remarking;
 };
 
@@ -118,6 +127,8 @@ std::span<CodeBook const> ce_books();
 // The column of one temperature (60, 75 or 90 °C); nothing for sizes not in the table or not made.
 std::optional<Amps> ampacity(CodeBook const& book, Gauge gauge, Metal metal, int celsius);
 std::optional<SmallWireRow> small_wire(CodeBook const& book, Gauge gauge, Metal metal);
+// The row of a feeder breaker of this rating for a whole dwelling; nothing outside the table.
+std::optional<DwellingFeederRow> dwelling_feeder(CodeBook const& book, Amps breaker);
 // The smallest standard breaker at or above; nothing above the largest of the table.
 std::optional<Amps> standard_breaker_at_or_above(CodeBook const& book, Amps amps);
 // The largest standard breaker at or below; nothing under the smallest.

@@ -16,6 +16,18 @@ constexpr std::array kSmallWires{
     SmallWireRow{Gauge::awg10, Metal::aluminium, 25_A, Source::seen},
 };
 
+constexpr std::array kDwellingFeeders{
+    // Table 310.12 (2017: Annex D, example D7)
+    DwellingFeederRow{100_A, Gauge::awg4, Gauge::awg2, Source::seen},
+    DwellingFeederRow{110_A, Gauge::awg3, Gauge::awg1, Source::seen},
+    DwellingFeederRow{125_A, Gauge::awg2, Gauge::awg1_0, Source::seen},
+    DwellingFeederRow{150_A, Gauge::awg1, Gauge::awg2_0, Source::seen},
+    DwellingFeederRow{175_A, Gauge::awg1_0, Gauge::awg3_0, Source::seen},
+    DwellingFeederRow{200_A, Gauge::awg2_0, Gauge::awg4_0, Source::seen},
+    DwellingFeederRow{225_A, Gauge::awg3_0, std::nullopt, Source::seen},
+    DwellingFeederRow{250_A, Gauge::awg4_0, std::nullopt, Source::seen},
+};
+
 constexpr std::array kReceptacles{
     // Table 210.21(B)(3)
     ReceptacleRow{15, 15, 15, Source::memory}, ReceptacleRow{20, 15, 20, Source::seen},
@@ -53,6 +65,7 @@ constexpr CodeBook nec(std::string_view edition, std::size_t column, std::span<i
         .column = column,
         .ampacities = kAmpacities,
         .small_wires = kSmallWires,
+        .dwelling_feeders = kDwellingFeeders,
         .standard_breakers = breakers,
         .standard_breakers_source = Source::seen,
         .terminals_above_100_a = 75,
@@ -69,7 +82,7 @@ constexpr CodeBook nec(std::string_view edition, std::size_t column, std::span<i
         .welder_breaker_percent = {200, Source::memory},
         .range = kRange,
         .receptacles = kReceptacles,
-        .lone_receptacle = {1, Source::seen},
+        .lone_receptacle = Source::seen,
         .remarking = kRemarking,
     };
 }

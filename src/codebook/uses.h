@@ -44,9 +44,11 @@ struct Use {
     bool continuous = false;   // runs 3 h or more at its load, by use (lighting: the book decides)
     bool intermittent = false; // known not to: cooking, dryers, tools, what is plugged into receptacles
     bool motor = false;        // mostly a motor: 125 % rules apply
+    bool duty_cycle = false;   // a welder: its breaker may be larger than its wire
     bool receptacle = false;   // feeds receptacles that people plug things into
     bool lighting = false;
     bool heating = false;             // fixed resistance space heating: its own breaker and wire rules
+    bool branch_demand = false;       // a whole range: its circuit is reckoned at a demand below the nameplate
     bool cooking = false;             // range, oven, cooktop
     bool dedicated = false;           // wants its own circuit
     bool keep_on = false;             // harm is done when somebody switches it off unknowing

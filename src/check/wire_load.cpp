@@ -1,0 +1,179 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// wire-load-fits and wire-continuous: what a circuit draws against its breaker and the smallest wire of its run.
+#include "check/say.h"
+#include "check/wire.h"
+#include "check/wire_rating.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+// Everything both rules look at; `wire` is missing when no power cable of the run is known.
+struct Sides {
+    Circuit const& circuit;
+    Use const* use;
+    Draw draw;
+    std::optional<WireRating> wire;
+};
+
+std::optional<Sides> sides(Case const& c, Circuit const& circuit) {
+    Use const* use = use_of(circuit);
+    if (on_dc(c, circuit) || feeds_loads(c, circuit) || (use && use->source)) return std::nullopt;
+    auto const draw = draw_of(c, circuit);
+    if (!draw) return std::nullopt;
+    auto const piece = thinnest_piece(c, circuit);
+    return Sides{circuit, use, *draw, piece ? wire_rating(c, circuit, piece->gauge) : std::nullopt};
+}
+
+// What its wire must carry: a motor's current and a quarter more, unless the nameplate (mca) has that in it.
+Amps on_the_wire(Case const& c, Sides const& s) {
+    bool const motor = is_motor(s.circuit) && !s.circuit.mca;
+    return motor ? percent(s.draw.current, c.book.motor_wire_percent.value) : s.draw.current;
+}
+
+// Of eased heating the wire stands on a larger breaker, so its small-wire limit is the one that holds.
+Amps good_for(Case const& c, Sides const& s) {
+    bool const eased = c.book.heating_wire_in_full && s.use && s.use->heating;
+    return eased ? s.wire->base : s.wire->ampacity;
+}
+
+bool over_breaker(Sides const& s) { return s.circuit.breaker && s.draw.current > *s.circuit.breaker; }
+bool over_wire(Case const& c, Sides const& s) { return s.wire && on_the_wire(c, s) > good_for(c, s); }
+
+std::string drawn(Case const& c, Sides const& s) {
+    auto words = fmt::format("{} draws {}", s.circuit.mark, amps(value(s.draw.current)));
+    if (s.draw.demand)
+        words += fmt::format(" ({} VA demand of {} VA)", whole_va(s.draw.load), whole_va(*s.circuit.load));
+    if (on_the_wire(c, s) > s.draw.current)
+        words += fmt::format(", its motor needs a wire for {} ({} %)", amps(value(on_the_wire(c, s))),
+                             c.book.motor_wire_percent.value);
+    return words;
+}
+
+std::string_view load_topic(Case const& c, Sides const& s) {
+    if (s.draw.demand) return "wire-load-fits/range";
+    return !over_breaker(s) && on_the_wire(c, s) > s.draw.current ? "wire-load-fits/motor" : "wire-load-fits";
+}
+
+// "Fit a 40 A breaker on 8 AWG": the breaker for `breaker`, never smaller than today's, on wire for `wire`.
+std::string larger(Case const& c, Circuit const& circuit, Amps breaker, Amps wire) {
+    auto const size = standard_breaker_at_or_above(c.book, std::max(breaker, circuit.breaker.value_or(0_A)));
+    auto const gauge = size ? gauge_for(c, circuit, *size, wire) : std::nullopt;
+    if (!size || !gauge) return "split the load over two circuits";
+    bool const keep = circuit.breaker && *size == *circuit.breaker;
+    return keep ? fmt::format("pull {} all the way", wire_name(*gauge, circuit.metal))
+                : fmt::format("fit a {} breaker on {}", amps(value(*size)), wire_name(*gauge, circuit.metal));
+}
+
+std::string capital(std::string words) {
+    words.front() = static_cast<char>(words.front() - 'a' + 'A');
+    return words;
+}
+
+Finding overloaded(Case const& c, Sides const& s) {
+    Finding f = finding(c, "wire-load-fits", Severity::error, about(s.circuit, "load"), load_topic(c, s));
+    std::string over;
+    if (over_breaker(s)) over = fmt::format("its {} breaker", amps(value(*s.circuit.breaker)));
+    if (over_wire(c, s))
+        over += fmt::format("{}its {} good for {}", over.empty() ? "" : " and ",
+                            wire_name(s.wire->gauge, s.wire->metal), amps(value(good_for(c, s))));
+    f.message = fmt::format("{}, more than {}.", drawn(c, s), over);
+    f.fix = capital(larger(c, s.circuit, s.draw.current, on_the_wire(c, s))) +
+            ", or move part of the load to another circuit.";
+    return f;
+}
+
+// A household range of this size has its least breaker, whatever its demand.
+std::optional<Finding> small_breaker_for_range(Case const& c, Sides const& s) {
+    auto const& range = c.book.range;
+    if (!s.use || !s.use->branch_demand || !range.large_from_va || !s.circuit.load || !s.circuit.breaker)
+        return std::nullopt;
+    Amps const least{range.large_least_breaker->value * 1000};
+    if (*s.circuit.load < VoltAmperes{range.large_from_va->value * 1000} || *s.circuit.breaker >= least)
+        return std::nullopt;
+    Finding f =
+        finding(c, "wire-load-fits", Severity::error, about(s.circuit, "breaker"), "wire-load-fits/large-range");
+    f.message = fmt::format("{}: a range of {} VA on a {} breaker; from {} VA it has at least {}.", s.circuit.mark,
+                            whole_va(*s.circuit.load), amps(value(*s.circuit.breaker)), range.large_from_va->value,
+                            amps(value(least)));
+    f.fix = capital(larger(c, s.circuit, least, s.draw.current)) + ".";
+    return f;
+}
+
+// Why a load counts as continuous, and with which gravity its lack of room is told.
+struct Continuous {
+    std::string_view words, topic;
+    Severity severity = Severity::error;
+};
+
+bool lighting_is_continuous(Case const& c) { return !c.job.dwelling || c.book.dwelling_lighting_continuous; }
+
+std::string_view topic_of(Use const& use) {
+    if (use.demand == Demand::water_heating) return "wire-continuous/water-heater";
+    if (use.demand == Demand::vehicle) return "wire-continuous/vehicle-charger";
+    return use.heating ? "wire-continuous/heating" : "wire-continuous";
+}
+
+std::optional<Continuous> continuous(Case const& c, Sides const& s) {
+    if (s.circuit.mca) return std::nullopt; // has the quarter in it
+    if (s.circuit.continuous)
+        return *s.circuit.continuous ? std::optional(Continuous{"continuous", "wire-continuous"}) : std::nullopt;
+    if (s.use && s.use->continuous) return Continuous{"continuous by use", topic_of(*s.use)};
+    if (s.use && s.use->lighting)
+        return lighting_is_continuous(c) ? std::optional(Continuous{"continuous by use", "wire-continuous"})
+                                         : std::nullopt;
+    if (!c.book.presumes_continuous || (s.use && s.use->intermittent)) return std::nullopt;
+    return Continuous{"presumed continuous", "wire-continuous/presumed", Severity::warning};
+}
+
+std::optional<Finding> too_continuous(Case const& c, Sides const& s) {
+    auto const why = continuous(c, s);
+    if (!why || over_breaker(s) || over_wire(c, s)) return std::nullopt; // wire-load-fits speaks
+    auto const share = c.book.continuous_percent;
+    bool const wire_in_full = c.book.heating_wire_in_full && s.use && s.use->heating;
+    std::string over;
+    if (s.circuit.breaker && s.draw.current > percent(*s.circuit.breaker, share.value))
+        over = fmt::format("the {} breaker ({})", amps(value(*s.circuit.breaker)),
+                           amps(value(percent(*s.circuit.breaker, share.value))));
+    if (s.wire && !wire_in_full && s.draw.current > percent(s.wire->ampacity, share.value))
+        over +=
+            fmt::format("{}{} good for {} ({})", over.empty() ? "" : " and ", wire_name(s.wire->gauge, s.wire->metal),
+                        amps(value(s.wire->ampacity)), amps(value(percent(s.wire->ampacity, share.value))));
+    if (over.empty()) return std::nullopt;
+    Finding f = finding(c, "wire-continuous", why->severity, about(s.circuit, "load"), why->topic);
+    f.message = fmt::format("{}, {}: more than {} % of {}.", drawn(c, s), why->words, share.value, over);
+    Amps const needed{(s.draw.current.count * 100 + share.value - 1) / share.value};
+    f.fix = capital(larger(c, s.circuit, needed, wire_in_full ? s.draw.current : needed));
+    f.fix += why->severity == Severity::warning ? ", or say continuous = false if it never runs for hours."
+                                                : ", or move part of the load to another circuit.";
+    return f;
+}
+} // namespace
+
+Findings wire_load_fits(Case const& c) {
+    Findings found;
+    for (Circuit const& circuit : c.job.circuits) {
+        auto const s = sides(c, circuit);
+        if (!s) continue;
+        if (over_breaker(*s) || over_wire(c, *s))
+            found.push_back(overloaded(c, *s));
+        else if (auto f = small_breaker_for_range(c, *s))
+            found.push_back(std::move(*f));
+    }
+    return found;
+}
+
+Findings wire_continuous(Case const& c) {
+    Findings found;
+    for (Circuit const& circuit : c.job.circuits)
+        if (auto const s = sides(c, circuit))
+            if (auto f = too_continuous(c, *s)) found.push_back(std::move(*f));
+    return found;
+}
+
+} // namespace legwork

@@ -1,0 +1,90 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "wire_jobs.h"
+
+using namespace legwork;
+using namespace legwork::testing;
+
+namespace {
+constexpr std::string_view kEditions[] = {"NEC 2017", "NEC 2020", "NEC 2023", "CE 2018", "CE 2021", "CE 2024"};
+
+Circuit colored(Circuit c, std::vector<std::string> colors) {
+    c.colors = std::move(colors);
+    return c;
+}
+} // namespace
+
+TEST_CASE("tape-white-as-hot: taped in cable, never in conduit", "[check][tape]") {
+    // Sources: NEC 200.7(C); CE 4-030 (2015: 4-036), conduit seen.
+    auto c = circuit("12/2", 20_A, 2);
+    for (auto const edition : kEditions) {
+        REQUIRE(verdict("tape-white-as-hot", c, edition) == 'N');
+        REQUIRE(verdict("tape-white-as-hot", circuit("12/2", 20_A), edition) == '-');
+        REQUIRE(verdict("tape-white-as-hot", colored(c, {"red", "black"}), edition) == '-');
+    }
+    auto const found = of("tape-white-as-hot", job_of({c}), "NEC 2023");
+    REQUIRE(found[0].fix ==
+            "Wrap red tape all round the white wire at both ends and wherever it can be reached and seen.");
+    REQUIRE(found[0].reference.section == "200.7(C)(1)");
+    c.wiring = Wiring::conduit;
+    for (auto const edition : kEditions) REQUIRE(verdict("tape-white-as-hot", c, edition) == 'E');
+    REQUIRE(verdict("tape-white-as-hot", colored(c, {"red", "black"}), "NEC 2023") == '-');
+}
+
+TEST_CASE("tape-white-as-hot: several pieces of one circuit are one note", "[check][tape]") {
+    auto c = circuit("10/2", 20_A, 2);
+    c.run.push_back({"12/2", from_mm(4000), ""});
+    REQUIRE(verdict("tape-white-as-hot", c, "NEC 2023") == 'N');
+}
+
+TEST_CASE("tape-white-as-hot: a switch loop by family", "[check][tape]") {
+    // Source: NEC 200.7(C)(1); CE 4-036(2) of 2015: not re-marked when the black is the return.
+    auto c = circuit("14/2", 15_A);
+    c.switch_loop = true;
+    REQUIRE(verdict("tape-white-as-hot", c, "NEC 2023") == 'N');
+    REQUIRE(verdict("tape-white-as-hot", c, "CE 2024") == '-');
+    c.run.push_back({"14/2", from_mm(4000), "Switch by the door"});
+    REQUIRE(verdict("tape-white-as-hot", c, "NEC 2023") == 'N');
+}
+
+TEST_CASE("tape-as-neutral: by family, size and wiring", "[check][tape]") {
+    // Sources: NEC 200.6(A), (B)(4); CE 4-028(1), (4) of 2009 and what a code answerer said against it.
+    auto const c = colored(circuit("12/2", 20_A), {"red", "black"});
+    for (auto const edition : kEditions)
+        REQUIRE(verdict("tape-as-neutral", c, edition) == (edition.starts_with("NEC") ? 'E' : 'W'));
+    auto existing = c;
+    existing.existing = true;
+    REQUIRE(verdict("tape-as-neutral", existing, "NEC 2023") == 'E');
+    REQUIRE(verdict("tape-as-neutral", colored(circuit("6/2", 50_A), {"red", "black"}), "NEC 2023") == 'E');
+    REQUIRE(verdict("tape-as-neutral", colored(circuit("4/2", 60_A), {"red", "black"}), "NEC 2023") == 'N');
+    REQUIRE(verdict("tape-as-neutral", colored(circuit("4/2", 60_A), {"red", "black"}), "CE 2024") == 'W');
+    REQUIRE(verdict("tape-as-neutral", colored(circuit("1/2", 100_A), {"red", "black"}), "CE 2024") == 'N');
+    REQUIRE(verdict("tape-as-neutral", circuit("12/2", 20_A), "NEC 2023") == '-');
+    auto conduit = c;
+    conduit.wiring = Wiring::conduit;
+    REQUIRE(verdict("tape-as-neutral", conduit, "CE 2024") == 'E');
+}
+
+TEST_CASE("tape-as-neutral: no NEC text says to tape it white", "[check][tape]") {
+    auto const found = of("tape-as-neutral", job_of({colored(circuit("12/2", 20_A), {"red", "black"})}), "NEC 2020");
+    REQUIRE(found[0].fix.find("tape") == std::string::npos);
+    REQUIRE(found[0].message.find("white tape") == std::string::npos);
+    REQUIRE(found[0].where.key == "colors");
+}
+
+TEST_CASE("tape-green: never hot, never neutral", "[check][tape]") {
+    // Source: NEC 250.119; CE 4-032.
+    for (auto const edition : kEditions) {
+        REQUIRE(verdict("tape-green", colored(circuit("12/2", 20_A), {"black", "green"}), edition) == 'E');
+        REQUIRE(verdict("tape-green", colored(circuit("12/2", 20_A, 2), {"black", "green"}), edition) == 'E');
+        REQUIRE(verdict("tape-green", colored(circuit("12/2", 20_A), {"black", "white", "green"}), edition) == '-');
+    }
+}
+
+TEST_CASE("tape-: a cable that must be replaced gets no tape advice; DC none of this", "[check][tape]") {
+    auto range = used(circuit("8/2", 40_A, 2), "range", 8000_VA);
+    REQUIRE(verdict("tape-white-as-hot", range, "NEC 2023") == '-');
+    auto const dc = job_of({colored(circuit("12/2", 10_A), {"red", "black"})}, SupplyKind::dc_12);
+    REQUIRE(verdict("tape-as-neutral", dc, "NEC 2023") == '-');
+}
