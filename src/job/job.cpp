@@ -8,7 +8,8 @@
 namespace legwork {
 
 namespace {
-template <class List, class Key> auto find_in(List const& list, Key key) {
+template <class List, class Key>
+auto find_in(List const& list, Key key) {
     auto const at = std::ranges::find_if(list, key);
     return at == list.end() ? nullptr : &*at;
 }
@@ -39,14 +40,12 @@ std::vector<Pair> pairs(Job const& job) {
 
 Circuit const* partner(Job const& job, Circuit const& c) {
     if (c.multiwire.empty()) return nullptr;
-    return find_in(job.circuits,
-                   [&](Circuit const& o) { return o.multiwire == c.multiwire && o.mark != c.mark; });
+    return find_in(job.circuits, [&](Circuit const& o) { return o.multiwire == c.multiwire && o.mark != c.mark; });
 }
 
 Panel const* fed_panel(Job const& job, Circuit const& c) {
-    return find_in(job.panels, [&](Panel const& p) {
-        return p.feeder && p.feeder->panel == c.panel && p.feeder->mark == c.mark;
-    });
+    return find_in(job.panels,
+                   [&](Panel const& p) { return p.feeder && p.feeder->panel == c.panel && p.feeder->mark == c.mark; });
 }
 
 std::string cable_mark(Job const& job, Circuit const& c) {

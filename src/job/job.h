@@ -42,6 +42,7 @@ struct Supply {
     std::optional<Amps> amps;
     Leg leg = Leg::a;             // of one_leg_120
     std::vector<std::string> off; // marks switched off by hand on this source
+    std::vector<std::string> asked{}; // keys typed as "?"
 };
 
 enum class Numbering { across, down };
@@ -134,6 +135,7 @@ struct Cable { // not a circuit's home run
 
 struct Dwelling {
     std::optional<Area> area;
+    std::vector<std::string> asked{};
 };
 
 struct Accept {
@@ -153,6 +155,7 @@ struct Job {
     std::vector<Situation> situations;
     std::vector<Cable> cables;
     std::vector<Accept> accepts;
+    std::vector<std::string> asked{}; // keys of [job] typed as "?"
 };
 
 Circuit const* circuit_of(Job const& job, std::string_view mark); // null when there is none

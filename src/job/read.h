@@ -20,6 +20,7 @@ struct Vocabulary {
     std::vector<std::string> editions, uses, cable_kinds, receptacles; // cable_kinds: the named ones, besides G/N
     // The use that a circuit's name proposes, or empty. Called for circuits that do not say one.
     std::function<std::string(Circuit const&)> guess_use;
+    std::vector<std::string> rules{}; // that [[accept]] may name; empty: any
 };
 
 struct ReadJob {

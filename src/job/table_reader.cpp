@@ -49,6 +49,14 @@ TomlEntry const* TableReader::entry(std::string_view key) {
 
 bool TableReader::has(std::string_view key) { return entry(key) != nullptr; }
 
+bool TableReader::is_question(std::string_view key) {
+    auto const* found = entry(key);
+    auto const* said = found && asked_ ? std::get_if<std::string>(&found->value.is) : nullptr;
+    if (!said || *said != "?") return false;
+    if (std::ranges::find(*asked_, key) == asked_->end()) asked_->emplace_back(key);
+    return true;
+}
+
 std::size_t TableReader::value_at(std::string_view key) const {
     auto const* found = known_entry(key);
     return found ? found->value.begin : at_;
@@ -74,17 +82,16 @@ T const* TableReader::as(std::string_view key, std::string_view kind, std::strin
     return nullptr;
 }
 
-bool TableReader::good_text(std::string_view key, std::string const& said, std::size_t at) {
+bool TableReader::good_text(std::string_view key, std::string const& said, std::size_t at, std::size_t most) {
     if (has_control(said)) {
         out_->add(at, fmt::format("{}: \"{}\" holds a line end, a tab or a control character", what_, key),
                   "write it as one line of plain text");
         return false;
     }
     auto const letters = character_count(said);
-    if (letters > kMostLetters)
-        out_->add(at, fmt::format("{}: \"{}\" has {} letters, {} at most", what_, key, letters, kMostLetters),
-                  "shorten it");
-    return letters <= kMostLetters;
+    if (letters > most)
+        out_->add(at, fmt::format("{}: \"{}\" has {} letters, {} at most", what_, key, letters, most), "shorten it");
+    return letters <= most;
 }
 
 bool TableReader::within(std::string_view key, std::int64_t number, int least, int most, std::size_t at) {
@@ -95,9 +102,9 @@ bool TableReader::within(std::string_view key, std::int64_t number, int least, i
     return false;
 }
 
-std::string TableReader::text(std::string_view key) {
+std::string TableReader::text(std::string_view key, std::size_t most) {
     auto const* said = as<std::string>(key, "text in quotes", "\"...\"");
-    return said && good_text(key, *said, value_at(key)) ? *said : std::string();
+    return said && good_text(key, *said, value_at(key), most) ? *said : std::string();
 }
 
 std::optional<bool> TableReader::flag(std::string_view key) {
@@ -109,6 +116,10 @@ std::optional<int> TableReader::number(std::string_view key, int least, int most
     auto const* said = as<std::int64_t>(key, "a whole number without quotes", std::to_string(std::max(least, 2)));
     if (!said || !within(key, *said, least, most, value_at(key))) return std::nullopt;
     return static_cast<int>(*said);
+}
+
+std::optional<int> TableReader::count(std::string_view key, int least, int most) {
+    return is_question(key) ? std::nullopt : number(key, least, most);
 }
 
 std::vector<int> TableReader::numbers(std::string_view key, int least, int most) {
@@ -135,7 +146,7 @@ std::vector<PlacedText> TableReader::texts(std::string_view key) {
         if (!text)
             out_->add(one.begin, fmt::format("{}: \"{}\" is a list of texts, not {}", what_, key, kind_of(one)),
                       "put each of them in quotes");
-        else if (good_text(key, *text, one.begin))
+        else if (good_text(key, *text, one.begin, kMostLetters))
             texts.push_back({*text, one.begin});
     }
     return texts;
@@ -170,7 +181,7 @@ std::optional<T> TableReader::quantity(std::string_view key, std::string_view ki
     if (!found) return std::nullopt;
     auto const& v = found->value;
     auto const* said = std::get_if<std::string>(&v.is);
-    if (said && *said == "?" && asked_) return asked_->emplace_back(key), std::nullopt;
+    if (is_question(key)) return std::nullopt;
     bool const bare = std::holds_alternative<std::int64_t>(v.is) || std::holds_alternative<double>(v.is);
     if (!said && !bare) {
         complain(key, fmt::format("\"{}\" takes {}, not {}", key, kind, kind_of(v)), parse("").why);
@@ -201,9 +212,14 @@ std::optional<TableReader> TableReader::table(std::string_view key, std::string 
 
 std::vector<TableReader> TableReader::tables(std::string_view key, std::string const& what) {
     std::vector<TableReader> readers;
-    auto const* list =
-        as<TomlArray>(key, "a list of tables", "[{ ... }, { ... }], or begin each with its header in double brackets");
-    if (!list) return readers;
+    auto const* found = entry(key);
+    if (!found) return readers;
+    auto const* list = std::get_if<TomlArray>(&found->value.is);
+    if (!list) {
+        complain(key, fmt::format("\"{}\" is a list of tables, not {}", key, kind_of(found->value)),
+                 fmt::format("begin each of them with  [[{}]]  in double brackets", key));
+        return readers;
+    }
     for (auto const& one : *list)
         if (auto const* t = std::get_if<TomlTable>(&one.is))
             readers.emplace_back(*t, one.begin, what, *out_);

@@ -48,10 +48,13 @@ public:
 
     // All return nothing (an empty text or list) when the key is missing or wrong.
     bool has(std::string_view key);
+    bool is_question(std::string_view key);       // "?" where that is allowed; notes it
     TomlEntry const* entry(std::string_view key); // for a key of several kinds; null when missing
-    std::string text(std::string_view key);       // one line, 200 letters, no control characters
+    // One line without control characters.
+    std::string text(std::string_view key, std::size_t most_letters = kMostLetters);
     std::optional<bool> flag(std::string_view key);
     std::optional<int> number(std::string_view key, int least, int most);
+    std::optional<int> count(std::string_view key, int least, int most); // a number that may be "?"
     std::vector<int> numbers(std::string_view key, int least, int most);
     std::vector<PlacedText> texts(std::string_view key);
     std::optional<Date> date(std::string_view key);               // 2026-05-02 with or without quotes
@@ -95,7 +98,7 @@ private:
     T const* as(std::string_view key, std::string_view kind, std::string_view example);
     template <class T, class Parse>
     std::optional<T> quantity(std::string_view key, std::string_view kind, Parse parse);
-    bool good_text(std::string_view key, std::string const& said, std::size_t at);
+    bool good_text(std::string_view key, std::string const& said, std::size_t at, std::size_t most_letters);
     bool within(std::string_view key, std::int64_t number, int least, int most, std::size_t at);
     TomlEntry const* known_entry(std::string_view key) const;
 
