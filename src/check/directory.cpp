@@ -135,6 +135,9 @@ constexpr Rule kRules[] = {
     {"dir-name-too-long", "Each name fits its line of the form at the smallest size that can be read.",
      "A name that is cut off, or printed too small to read at arm's length, does not say what the breaker feeds.",
      "Shorten the name, move the place to `room` or the remark to `note`, or choose a larger form.", nullptr},
+    {"dir-no-letter", "Every letter on the sheets is in the bundled typeface or in one of this machine's.",
+     "A letter that no typeface has prints as a box with a number in it, which nobody at the panel can read.",
+     "Write it in letters that print, or install a typeface that has them and print again.", nullptr},
 };
 } // namespace
 

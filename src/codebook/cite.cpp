@@ -128,6 +128,7 @@ constexpr std::array kCitations{
     Citation{"dir-duplicate", all("408.4(A)"), all("2-100(3)"), seen, seen},
     Citation{"dir-person", all("408.4(A)"), silent, seen, practice},
     Citation{"dir-name-too-long", silent, silent, practice, practice},
+    Citation{"dir-no-letter", silent, silent, practice, practice},
 
     Citation{"job-unknown", silent, silent, practice, practice},
     Citation{"job-assumed", silent, silent, practice, practice},

@@ -1,0 +1,193 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "sheet/directory.h"
+
+#include "sheet/common.h"
+#include "sheet/directory_map.h"
+#include "sheet/directory_words.h"
+#include "units/text.h"
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+
+constexpr Mm kGap = 3, kMainBox = 7.5;
+
+struct Made {
+    Sheet sheet;
+    std::vector<std::string> shortened;
+};
+
+class Directory {
+public:
+    Directory(SheetInput const& input, Form const& form, Panel const& panel)
+        : input_(input),
+          panel_(panel),
+          form_(form),
+          hanging_(panel),
+          directory_{input.job, input.plan, code_book(input.job.code)},
+          entries_(panel_entries(directory_, panel)) {
+        frame_.title = panel.name;
+        frame_.subtitle = "Panel directory";
+        frame_.panel = panel.name;
+        frame_.shows_spaces = true;
+        frame_.strip = true;
+        legs_ = shows_legs(directory_, panel);
+        frame_.foot = foot();
+        room_ = content_area(input, form_, frame_);
+    }
+
+    Made make() {
+        // What a line has no room for goes below the panel, and asks for lower lines: so twice.
+        compose();
+        if (!notes_.empty()) compose();
+        add_frame(input_, form_, frame_, made_.sheet.pages);
+        made_.sheet.name = "directory";
+        made_.sheet.panel = panel_.name;
+        made_.sheet.title = input_.job.name + (input_.job.name.empty() ? "" : ", ") + "panel directory, " + panel_.name;
+        return std::move(made_);
+    }
+
+private:
+    std::vector<std::string> foot() const {
+        std::vector<std::string> lines{abbreviations(entries_, legs_)};
+        bool const two_legs =
+            std::ranges::any_of(feeds(input_.job, panel_), [](Feed const& f) { return has_two_hots(f.kind); });
+        if (auto totals = leg_totals(plan_of(input_.plan, panel_.name), two_legs); !totals.empty())
+            lines.push_back(std::move(totals));
+        return lines;
+    }
+
+    void compose() {
+        auto const lists = below_words();
+        made_ = {};
+        notes_.clear();
+        List const sources(input_.widths, source_rows(directory_, panel_), room_.width);
+        Mm const top = room_.y + sources.height() + kGap + (hanging_.turned() ? kMapHeight + kGap : 0);
+        Mm const main_box = !hanging_.turned() && hanging_.main_end() ? kMainBox : 0;
+        Mm const room = room_.y + room_.height - top - main_box;
+        Mm const list_room = List(input_.widths, lists, room_.width).height() + kGap;
+        auto const spans = page_spans(hanging_, entries_, std::max(1, static_cast<int>(room / kLeastRow)));
+        for (std::size_t i = 0; i < spans.size(); ++i) {
+            bool const last = i + 1 == spans.size();
+            made_.sheet.pages.push_back(blank_page(form_));
+            sources.add(page().marks, room_.x, room_.y);
+            if (hanging_.turned())
+                add_panel_map(page().marks, block(), main_words(), room_.x, top - kMapHeight - kGap, room_.width);
+            int const rows = spans[i].to - spans[i].from;
+            Mm const row =
+                std::clamp((room - (last ? list_room : 0)) / rows, std::min(kLeastRow, room / rows), kGreatestRow);
+            add_block(spans[i], top, row, i == 0, last);
+        }
+        std::ranges::stable_sort(notes_, {}, &BelowNote::space);
+        add_lists();
+    }
+
+    Page& page() { return made_.sheet.pages.back(); }
+    BlockInput block() const { return {input_.widths, hanging_, entries_, legs_}; }
+
+    void add_block(BlockSpan span, Mm top, Mm row, bool first, bool last) {
+        auto const end = hanging_.turned() ? std::nullopt : hanging_.main_end();
+        Mm y = top;
+        if (first && end == PanelEnd::top) {
+            add_main(y);
+            y += kMainBox;
+        }
+        auto made = panel_block(block(), span, room_.x, y, room_.width, row);
+        y += row * (span.to - span.from);
+        if (last && end == PanelEnd::bottom) {
+            add_main(y + 1);
+            y += kMainBox;
+        }
+        std::ranges::move(made.marks, std::back_inserter(page().marks));
+        std::ranges::move(made.notes, std::back_inserter(notes_));
+        std::ranges::move(made.shortened, std::back_inserter(made_.shortened));
+        below_ = y;
+    }
+
+    std::string main_words() const { return panel_.main ? "MAIN " + text(*panel_.main) : "MAIN"; }
+
+    void add_main(Mm y) {
+        Mm const width = 60, height = kMainBox - 1, middle = room_.x + room_.width / 2;
+        page().marks.push_back(Box{middle - width / 2, y, width, height, 0.5, kBlack, false, kWhite, 0, false});
+        page().marks.push_back(Text{middle, y + (height + cap_height(kNames)) / 2, kNames, main_words(), Weight::bold,
+                                    Align::centre, kBlack, 0});
+    }
+
+    std::vector<ListRow> below_words() const {
+        std::vector<ListRow> rows;
+        if (!entries_.not_placed.empty()) rows.push_back({"NOT PLACED: these have no space yet", ""});
+        for (Entry const& e : entries_.not_placed) {
+            ListRow row{e.mark, e.name};
+            for (std::string const* part : {&e.place, &e.breaker})
+                if (!part->empty()) row.words += ", " + *part;
+            for (std::string const& w : e.warnings) row.words += "; " + w;
+            rows.push_back(std::move(row));
+        }
+        if (!notes_.empty()) rows.push_back({"More about these lines", ""});
+        for (std::size_t i = 0; i < notes_.size(); ++i) {
+            bool const same = i > 0 && notes_[i - 1].where == notes_[i].where;
+            if (same)
+                rows.back().words += "; " + notes_[i].words;
+            else
+                rows.push_back(
+                    {notes_[i].where + (notes_[i].mark.empty() ? "" : "  " + notes_[i].mark), notes_[i].words});
+        }
+        return rows;
+    }
+
+    // Below the panel, and on further pages when that is not enough.
+    void add_lists() {
+        List const list(input_.widths, below_words(), room_.width);
+        Mm y = below_ + kGap;
+        for (std::size_t done = 0; done < list.lines();) {
+            std::size_t n = list.fitting(done, room_.y + room_.height - y);
+            if (n < 2 && n < list.lines() - done && y > room_.y) { // a heading alone
+                made_.sheet.pages.push_back(blank_page(form_));
+                y = room_.y;
+                continue;
+            }
+            n = std::max<std::size_t>(n, 1);
+            list.add(page().marks, room_.x, y, done, done + n);
+            done += n;
+            y = room_.y + room_.height;
+        }
+    }
+
+    SheetInput const& input_;
+    Panel const& panel_;
+    Form const& form_;
+    Hanging hanging_;
+    DirectoryInput directory_;
+    PanelEntries entries_;
+    Frame frame_;
+    bool legs_ = true;
+    Rect room_;
+    Mm below_ = 0;
+    std::vector<BelowNote> notes_;
+    Made made_;
+};
+
+} // namespace
+
+std::vector<Sheet> compose_directory(SheetInput const& input, Form const& form) {
+    std::vector<Sheet> sheets;
+    for (Panel const& panel : input.job.panels) sheets.push_back(Directory(input, form, panel).make().sheet);
+    return sheets;
+}
+
+std::vector<std::string> shortened_names(Job const& job, Plan const& plan, Form const& form, TextWidth const& widths) {
+    std::vector<std::string> marks;
+    CodeBook const* book = code_book(job.code);
+    if (!book) return marks;
+    Findings const none;
+    SheetInput const input{job, plan, none, *book, widths, ""};
+    for (Panel const& panel : job.panels)
+        for (std::string& mark : Directory(input, form, panel).make().shortened) marks.push_back(std::move(mark));
+    return marks;
+}
+
+} // namespace legwork

@@ -1,0 +1,134 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "sheet/directory_cell.h"
+
+#include "sheet/common_text.h"
+
+#include <algorithm>
+#include <optional>
+
+namespace legwork {
+
+namespace {
+
+constexpr std::string_view kBetween = " · ";
+constexpr std::string_view kMore = "more below";
+constexpr Mm kAfterName = 1.8;
+
+// One way to set the words: these sizes, and whether more than the place may follow on the name's own line.
+struct Manner {
+    Mm name, detail;
+    bool fill_first_line;
+};
+
+std::vector<Manner> manners(CellSizes most) {
+    std::vector<Manner> all;
+    for (auto name = kScale.rbegin(); name != kScale.rend(); ++name)
+        for (auto detail = kScale.rbegin(); detail != kScale.rend(); ++detail)
+            if (*name <= most.name && *detail <= most.detail && *detail <= *name)
+                for (bool const fill : {false, true}) all.push_back({*name, *detail, fill});
+    return all;
+}
+
+class Setting {
+public:
+    Setting(TextWidth const& widths, CellWords const& words, Mm width, Mm height, Manner manner)
+        : widths_(widths), words_(words), width_(width), height_(height), manner_(manner) {}
+
+    std::optional<CellText> set(std::vector<std::string> const& phrases) {
+        for (std::size_t lines = 1; block_height(lines, manner_.name) <= height_; ++lines) {
+            auto const name = wrapped(widths_, words_.name, words_.weight, manner_.name, width_, lines);
+            if (!name) continue;
+            if (auto text = set(*name, phrases)) return text;
+        }
+        return std::nullopt;
+    }
+
+private:
+    std::optional<CellText> set(std::vector<std::string> const& name, std::vector<std::string> const& phrases) {
+        text_ = {};
+        for (std::string const& line : name) add(0, line, manner_.name, words_.weight);
+        Mm x = widths_.width(name.back(), manner_.name, words_.weight) + kAfterName;
+        bool on_name = true;
+        for (std::size_t i = 0; i < phrases.size(); ++i) {
+            bool const is_place = i == 0 && !words_.place.empty();
+            if (on_name && (is_place || manner_.fill_first_line) && x + detail_width(phrases[i]) <= width_) {
+                if (!append(phrases[i])) add(x, phrases[i], manner_.detail, Weight::regular, true);
+                x += detail_width(phrases[i]) + detail_width(kBetween);
+                continue;
+            }
+            if (!on_name && append(phrases[i])) continue;
+            on_name = false;
+            auto const lines = wrapped(widths_, phrases[i], Weight::regular, manner_.detail, width_, 20);
+            if (!lines) return std::nullopt;
+            for (std::string const& line : *lines) add(0, line, manner_.detail, Weight::regular);
+        }
+        if (text_.above + text_.below > height_) return std::nullopt;
+        return text_;
+    }
+
+    Mm detail_width(std::string_view words) const { return widths_.width(words, manner_.detail, Weight::regular); }
+
+    // Behind the phrase before, on its line.
+    bool append(std::string const& phrase) {
+        CellLine& last = text_.lines.back();
+        if (last.weight != Weight::regular || last.x_height != manner_.detail || text_.lines.size() < 2) return false;
+        std::string const both = last.words + std::string(kBetween) + phrase;
+        if (last.x + detail_width(both) > width_) return false;
+        last.words = both;
+        return true;
+    }
+
+    void add(Mm x, std::string const& words, Mm x_height, Weight weight, bool same_line = false) {
+        Mm y = 0;
+        if (!text_.lines.empty())
+            y = text_.lines.back().y + (same_line ? 0 : line_step(text_.lines.back().x_height, x_height));
+        else
+            text_.above = cap_height(x_height);
+        text_.lines.push_back({x, y, x_height, weight, words});
+        text_.below = std::max(text_.below, y + descent(x_height));
+    }
+
+    TextWidth const& widths_;
+    CellWords const& words_;
+    Mm width_, height_;
+    Manner manner_;
+    CellText text_;
+};
+
+} // namespace
+
+Mm line_step(Mm above, Mm below) { return 0.9 * descent(above) + 0.3 + 1.05 * cap_height(below); }
+
+CellText set_cell(TextWidth const& widths, CellWords const& words, Mm width, Mm height, CellSizes sizes) {
+    std::vector<std::string> phrases;
+    if (!words.place.empty()) phrases.push_back(words.place);
+    phrases.insert(phrases.end(), words.warnings.begin(), words.warnings.end());
+    phrases.insert(phrases.end(), words.remarks.begin(), words.remarks.end());
+
+    std::vector<std::string> left_out;
+    while (true) {
+        auto kept = phrases;
+        if (!left_out.empty()) kept.emplace_back(kMore);
+        for (Manner const& manner : manners(sizes))
+            if (auto text = Setting(widths, words, width, height, manner).set(kept)) {
+                text->left_out = left_out;
+                return *text;
+            }
+        if (phrases.empty()) break;
+        left_out.insert(left_out.begin(), phrases.back());
+        phrases.pop_back();
+    }
+    // The name alone is too long.
+    auto const name = fit(widths, words.name, words.weight, width, height, sizes.name);
+    CellText text{{}, cap_height(name.x_height), 0, true, left_out};
+    for (std::size_t i = 0; i < name.lines.size(); ++i) {
+        Mm const y = static_cast<Mm>(i) * leading(name.x_height);
+        text.lines.push_back({0, y, name.x_height, words.weight, name.lines[i]});
+        text.below = y + descent(name.x_height);
+    }
+    return text;
+}
+
+} // namespace legwork

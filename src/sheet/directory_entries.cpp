@@ -1,0 +1,210 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "sheet/directory_entries.h"
+
+#include "cable/run.h"
+#include "codebook/cables.h"
+#include "codebook/uses.h"
+#include "units/text.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <set>
+
+namespace legwork {
+
+namespace {
+
+bool is_spare(Circuit const& c) { return c.use == "spare" && c.run.empty(); }
+
+// Halves next to each other: two of one space, or the last and the first of two neighbouring ones.
+bool adjoining(Layout const& layout, Spot s, Spot t) {
+    auto const end = [&](Spot x) { // in half rows from the start of its column
+        int const row = layout.position(x.space).row;
+        return 2 * row - (x.half == 'a' ? 1 : 0);
+    };
+    auto const begin = [&](Spot x) { return 2 * layout.position(x.space).row - (x.half == 'b' ? 1 : 2); };
+    if (layout.position(s.space).column != layout.position(t.space).column) return false;
+    return end(s) == begin(t) || end(t) == begin(s);
+}
+
+std::vector<Spot> slots_of(Plan const& plan, std::string const& mark) {
+    auto const* p = placement_of(plan, mark);
+    return p ? p->slots : std::vector<Spot>{};
+}
+
+std::string breaker_words(Circuit const& c) {
+    std::string const amps = c.breaker ? text(*c.breaker) : "? A";
+    return c.poles == 2 ? "2P " + amps : amps;
+}
+
+std::string place_words(Circuit const& c, Panel const& panel) {
+    if (c.building.empty() || c.building == panel.building || c.building == c.room) return c.room;
+    return c.room.empty() ? c.building : c.room + ", " + c.building;
+}
+
+// "GFCI+AFCI", "AFCI, GFCI at outlet".
+std::vector<std::string> protection_words(Circuit const& c) {
+    std::vector<std::string> words;
+    bool const gfci = c.gfci == Protection::breaker, afci = c.afci == Protection::breaker;
+    if (gfci && afci)
+        words.emplace_back("GFCI+AFCI");
+    else if (gfci)
+        words.emplace_back("GFCI");
+    else if (afci)
+        words.emplace_back("AFCI");
+    bool const gfci_out = c.gfci == Protection::outlet, afci_out = c.afci == Protection::outlet;
+    if (gfci_out && afci_out)
+        words.emplace_back("GFCI+AFCI at outlet");
+    else if (gfci_out)
+        words.emplace_back("GFCI at outlet");
+    else if (afci_out)
+        words.emplace_back("AFCI at outlet");
+    return words;
+}
+
+// "max 15 A: 14 AWG downstream", where a smaller wire follows a larger one. Motors and fixed heating have breaker
+// rules of their own, under which a larger breaker may be right.
+std::string largest_breaker(CodeBook const* book, Circuit const& c) {
+    auto const* use = use_named(c.use);
+    if (!book || c.run.size() < 2 || c.motor.value_or(use && use->motor) || (use && use->heating)) return {};
+    auto const first = cable_kind(c.run.front().kind);
+    auto const least = smallest_gauge(c);
+    if (!first || !first->gauge || !least || *least >= *first->gauge) return {};
+    auto limit = ampacity(*book, *least, c.metal, c.terminals);
+    if (auto const row = small_wire(*book, *least, c.metal); row && (!limit || row->breaker < *limit))
+        limit = row->breaker;
+    if (!limit) return {};
+    return fmt::format("max {}: {} AWG downstream", text(*limit), name(*least));
+}
+
+class Maker {
+public:
+    Maker(DirectoryInput const& input, Panel const& panel)
+        : input_(input), panel_(panel), layout_(panel), feeds_(feeds(input.job, panel)) {}
+
+    PanelEntries make() {
+        for (Circuit const& c : input_.job.circuits)
+            if (c.panel == panel_.name) add(c, slots_of(input_.plan, c.mark));
+        for (int space = 1; space <= layout_.spaces(); ++space) add_rest(space);
+        return std::move(made_);
+    }
+
+private:
+    void add(Circuit const& c, std::vector<Spot> const& slots) {
+        Entry entry = entry_of(c, slots);
+        bool const free = std::ranges::all_of(slots, [&](Spot s) { return layout_.has(s.space) && is_free(s); });
+        if (slots.empty() || !free) {
+            if (!slots.empty()) entry.warnings.push_back("stands on " + numbers(slots) + ", which is taken");
+            entry.slots.clear();
+            made_.not_placed.push_back(std::move(entry));
+            return;
+        }
+        for (Spot const s : slots) taken_.insert(s);
+        if (tied(c, slots)) made_.ties.push_back({slots[0], slots[1]});
+        if (auto const* other = tied_partner(c); other && &c < other)
+            made_.ties.push_back({slots[0], slots_of(input_.plan, other->mark)[0]});
+        made_.entries.push_back(std::move(entry));
+    }
+
+    // What is left of a space: the whole, or a half.
+    void add_rest(int space) {
+        if (!is_free({space, 0}) && !has_half(space)) return;
+        if (!has_half(space)) return add_empty({space, 0});
+        for (char const half : {'a', 'b'})
+            if (!taken_.contains({space, half})) add_empty({space, half});
+    }
+
+    void add_empty(Spot at) {
+        Entry entry;
+        entry.slots = {at};
+        entry.kind = layout_.is_blocked(at.space)         ? EntryKind::blocked
+                     : is_live(feeds_, layout_, at.space) ? EntryKind::space
+                                                          : EntryKind::not_fed;
+        made_.entries.push_back(std::move(entry));
+    }
+
+    bool has_half(int space) const { return taken_.contains({space, 'a'}) || taken_.contains({space, 'b'}); }
+    bool is_free(Spot s) const {
+        if (taken_.contains({s.space, 0}) || taken_.contains(s)) return false;
+        return s.half != 0 || !has_half(s.space);
+    }
+
+    Entry entry_of(Circuit const& c, std::vector<Spot> const& slots) const {
+        Entry entry;
+        entry.kind = is_spare(c) ? EntryKind::spare : c.off ? EntryKind::future : EntryKind::circuit;
+        entry.slots = slots;
+        entry.mark = c.mark;
+        entry.name = !c.name.empty() ? c.name : c.use == "spare" ? "Spare, wired" : "(no name)";
+        entry.place = place_words(c, panel_);
+        entry.breaker = breaker_words(c);
+        say_warnings(c, slots, entry.warnings);
+        entry.remarks = protection_words(c);
+        if (auto most = largest_breaker(input_.book, c); !most.empty()) entry.remarks.push_back(std::move(most));
+        if (auto const* sub = fed_panel(input_.job, c)) entry.remarks.push_back("feeds panel " + sub->name);
+        if (!c.note.empty()) entry.remarks.push_back(c.note);
+        return entry;
+    }
+
+    void say_warnings(Circuit const& c, std::vector<Spot> const& slots, std::vector<std::string>& out) const {
+        if (auto const* other = partner(input_.job, c)) {
+            auto const where = position_words(input_.plan, panel_, *other);
+            out.push_back(tied_partner(c) ? "off together with " + where
+                                          : "shares neutral with " + where + ": turn both off");
+        }
+        if (c.poles == 2 && slots.size() == 2) {
+            if (c.tie == Tie::none)
+                out.push_back(fmt::format("{} and {} not tied: turn both off", text(slots[0]), text(slots[1])));
+            else if (!adjoining(layout_, slots[0], slots[1]))
+                out.push_back(fmt::format("{} and {} are one breaker", text(slots[0]), text(slots[1])));
+        }
+        auto const* use = use_named(c.use);
+        if (use && use->source && c.use != "main") out.emplace_back("can feed this panel");
+        bool const dead = std::ranges::any_of(
+            slots, [&](Spot s) { return layout_.has(s.space) && !is_live(feeds_, layout_, s.space); });
+        if (dead) out.emplace_back("NOT FED: no source reaches this space");
+    }
+
+    // The handles of a two-pole breaker, or of two tied singles.
+    bool tied(Circuit const& c, std::vector<Spot> const& slots) const {
+        return c.poles == 2 && slots.size() == 2 && c.tie != Tie::none;
+    }
+
+    // The other circuit of its pair, if a tie really can join them: next to each other in this panel.
+    Circuit const* tied_partner(Circuit const& c) const {
+        auto const* other = partner(input_.job, c);
+        if (!other || (c.tie == Tie::none && other->tie == Tie::none) || other->panel != c.panel) return nullptr;
+        auto const mine = slots_of(input_.plan, c.mark), theirs = slots_of(input_.plan, other->mark);
+        bool const both =
+            mine.size() == 1 && theirs.size() == 1 && layout_.has(mine[0].space) && layout_.has(theirs[0].space);
+        return both && adjoining(layout_, mine[0], theirs[0]) ? other : nullptr;
+    }
+
+    DirectoryInput const& input_;
+    Panel const& panel_;
+    Layout layout_;
+    std::vector<Feed> feeds_;
+    std::set<Spot> taken_;
+    PanelEntries made_;
+};
+
+} // namespace
+
+PanelEntries panel_entries(DirectoryInput const& input, Panel const& panel) { return Maker(input, panel).make(); }
+
+std::string numbers(std::vector<Spot> const& slots) {
+    std::string words;
+    for (Spot const s : slots) words += (words.empty() ? "" : "+") + text(s);
+    return words;
+}
+
+std::string position_words(Plan const& plan, Panel const& panel, Circuit const& c) {
+    auto const slots = slots_of(plan, c.mark);
+    if (c.panel != panel.name) return fmt::format("{} in panel {}", c.mark, c.panel);
+    if (slots.empty()) return c.mark + " (no space yet)";
+    return numbers(slots);
+}
+
+} // namespace legwork

@@ -1,0 +1,164 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "sheet/directory_words.h"
+
+#include "codebook/uses.h"
+#include "units/text.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+
+std::string kind_words(Feed const& f) {
+    if (is_dc(f.kind)) return std::string(name(f.kind));
+    switch (f.kind) {
+    case SupplyKind::one_leg_120: return fmt::format("120 V on leg {} only", letter(f.leg));
+    case SupplyKind::bridged_120: return "120 V on both legs";
+    default: return std::string(name(f.kind)) + " V";
+    }
+}
+
+// What does not work, or must not be believed dead or alive, on this source.
+std::string limits(Feed const& f) {
+    if (f.kind == SupplyKind::one_leg_120)
+        return fmt::format(" Lines on leg {} and 240 V circuits are dead on it.", letter(other(f.leg)));
+    if (f.kind == SupplyKind::bridged_120) return " 240 V circuits do not run on it.";
+    return {};
+}
+
+std::string list(std::vector<std::string> const& words) {
+    std::string all;
+    for (std::string const& w : words) all += (all.empty() ? "" : "; ") + w;
+    return all;
+}
+
+std::string off_by_hand(DirectoryInput const& input, Panel const& panel, Feed const& f) {
+    std::vector<std::string> words;
+    for (std::string const& mark : f.off) {
+        auto const* c = circuit_of(input.job, mark);
+        if (!c) continue;
+        auto const where = position_words(input.plan, panel, *c);
+        bool const names_mark = where.starts_with(mark);
+        words.push_back(names_mark ? fmt::format("{} {}", where, c->name)
+                                   : fmt::format("{} {} ({})", where, c->name, mark));
+    }
+    return words.empty() ? "" : " Before it feeds this panel, switch off by hand: " + list(words) + ".";
+}
+
+std::string rating(Feed const& f) { return f.amps ? ", " + text(*f.amps) : ""; }
+
+std::string main_off(Panel const& panel) {
+    if (!panel.main) return {};
+    return fmt::format("main {} in this panel; the wires up to it stay live", text(*panel.main));
+}
+
+// Circuits through which something else can feed this panel.
+std::vector<Circuit const*> back_feeds(Job const& job, Panel const& panel) {
+    std::vector<Circuit const*> found;
+    for (Circuit const& c : job.circuits) {
+        auto const* use = use_named(c.use);
+        if (c.panel == panel.name && use && use->source && c.use != "main" && !fed_panel(job, c)) found.push_back(&c);
+    }
+    return found;
+}
+
+ListRow feeder_row(DirectoryInput const& input, Panel const& panel) {
+    auto const* c = circuit_of(input.job, panel.feeder->mark);
+    auto const* at = placement_of(input.plan, panel.feeder->mark);
+    ListRow row{"Panel " + panel.feeder->panel, "Circuit " + panel.feeder->mark};
+    if (c && c->breaker) row.words += ", " + text(*c->breaker);
+    row.words += at && !at->slots.empty() ? ", on space " + numbers(at->slots) + " there" : ", no space there yet";
+    row.words += ". Off: that breaker";
+    if (auto const main = main_off(panel); !main.empty()) row.words += ", or " + main;
+    row.words += ".";
+    return row;
+}
+
+// The main is the first source's. Whether it also parts the others hangs on a switch that is not in the file, so they
+// are killed where they are made.
+std::string off_words(Panel const& panel, bool first) {
+    if (!first) return " Off: at the source itself, stopped or unplugged.";
+    auto const main = main_off(panel);
+    return main.empty() ? " Off: no main here, so switch off where it comes from." : " Off: " + main + ".";
+}
+
+ListRow source_row(DirectoryInput const& input, Panel const& panel, Feed const& f, bool first) {
+    ListRow row{f.source, kind_words(f) + rating(f)};
+    if (row.lead.empty())
+        row.lead = first && !panel.feeder && !panel.fed_from.empty() ? panel.fed_from : "Supply";
+    else if (first && !panel.feeder && !panel.fed_from.empty())
+        row.words += ", from " + panel.fed_from;
+    row.words += ".";
+    if (!panel.feeder) row.words += off_words(panel, first);
+    row.words += limits(f) + off_by_hand(input, panel, f);
+    return row;
+}
+
+} // namespace
+
+std::vector<ListRow> source_rows(DirectoryInput const& input, Panel const& panel) {
+    std::vector<ListRow> rows;
+    auto const sources = feeds(input.job, panel);
+    if (panel.feeder) rows.push_back(feeder_row(input, panel));
+    for (std::size_t i = 0; i < sources.size(); ++i) {
+        Feed const& f = sources[i];
+        rows.push_back(source_row(input, panel, f, i == 0));
+        if (panel.feeder) rows.back().words = "Behind it: " + rows.back().words;
+    }
+    auto const backs = back_feeds(input.job, panel);
+    for (Circuit const* c : backs)
+        rows.push_back(
+            {c->mark, fmt::format("{}: can feed this panel through its breaker, space {}. Off: that breaker.", c->name,
+                                  position_words(input.plan, panel, *c))});
+    if (sources.size() + backs.size() > 1)
+        rows.push_back({"This panel is dead only when all of these are off. Test first.", ""});
+    return rows;
+}
+
+std::string leg_totals(PanelPlan const* plan, bool two_legs) {
+    if (!plan || plan->situations.empty()) return {};
+    std::string words;
+    for (SituationLoad const& s : plan->situations) {
+        words += words.empty() ? "Loads: " : "; ";
+        if (two_legs)
+            words += fmt::format("{} A {} VA, B {} VA, {} VA apart", s.name, s.leg_a_va, s.leg_b_va, s.imbalance_va);
+        else
+            words += fmt::format("{} {} VA", s.name, s.leg_a_va + s.leg_b_va);
+    }
+    return words + ".";
+}
+
+std::string abbreviations(PanelEntries const& entries, bool legs) {
+    auto const any = [&](auto const& says) { return std::ranges::any_of(entries.entries, says); };
+    auto const remarks = [&](std::string_view word) {
+        return any([&](Entry const& e) {
+            return std::ranges::any_of(e.remarks,
+                                       [&](std::string const& r) { return r.find(word) != std::string::npos; });
+        });
+    };
+    std::vector<std::string> words;
+    if (legs) words.emplace_back("A, B: the leg of that row");
+    words.emplace_back("under the amperes: the mark on the cable's labels");
+    if (any([](Entry const& e) { return e.breaker.starts_with("2P"); })) words.emplace_back("2P: two-pole");
+    if (!entries.ties.empty()) words.emplace_back("bracket: handles move together");
+    std::string const outlet = remarks("at outlet") ? " or, where it says so, at the outlet" : "";
+    if (remarks("GFCI") && remarks("AFCI"))
+        words.push_back("GFCI, AFCI: ground-fault, arc-fault protection, reset at the breaker" + outlet);
+    else if (remarks("GFCI"))
+        words.push_back("GFCI: ground-fault protection, reset at the breaker" + outlet);
+    else if (remarks("AFCI"))
+        words.push_back("AFCI: arc-fault protection, reset at the breaker" + outlet);
+    if (remarks("downstream")) words.emplace_back("max: largest breaker for the smallest wire");
+    return list(words) + ".";
+}
+
+bool shows_legs(DirectoryInput const& input, Panel const& panel) {
+    return std::ranges::any_of(feeds(input.job, panel), [](Feed const& f) { return !is_dc(f.kind); });
+}
+
+} // namespace legwork
