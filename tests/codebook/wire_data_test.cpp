@@ -37,7 +37,7 @@ TEST_CASE("diameters follow the gauge formula and the published table", "[codebo
         {Gauge::awg4_0, 0.460, 211600},
     }));
     REQUIRE(diameter_inches(gauge) == Approx(inches).margin(0.0006));
-    REQUIRE(circular_mils(gauge) == Approx(mils).epsilon(0.003)) // printed to three or four figures;
+    REQUIRE(circular_mils(gauge) == Approx(mils).epsilon(0.003)); // printed to three or four figures
 }
 
 TEST_CASE("areas agree with the metric sizes beside which gauges are printed", "[codebook]") {
