@@ -25,7 +25,7 @@ Rect text_area(Form const& form, int cell) {
     return {left, top, std::max(0.0, right - left), std::max(0.0, bottom - top)};
 }
 
-// The least that any cell gives, so that what fits one fits all.
+// The least that any cell gives: all labels take that, and look alike.
 Rect least_area(Form const& form) {
     Rect least = text_area(form, 0);
     for (int cell = 1; cell < form.columns * form.rows; ++cell) {
@@ -34,6 +34,15 @@ Rect least_area(Form const& form) {
         least.height = std::min(least.height, area.height);
     }
     return least;
+}
+
+Rect face_area(Form const& form, int cell, Rect const& least) {
+    Rect area = text_area(form, cell);
+    area.x += (area.width - least.width) / 2;
+    area.y += (area.height - least.height) / 2;
+    area.width = least.width;
+    area.height = least.height;
+    return area;
 }
 
 std::vector<Face> faces(SheetInput const& input, Form const& form) {
@@ -88,10 +97,10 @@ std::vector<Sheet> compose_labels(SheetInput const& input, Form const& form) {
         else
             for (auto const& lines : carrier_labels(input, least, p + 1, pages)) {
                 if (cell + 1 >= cells) break;
-                add_carrier(page, text_area(form, static_cast<int>(cell++)), lines);
+                add_carrier(page, face_area(form, static_cast<int>(cell++), least), lines);
             }
         for (std::size_t i = p * per_page; i < std::min(labels.size(), (p + 1) * per_page); ++i)
-            labels[i](page, text_area(form, static_cast<int>(cell++)));
+            labels[i](page, face_area(form, static_cast<int>(cell++), least));
         sheet.pages.push_back(std::move(page));
     }
     return {sheet};

@@ -13,7 +13,7 @@ namespace {
 constexpr Mm kGap = 1.2;         // between the mark, the names and the small lines
 constexpr Mm kLeastMark = 3.9;   // x-height that longer names must leave to the mark
 constexpr Mm kLeastThrice = 2.5; // x-height below which two larger copies of a mark beat three small ones
-constexpr Mm kLargestMark = 9.5;
+constexpr Mm kLargestMark = 9.5, kLargestMarker = 3.1;
 
 struct Names {
     std::vector<std::string> lines;
@@ -44,6 +44,7 @@ std::optional<Names> names_at(TextWidth const& widths, std::vector<Fed> const& f
                               std::size_t most) {
     Names names{{}, x_height};
     for (auto const& fed : feeds) {
+        if (feed_words(fed).empty()) continue;
         auto const lines = feed_lines(widths, fed, x_height, width, most);
         if (!lines) return std::nullopt;
         names.lines.insert(names.lines.end(), lines->begin(), lines->end());
@@ -96,6 +97,9 @@ Repeat fit_mark(TextWidth const& widths, std::string const& mark, Mm width, Mm h
 }
 
 void add_mark_row(Page& page, TextWidth const& widths, Rect area, std::string const& mark) {
+    // Most marks are capitals and digits, with nothing below the line.
+    bool const hangs = mark.find_first_of("gjpqyQ") != mark.npos;
+    if (hangs) area.height *= cap_height(1) / block_height(1, 1);
     auto const row = fit_mark(widths, mark, area.width, area.height);
     Mm const pitch = area.width / static_cast<Mm>(row.copies);
     Mm const baseline = area.y + (area.height + cap_height(row.x_height)) / 2;
@@ -105,28 +109,76 @@ void add_mark_row(Page& page, TextWidth const& widths, Rect area, std::string co
                                   Weight::bold, Align::centre, kBlack, 0});
 }
 
-// One small line: what must not be lost stands at the right, whole; the left is shortened where it is too long.
-void add_small_line(Page& page, TextWidth const& widths, Rect area, Mm baseline, std::string const& left, Weight weight,
-                    std::string const& right, Weight right_weight) {
-    Mm free = area.width;
-    if (!right.empty()) {
-        auto const words = shortened(widths, right, right_weight, kFloor, area.width * 0.6);
-        free -= widths.width(words, kFloor, right_weight) + 2;
-        page.marks.push_back(Text{area.x + area.width, baseline, kFloor, words, right_weight, Align::right, kBlack, 0});
-    }
-    page.marks.push_back(
-        Text{area.x, baseline, kFloor, shortened(widths, left, weight, kFloor, free), weight, Align::left, kBlack, 0});
+// "Panel end: Main"; the word alone where the place has no name.
+std::string named(std::string word, std::string const& name) {
+    if (!name.empty()) return word + " " + name;
+    if (word.ends_with(':')) word.pop_back();
+    return word;
 }
 
-std::string named(std::string const& word, std::string const& name) { return name.empty() ? word : word + ": " + name; }
+// Left an end, shortened where it must be; at the right, whole, the cable and which of the two labels this is.
+struct SmallLine {
+    std::string left;
+    Weight weight = Weight::regular;
+    std::string cable, which;
+};
+constexpr Mm kSmallGap = 2;
 
+Mm right_width(TextWidth const& widths, SmallLine const& line) {
+    Mm width = 0;
+    if (!line.which.empty()) width += widths.width(line.which, kFloor, Weight::bold) + kSmallGap;
+    if (!line.cable.empty()) width += widths.width(line.cable, kFloor, Weight::regular) + kSmallGap;
+    return width;
+}
+
+// The two ends, each on its line, and beside either of them, or on a third line when the ends need theirs whole, the
+// rest: an end cut short could be taken for another.
+std::vector<SmallLine> small_lines(TextWidth const& widths, CableLabel const& label, Mm width, bool three) {
+    SmallLine here{named(label.end_word, label.end_name), Weight::bold, "", ""};
+    SmallLine there{named(label.other_word, label.other_name), Weight::regular, "", ""};
+    std::string const which = label.keep ? "keep" : "tip";
+    auto const fits = [&](SmallLine const& line) {
+        return widths.width(line.left, kFloor, line.weight) + right_width(widths, line) <= width;
+    };
+    struct Try {
+        bool cable_here, which_here;
+    };
+    for (auto const [cable_here, which_here] : {Try{true, false}, Try{false, false}, Try{true, true}}) {
+        here.cable = here.which = there.cable = there.which = "";
+        (cable_here ? here : there).cable = label.cable;
+        (which_here ? here : there).which = which;
+        if (fits(here) && fits(there)) return {here, there};
+    }
+    here.cable = here.which = there.cable = there.which = "";
+    if (three) return {here, there, {"", Weight::regular, label.cable, which}};
+    here.cable = label.cable;
+    there.which = which;
+    return {here, there};
+}
+
+void add_small_line(Page& page, TextWidth const& widths, Rect area, Mm baseline, SmallLine const& line) {
+    auto const add = [&](std::string const& words, Mm x, Weight weight, Align align) {
+        if (!words.empty()) page.marks.push_back(Text{x, baseline, kFloor, words, weight, align, kBlack, 0});
+    };
+    Mm right = area.x + area.width;
+    add(line.which, right, Weight::bold, Align::right);
+    if (!line.which.empty()) right -= widths.width(line.which, kFloor, Weight::bold) + kSmallGap;
+    auto const cable = shortened(widths, line.cable, Weight::regular, kFloor, area.width / 2);
+    add(cable, right, Weight::regular, Align::right);
+    if (!cable.empty()) right -= widths.width(cable, kFloor, Weight::regular) + kSmallGap;
+    if (!line.left.empty())
+        add(shortened(widths, line.left, line.weight, kFloor, right - area.x), area.x, line.weight, Align::left);
+}
+
+// Returns their top.
 Mm add_small_lines(Page& page, TextWidth const& widths, Rect area, CableLabel const& label) {
-    Mm const last = area.y + area.height - descent(kFloor), first = last - leading(kFloor);
-    add_small_line(page, widths, area, first, named(label.end_word, label.end_name), Weight::bold, label.cable,
-                   Weight::regular);
-    add_small_line(page, widths, area, last, named(label.other_word, label.other_name), Weight::regular,
-                   label.keep ? "keep" : "tip", Weight::bold);
-    return first - cap_height(kFloor);
+    bool const three =
+        area.height >= block_height(3, kFloor) + block_height(1, kFloor) + cap_height(kDetail) + 2 * kGap;
+    auto const lines = small_lines(widths, label, area.width, three);
+    Mm const top = area.y + area.height - block_height(lines.size(), kFloor);
+    for (std::size_t i = 0; i < lines.size(); ++i)
+        add_small_line(page, widths, area, top + cap_height(kFloor) + static_cast<Mm>(i) * leading(kFloor), lines[i]);
+    return top;
 }
 
 // The rows down a marker strip: the words, and between them what is smaller.
@@ -134,38 +186,58 @@ struct Row {
     std::string words;
     bool large = false;
 };
-std::vector<Row> marker_rows(Marker const& marker) {
+std::vector<Row> marker_rows(Marker const& marker, std::size_t copies) {
     std::vector<Row> rows;
     for (auto const& small : {marker.note, marker.spaces, marker.end}) {
-        if (small.empty()) continue;
-        rows.push_back({marker.words, true});
-        rows.push_back({small, false});
+        if (copies > 0) rows.push_back({marker.words, true});
+        if (copies > 0) --copies;
+        if (!small.empty()) rows.push_back({small, false});
     }
-    if (rows.size() < 6) rows.push_back({marker.words, true});
+    std::erase_if(rows, [](Row const& r) { return r.words.empty(); });
     return rows;
 }
 
-void add_marker(Page& page, TextWidth const& widths, Rect area, Marker const& marker) {
-    auto rows = marker_rows(marker);
-    auto const large = fit_line(widths, marker.words, Weight::bold, area.width, kNames);
-    auto const size = [&](Row const& row) { return row.large ? large.x_height : kFloor; };
-    auto const used = [&] {
-        Mm sum = descent(kFloor);
-        for (auto const& row : rows) sum += cap_height(size(row));
-        return sum;
+struct Strip {
+    std::vector<Row> rows;
+    Mm large = kFloor;
+};
+
+Mm height_of(Strip const& strip) {
+    Mm sum = 0;
+    for (auto const& row : strip.rows) sum += block_height(1, row.large ? strip.large : kFloor);
+    return sum;
+}
+
+// Three copies of the words while they stay large, then two; below that fewer rows.
+Strip fit_strip(TextWidth const& widths, Marker const& marker, Rect area) {
+    struct Try {
+        Mm least;
+        std::size_t copies;
     };
-    // Descenders stay off the next row's capitals.
-    while (rows.size() > 1 && used() + static_cast<Mm>(rows.size() - 1) * 0.8 > area.height) rows.pop_back();
-    Mm const gap = rows.size() > 1 ? (area.height - used()) / static_cast<Mm>(rows.size() - 1) : 0;
+    for (auto const [least, copies] : {Try{kNames, 3}, Try{kNames, 2}, Try{kFloor, 3}, Try{kFloor, 1}})
+        for (auto step = kScale.rbegin(); step != kScale.rend(); ++step) {
+            Strip const strip{marker_rows(marker, copies), *step};
+            if (*step > kLargestMarker || *step < least) continue;
+            if (widths.width(marker.words, *step, Weight::bold) <= area.width && height_of(strip) <= area.height)
+                return strip;
+        }
+    Strip strip{marker_rows(marker, 1), kFloor};
+    while (strip.rows.size() > 1 && height_of(strip) > area.height) strip.rows.pop_back();
+    return strip;
+}
+
+void add_marker(Page& page, TextWidth const& widths, Rect area, Marker const& marker) {
+    auto const strip = fit_strip(widths, marker, area);
+    auto const n = strip.rows.size();
+    Mm const gap = n > 1 ? (area.height - height_of(strip)) / static_cast<Mm>(n - 1) : 0;
     Mm y = area.y;
-    for (auto const& row : rows) {
-        y += cap_height(size(row));
+    for (auto const& row : strip.rows) {
+        Mm const x_height = row.large ? strip.large : kFloor;
         auto const weight = row.large || row.words == marker.note ? Weight::bold : Weight::regular;
-        page.marks.push_back(
-            Text{area.x + area.width / 2, y, size(row),
-                 row.large ? large.lines.front() : shortened(widths, row.words, weight, kFloor, area.width), weight,
-                 Align::centre, kBlack, 0});
-        y += gap;
+        page.marks.push_back(Text{area.x + area.width / 2, y + cap_height(x_height), x_height,
+                                  shortened(widths, row.words, weight, x_height, area.width), weight, Align::centre,
+                                  kBlack, 0});
+        y += block_height(1, x_height) + gap;
     }
 }
 
@@ -198,10 +270,9 @@ void add_notice(Page& page, TextWidth const& widths, Rect area, std::string cons
 std::size_t strips(TextWidth const& widths, Mm width, std::span<Marker const> wanted) {
     for (std::size_t n = wanted.size(); n > 1; --n)
         if (std::ranges::all_of(wanted, [&](Marker const& m) {
-                auto const fits = [&](std::string const& words) {
+                return std::ranges::all_of(std::array{m.words, m.note, m.spaces, m.end}, [&](std::string const& words) {
                     return widths.width(words, kFloor, Weight::bold) <= strip_width(width, n);
-                };
-                return fits(m.words) && fits(m.note) && fits(m.spaces) && fits(m.end);
+                });
             }))
             return n;
     return 1;

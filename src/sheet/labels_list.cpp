@@ -42,9 +42,9 @@ struct EndWords {
 
 // A [[cable]] joins places; only circuits end in boxes.
 EndWords end_words(CableRun const& run, bool panel) {
-    if (panel) return {"Panel end", "other end: panel"};
-    if (run.circuits.empty()) return {"This end", "other end"};
-    return {"Box end", "other end: box"};
+    if (panel) return {"Panel end:", "other end: panel"};
+    if (run.circuits.empty()) return {"This end:", "other end:"};
+    return {"Box end:", "other end: box"};
 }
 
 std::string dated(Job const& job, std::string const& spaces) {

@@ -10,8 +10,7 @@ namespace legwork {
 namespace {
 
 constexpr std::string_view kWhich =
-    "tip: at the cut end, lost when the cable is trimmed. keep: on the jacket, set back "
-    "where trimming will not take it.";
+    "tip: at the cut end. keep: on the jacket, set back where trimming will not take it.";
 // The full caution is longer than a margin.
 constexpr std::string_view kCare = "A planning aid: the local code and the authority having jurisdiction decide. For "
                                    "people licensed or permitted to do it. Switch off, lock out, prove dead on both "

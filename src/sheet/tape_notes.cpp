@@ -88,8 +88,9 @@ private:
 
 CardFoot card_foot(SheetInput const& input) {
     CardFoot foot;
-    for (auto const& band : bands(input, "", true)) foot.band += (foot.band.empty() ? "" : ". ") + band;
-    foot.imprint = imprint(input.job) + ", " + checked_against(input.job);
+    // What is proposed says so in its row.
+    for (auto const& band : bands(input, "", false)) foot.band += (foot.band.empty() ? "" : ". ") + band;
+    foot.imprint = imprint(input.job) + ", " + input.job.code;
     return foot;
 }
 

@@ -47,13 +47,13 @@ CableNote cable_note(SheetInput const& input, EndOf const& end) {
 
 class Cards {
 public:
-    explicit Cards(SheetInput const& input) : input_(input) {
+    Cards(SheetInput const& input, std::vector<CableRun> const& runs) : input_(input), runs_(runs) {
         for (Panel const& p : input.job.panels) panels_.push_back({p.name, "panel", p.building, {}, {}});
     }
 
     void add(CableRun const& run) {
         for (bool const far : {false, true}) {
-            EndOf const end{run, far};
+            EndOf const end{runs_, run, far};
             BoxCard* card = end.panel() ? panel(far ? run.to : run.from) : box(end);
             if (card) card->cables.push_back(cable_note(input_, end));
         }
@@ -96,6 +96,7 @@ private:
     }
 
     SheetInput const& input_;
+    std::vector<CableRun> const& runs_;
     std::vector<BoxCard> panels_, boxes_;
     std::map<std::string, std::size_t> index_;
     std::map<std::string, std::string> unsaid_; // by panel: marks
@@ -104,8 +105,9 @@ private:
 } // namespace
 
 std::vector<BoxCard> tape_cards(SheetInput const& input) {
-    Cards cards(input);
-    for (auto const& run : cable_runs(input.job, input.book)) {
+    auto const runs = cable_runs(input.job, input.book);
+    Cards cards(input, runs);
+    for (auto const& run : runs) {
         if (run.circuits.empty()) continue;
         if (is_unsaid(input.job, run))
             cards.add_unsaid(run);

@@ -14,9 +14,10 @@ namespace {
 constexpr Mm kPad = 3;        // from the cut line to the text
 constexpr Mm kWireWidth = 15; // of the piece of conductor, and of its colour's name above
 constexpr Mm kArrow = 3.5;    // length
-constexpr Mm kTapeWidth = 17; // of the column at the right
+constexpr Mm kTapeWidth = 19; // of the column at the right
 constexpr Mm kBetween = 1.8;  // white between rows
 constexpr Mm kFrame = 0.5;
+constexpr Mm kSwatchBelow = 1.6; // from the middle of a drawn wire to what is clear of it
 constexpr std::string_view kCare = "Switch off, lock out, prove dead on both legs before touching.";
 
 // Draws from the top down; `y` is where the next thing begins.
@@ -54,7 +55,6 @@ public:
         for (auto const& wire : note.wires) row(wire);
         for (auto const& remark : note.remarks) paragraph(remark, left_, kFloor, Weight::regular);
         for (auto const& fault : note.faults) framed(fault);
-        y_ += kBetween;
     }
 
     void missing(std::string const& words) { framed(words); }
@@ -62,7 +62,7 @@ public:
     void foot(CardFoot const& foot) {
         if (!foot.band.empty()) paragraph(foot.band, left_, kDetail, Weight::bold);
         paragraph(std::string(kCare), left_, kFloor, Weight::bold);
-        paragraph(foot.imprint, left_, kFloor, Weight::regular);
+        paragraph(shortened(widths_, foot.imprint, Weight::regular, kFloor, width()), left_, kFloor, Weight::regular);
         y_ += kPad - kBetween;
     }
 
@@ -108,17 +108,17 @@ private:
         auto const job = fit(widths_, wire.job, Weight::bold, free, block_height(2, kDetail), kDetail);
         Mm last = add_lines(page_, job, text_left(), first, Weight::bold);
         if (!wire.lands.empty()) {
-            auto const lands = fit(widths_, wire.lands, Weight::regular, free, block_height(3, kDetail), kDetail);
+            bool const beside_tape = wire.remark == Remark::tape || wire.remark == Remark::ask_first;
+            Mm const room = beside_tape ? free : right_ - text_left();
+            auto const lands = fit(widths_, wire.lands, Weight::regular, room, block_height(3, kDetail), kDetail);
             last = add_lines(page_, lands, text_left(), last + leading(kDetail), Weight::regular);
         }
         Mm const tape_bottom = tape(wire, first, wire_y);
-        y_ = std::max({last + descent(kDetail), wire_y + 2.2, tape_bottom}) + kBetween * 0.6;
-        if (wire.why.empty())
-            y_ += kBetween * 0.4;
-        else if (wire.remark == Remark::forbidden)
-            framed(wire.why);
-        else
-            paragraph(wire.why, text_left(), kFloor, Weight::regular);
+        y_ = std::max({last + descent(kDetail), wire_y + kSwatchBelow, tape_bottom}) + kBetween;
+        if (wire.why.empty()) return;
+        if (wire.remark == Remark::forbidden) return framed(wire.why);
+        paragraph(wire.why, text_left(), kFloor, Weight::regular);
+        y_ += kBetween * 0.6;
     }
 
     // Returns the lowest point.

@@ -15,7 +15,7 @@ namespace legwork {
 // Said on every card, since it is cut out of its page.
 struct CardFoot {
     std::string band;    // "DRAFT: 2 errors"; may be empty
-    std::string imprint; // job, revision, date, code
+    std::string imprint; // job, revision, date, code: one line
 };
 
 // Draws the card with its top left corner at (x, y); returns its height. `part` stands behind the title ("2 of 3").

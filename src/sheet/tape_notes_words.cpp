@@ -84,30 +84,72 @@ std::string hot_lands(SheetInput const& input, EndOf const& end, std::size_t con
     Panel const* fed = fed_panel(input.job, *c);
     if (end.panel() && fed && c->poles == 2) return feeder_hot(input, end, *c, *fed, second);
     if (end.panel() && end.far) return "main terminal";
-    if (!end.panel()) return "the device here, or on to the next";
     auto const breaker = breaker_of(input, {c->mark});
     return c->poles == 2 ? fmt::format("{}, {}", breaker, second ? "the other pole" : "one pole") : breaker;
 }
 
-std::string neutral_lands(SheetInput const& input, EndOf const& end) {
+std::string neutral_at_panel(SheetInput const& input, EndOf const& end) {
     auto const& circuits = end.run.circuits;
-    Circuit const* c = first_circuit(input.job, end.run);
-    bool const shared = circuits.size() > 1;
-    if (!end.panel())
-        return shared ? "joined with the neutrals here; a tail to each device" : "the device here, or on to the next";
-    if (on_dc(input.job, c)) return "negative bar";
+    if (on_dc(input.job, first_circuit(input.job, end.run))) return "negative bar";
     auto const any = [&](auto says) {
         return !end.far && std::ranges::any_of(circuits, [&](std::string const& mark) {
-            Circuit const* each = circuit_of(input.job, mark);
-            return each && says(*each);
+            Circuit const* c = circuit_of(input.job, mark);
+            return c && says(*c);
         });
     };
     // The current that a ground-fault breaker compares must come back through it.
-    if (any([](Circuit const& x) { return x.gfci == Protection::breaker; }))
-        return "neutral terminal of " + breaker_of(input, circuits) + " (GFCI), not the bar";
-    if (any([](Circuit const& x) { return x.afci == Protection::breaker; }))
-        return "neutral terminal of " + breaker_of(input, circuits) + " (AFCI) if it has one, else neutral bar";
+    if (any([](Circuit const& c) { return c.gfci == Protection::breaker; }))
+        return "neutral terminal of the GFCI breaker, not the bar";
+    if (any([](Circuit const& c) { return c.afci == Protection::breaker; }))
+        return "neutral terminal of the AFCI breaker if it has one, else neutral bar";
     return "neutral bar";
+}
+
+// The piece of this circuit on the other side of the box; null when the cable ends here or the box is a panel.
+CableRun const* across_box(EndOf const& end, std::string const& circuit) {
+    int const segment = end.far ? end.run.segment + 1 : end.run.segment - 1;
+    auto const at = std::ranges::find_if(end.runs, [&](CableRun const& r) {
+        return r.segment == segment && std::ranges::find(r.circuits, circuit) != r.circuits.end();
+    });
+    return at == end.runs.end() ? nullptr : &*at;
+}
+
+Conductor const* conductor_of(CableRun const& run, ConductorJob job, std::string const& circuit) {
+    auto const at = std::ranges::find_if(run.conductors, [&](Conductor const& c) {
+        return c.job == job && (c.circuit.empty() || c.circuit == circuit);
+    });
+    return at == run.conductors.end() ? nullptr : &*at;
+}
+
+// From a light's box to its switch and back.
+bool is_loop(Job const& job, CableRun const& run) {
+    Circuit const* c = first_circuit(job, run);
+    return c && c->switch_loop && run.segment > 0 && conductor_of(run, ConductorJob::switched, c->mark) != nullptr;
+}
+
+std::string wire_words(Conductor const& wire) {
+    return wire.tape.empty() || wire.remark == Remark::forbidden ? wire.color
+                                                                 : wire.color + " with " + wire.tape + " tape";
+}
+
+// A hot or neutral in a box: its like in the cable beyond, and what is here.
+std::string at_box(SheetInput const& input, EndOf const& end, Conductor const& wire) {
+    bool const hot = wire.job == ConductorJob::hot;
+    auto const& circuit = wire.circuit.empty() ? end.run.circuits.front() : wire.circuit;
+    if (is_loop(input.job, end.run) && end.far) return hot ? "the switch" : "the switch if it takes one, else cap it";
+    if (!hot && wire.circuit.empty()) return "all neutrals here, and a tail to each device";
+    auto const* beyond = across_box(end, circuit);
+    auto const* like = beyond ? conductor_of(*beyond, wire.job, circuit) : nullptr;
+    if (!end.far) {
+        if (beyond && beyond->circuits.size() > 1 && !hot) return "all neutrals here, and a tail to each device";
+        return like ? fmt::format("the {} of {}", wire_words(*like), beyond->mark) : "the device here";
+    }
+    if (beyond && is_loop(input.job, *beyond)) {
+        if (!hot) return like ? fmt::format("the light, and the {} to {}", wire_words(*like), beyond->to) : "the light";
+        return like ? fmt::format("the {} to {}, never the light", wire_words(*like), beyond->to) : "the switch";
+    }
+    return like ? fmt::format("the {} to {}, and devices here", wire_words(*like), beyond->to)
+                : "the device here, or on";
 }
 
 struct Words {
@@ -117,20 +159,22 @@ struct Words {
 Words conductor_words(SheetInput const& input, EndOf const& end, std::size_t conductor) {
     Conductor const& wire = end.run.conductors[conductor];
     bool const dc = on_dc(input.job, first_circuit(input.job, end.run));
+    bool const panel = end.panel(), loop = is_loop(input.job, end.run);
     auto const of = [&](std::string_view what) {
         return fmt::format("{} of {}", what, wire.circuit.empty() ? end.run.mark : wire.circuit);
     };
     std::string const capped = "nothing here: cap it";
     switch (wire.job) {
-    case ConductorJob::hot: return {of(dc ? "positive" : "hot"), hot_lands(input, end, conductor)};
+    case ConductorJob::hot:
+        return {of(dc ? "positive" : "hot"), panel ? hot_lands(input, end, conductor) : at_box(input, end, wire)};
     case ConductorJob::neutral:
         return {(end.run.circuits.size() > 1 ? "shared " : "") + of(dc ? "negative" : "neutral"),
-                neutral_lands(input, end)};
-    case ConductorJob::ground:
-        return {"ground", end.panel() ? "ground bar" : "joined with the grounds, to the device and a metal box"};
+                panel ? neutral_at_panel(input, end) : at_box(input, end, wire)};
+    case ConductorJob::ground: return {"ground", panel ? "ground bar" : "all grounds, device, metal box"};
     case ConductorJob::switched:
-        return {of("switched wire"), end.panel() ? capped : "from the switch to what it switches"};
-    case ConductorJob::traveller: return {of("traveller"), end.panel() ? capped : "from switch to switch"};
+        if (loop) return {of("switched wire"), end.far ? "the switch" : "the light"};
+        return {of("switched wire"), panel ? capped : "from the switch to what it switches"};
+    case ConductorJob::traveller: return {of("traveller"), panel ? capped : "from switch to switch"};
     case ConductorJob::spare: break;
     }
     return {"spare", capped};
@@ -138,8 +182,9 @@ Words conductor_words(SheetInput const& input, EndOf const& end, std::size_t con
 
 std::string cited(Conductor const& wire, std::string_view verdict) {
     if (wire.reference.section.empty()) return wire.why;
-    return fmt::format("{} {}: {}{}.", wire.why, verdict, text(wire.reference),
-                       wire.reference.source == Source::memory ? ", from memory" : "");
+    return fmt::format(
+        "{} {}: {}{}.", wire.why, verdict, text(wire.reference),
+        wire.reference.source == Source::memory && !text(wire.reference).ends_with("memory)") ? " (from memory)" : "");
 }
 
 std::string tie_words(SheetInput const& input, Circuit const& a, Circuit const& b, bool at_panel) {

@@ -15,6 +15,7 @@ namespace legwork {
 
 // Which end of a cable is spoken of.
 struct EndOf {
+    std::vector<CableRun> const& runs; // all of the job's
     CableRun const& run;
     bool far = false; // the end away from the panel
     bool panel() const { return far ? run.to_panel : run.from_panel; }

@@ -1,0 +1,206 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// An invented workshop with one of each kind of cable, and what the tests of labels and tape notes ask of pages.
+#pragma once
+
+#include "cable/run.h"
+#include "sheet/sheets.h"
+
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace legwork::sheet_test {
+
+// Widths without a font: 1.25 x-heights a letter, about the bundled face.
+class EvenWidths : public TextWidth {
+public:
+    Mm width(std::string_view words, Mm x_height, Weight weight) const override {
+        std::size_t letters = 0;
+        for (char const c : words) letters += (static_cast<unsigned char>(c) & 0xC0) != 0x80;
+        return static_cast<Mm>(letters) * x_height * (weight == Weight::bold ? 1.35 : 1.25);
+    }
+    std::vector<std::string> missing(std::string_view) const override { return {}; }
+};
+
+inline Circuit circuit(std::string mark, std::string name, std::string room, std::string cable, int space) {
+    Circuit c;
+    c.mark = std::move(mark);
+    c.name = std::move(name);
+    c.room = std::move(room);
+    c.panel = "Main";
+    c.breaker = Amps{20'000};
+    if (!cable.empty()) c.run.push_back({std::move(cable), from_mm(9500), ""});
+    if (space > 0) c.space = Spot{space, 0};
+    return c;
+}
+
+// A pair that splits at box B3, a water heater on a white re-marked as hot, lights with a switch loop, a feeder with a
+// sub-panel, a GFCI breaker, a red and black cable that lacks a neutral, a spare, a circuit of unsaid cable, a network
+// cable.
+inline Job workshop(std::string code) {
+    Job job;
+    job.name = "Mill Creek workshop";
+    job.code = std::move(code);
+    job.revision = "B";
+    job.date = Date{2026, 5, 2};
+    Panel main;
+    main.name = "Main";
+    main.spaces = 24;
+    main.supply = Supply{};
+    job.panels.push_back(main);
+    Panel loft;
+    loft.name = "Loft";
+    loft.spaces = 8;
+    loft.feeder = FeederName{"Main", "SP"};
+    job.panels.push_back(loft);
+
+    Circuit k1 = circuit("K1", "Bench, left of window", "Machine room", "12/3", 8);
+    Circuit k2 = circuit("K2", "Bench, right of window", "Machine room", "12/3", 10);
+    k1.multiwire = k2.multiwire = "K";
+    k1.tie = k2.tie = Tie::two_pole_breaker;
+    k1.box = "B3";
+    k1.run.push_back({"12/2", from_mm(3000), ""});
+    k2.run.push_back({"12/2", from_mm(5000), "B4"});
+    Circuit wh = circuit("WH", "Water heater, under stair", "", "12/2", 3);
+    wh.poles = 2;
+    wh.tie = Tie::two_pole_breaker;
+    wh.use = "water heater";
+    Circuit l1 = circuit("L1", "Ceiling lights", "Machine room", "14/2", 1);
+    l1.breaker = Amps{15'000};
+    l1.switch_loop = true;
+    l1.run.push_back({"14/2", from_mm(4000), "Switch at the door"});
+    Circuit sp = circuit("SP", "Loft panel", "Loft", "8/3", 13);
+    sp.poles = 2;
+    sp.tie = Tie::two_pole_breaker;
+    sp.breaker = Amps{40'000};
+    Circuit g1 = circuit("G1", "Washroom, by the basin", "Washroom", "12/2", 0);
+    g1.gfci = Protection::breaker;
+    Circuit o1 = circuit("O1", "Yard outlet, west post", "Yard", "12/2", 4);
+    o1.colors = {"red", "black"};
+    Circuit spare = circuit("X9", "Spare", "", "", 12);
+    spare.use = "spare";
+    Circuit unsaid = circuit("Q1", "Dust extractor", "Machine room", "", 6);
+    Circuit f1 = circuit("F1", "Desk outlets", "Loft", "14/2", 1);
+    f1.panel = "Loft";
+    f1.breaker = Amps{15'000};
+    job.circuits = {k1, k2, wh, l1, sp, g1, o1, spare, unsaid, f1};
+    job.cables.push_back({"S1", "Camera, yard", "cat6", "Network shelf", "West post", from_mm(11000), {}});
+    return job;
+}
+
+// Circuits stand where the file has them; those without a space get the next even one from 14 on.
+inline Plan filed(Job const& job) {
+    Plan plan;
+    for (auto const& panel : job.panels) {
+        PanelPlan p;
+        p.panel = panel.name;
+        int next = 14;
+        for (auto const& c : job.circuits) {
+            if (c.panel != panel.name) continue;
+            Placement at;
+            at.circuit = c.mark;
+            int const space = c.space ? c.space->space : std::exchange(next, next + 2);
+            at.slots = {{space, 0}};
+            if (c.poles == 2) at.slots.push_back({space + 2, 0});
+            if (c.space) at.from = at.slots;
+            p.placements.push_back(at);
+        }
+        plan.panels.push_back(p);
+    }
+    return plan;
+}
+
+inline Form labels_letter() {
+    Form f;
+    f.name = "labels-letter";
+    f.sheet = "labels";
+    f.width = 215.9;
+    f.height = 279.4;
+    f.margin = 5;
+    f.columns = 3;
+    f.rows = 10;
+    f.label_width = 66.675;
+    f.label_height = 25.4;
+    f.left = 4.7625;
+    f.top = 12.7;
+    f.pitch_x = 69.85;
+    f.pitch_y = 25.4;
+    return f;
+}
+
+// Stock with no margins round the labels.
+inline Form labels_edge_to_edge() {
+    Form f = labels_letter();
+    f.width = 210;
+    f.height = 297;
+    f.rows = 8;
+    f.label_width = f.pitch_x = 70;
+    f.label_height = f.pitch_y = 36;
+    f.left = 0;
+    f.top = 4.5;
+    return f;
+}
+
+inline Form tape_letter() {
+    Form f;
+    f.name = "tape-notes-letter";
+    f.sheet = "tape-notes";
+    f.width = 215.9;
+    f.height = 279.4;
+    return f;
+}
+
+struct Ask {
+    Job job;
+    Plan plan;
+    Findings findings;
+    SheetInput input(TextWidth const& widths) const {
+        return {job, plan, findings, *code_book(job.code), widths, "workshop.toml"};
+    }
+};
+inline Ask ask(std::string code) {
+    Job job = workshop(std::move(code));
+    Plan plan = filed(job);
+    return {std::move(job), std::move(plan), {}};
+}
+
+inline std::vector<Text> texts(Page const& page) {
+    std::vector<Text> found;
+    for (auto const& mark : page.marks)
+        if (auto const* t = std::get_if<Text>(&mark)) found.push_back(*t);
+    return found;
+}
+inline std::string all_words(std::vector<Sheet> const& sheets) {
+    std::string words;
+    for (auto const& sheet : sheets)
+        for (auto const& page : sheet.pages)
+            for (auto const& t : texts(page)) words += t.words + "\n";
+    return words;
+}
+
+// What a text covers: from the top of its capitals to its lowest letters. Capitals and digits stand on the line.
+struct Extent {
+    Mm left, top, right, bottom;
+};
+inline Extent extent(Text const& t, TextWidth const& widths) {
+    Mm const w = widths.width(t.words, t.x_height, t.weight);
+    Mm const left = t.align == Align::left ? t.x : t.align == Align::right ? t.x - w : t.x - w / 2;
+    bool const hangs = t.words.find_first_not_of("ABCDEFGHIJKLMNOPRSTUVWXYZ0123456789+- ") != t.words.npos;
+    return {left, t.baseline - 1.39 * t.x_height, left + w, t.baseline + (hangs ? 0.47 * t.x_height : 0)};
+}
+inline bool overlap(Extent const& a, Extent const& b) {
+    constexpr Mm touch = 0.01;
+    return a.left < b.right - touch && b.left < a.right - touch && a.top < b.bottom - touch && b.top < a.bottom - touch;
+}
+// Empty when no two texts of the page cover each other.
+inline std::string overlapping(Page const& page, TextWidth const& widths) {
+    auto const all = texts(page);
+    for (std::size_t i = 0; i < all.size(); ++i)
+        for (std::size_t k = i + 1; k < all.size(); ++k)
+            if (overlap(extent(all[i], widths), extent(all[k], widths))) return all[i].words + " / " + all[k].words;
+    return {};
+}
+
+} // namespace legwork::sheet_test
