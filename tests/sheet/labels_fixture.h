@@ -13,13 +13,13 @@
 
 namespace legwork::sheet_test {
 
-// Widths without a font: 1.25 x-heights a letter, about the bundled face.
+// Widths without a font: 1.05 x-heights a letter, about the bundled face.
 class EvenWidths : public TextWidth {
 public:
     Mm width(std::string_view words, Mm x_height, Weight weight) const override {
         std::size_t letters = 0;
         for (char const c : words) letters += (static_cast<unsigned char>(c) & 0xC0) != 0x80;
-        return static_cast<Mm>(letters) * x_height * (weight == Weight::bold ? 1.35 : 1.25);
+        return static_cast<Mm>(letters) * x_height * (weight == Weight::bold ? 1.15 : 1.05);
     }
     std::vector<std::string> missing(std::string_view) const override { return {}; }
 };
