@@ -62,7 +62,8 @@ constexpr Rule kRules[] = {
      "Pull a three-conductor cable (14/3, 12/3), or a two-conductor cable for each circuit.", mw_conductors},
     {"mw-neutral-current", "The current in a shared neutral stays within what its wire is good for.",
      "Nothing trips on the neutral's current. It is worked out for every situation and every source: the difference of "
-     "the two currents on opposite legs, the root of a^2 + b^2 - ab on two phases of a wye.",
+     "the two currents on opposite legs; on two phases of a wye they do not cancel, and two equal currents leave the "
+     "same current again.",
      "Move part of the larger load to another circuit, or pull a larger cable.", mw_neutral_current},
     {"mw-one-pole-gfci", "Ground-fault protection in the breaker of a shared neutral is one two-pole breaker.",
      "A GFCI compares what goes out on the hot with what comes back on the neutral. Of a shared neutral a one-pole "

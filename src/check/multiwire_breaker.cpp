@@ -137,22 +137,22 @@ Findings mw_disconnect(Case const& c) {
 
 Findings mw_line_to_line(Case const& c) {
     Findings found;
-    auto const say = [&](Where where, std::string const& marks) {
+    auto const say = [&](Where where, std::string const& who_feeds) {
         auto f = finding(c, "mw-line-to-line", Severity::error, std::move(where));
-        f.message = fmt::format("{} feed a 240 V outlet beside 120 V ones; with separate or tied one-pole breakers a "
+        f.message = fmt::format("{} a 240 V outlet beside 120 V ones; with separate or tied one-pole breakers a "
                                 "fault trips one of them and the other keeps feeding through the 240 V load",
-                                marks);
+                                who_feeds);
         f.fix = "Fit a two-pole breaker whose poles trip together; a handle tie is not enough";
         found.push_back(std::move(f));
     };
     for (Pair const& p : pairs(c.job))
         if (tie_of(p) != Tie::two_pole_breaker &&
             std::ranges::any_of(kMembers, [&](auto m) { return has_outlet(*(p.*m), is_line_to_line); }))
-            say(about(p, "tie"), both(p));
+            say(about(p, "tie"), both(p) + " feed");
     for (Circuit const& circuit : c.job.circuits)
         if (circuit.poles == 2 && circuit.tie != Tie::two_pole_breaker && has_outlet(circuit, is_two_hot) &&
             has_outlet(circuit, is_one_hot))
-            say(about(circuit, "tie"), "The outlets of " + circuit.mark);
+            say(about(circuit, "tie"), circuit.mark + " feeds");
     return found;
 }
 

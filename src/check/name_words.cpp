@@ -14,17 +14,17 @@ constexpr std::string_view kFillers =
     "the of for and or in on at to by with from near an misc miscellaneous various other general several some all main "
     "new old extra spare unused unknown test temp temporary circuit breaker no nr number num wire wiring cable "
     "electric "
-    "electrical electricity power stuff thing item load appliance equipment device branch volt amp gfci gfi afci led "
+    "electrical electricity stuff thing item branch volt amp afci led "
     "ceiling overhead recessed wall standard regular dedicated double duplex single split switched quad etc tbd todo "
     "na "
     "none nothing here there same above see what ask "
     // French
     "le la les un une des du de et ou au aux en dans sur pour avec divers diverse autre general generale nouveau "
     "nouvelle "
-    "ancien ancienne disjoncteur fil cable electrique electricite courant chose appareil plafond mur mural murale "
+    "ancien ancienne disjoncteur fil cable electrique electricite courant chose plafond mur mural murale "
     // Spanish
     "el los las una unos unas del con para por en vario varia otro otra nuevo nueva viejo vieja circuito interruptor "
-    "electrico electrica electricidad corriente cosa aparato techo";
+    "electrico electrica electricidad corriente cosa techo";
 
 constexpr std::string_view kThings =
     "light lighting lamp luminaire fixture plug outlet receptacle recept recep rec socket switch heat heater heating "
@@ -34,7 +34,7 @@ constexpr std::string_view kThings =
     "machine outil panneau "
     "luz luces alumbrado iluminacion lampara enchufe toma tomacorriente contacto calefaccion calefactor ventilador "
     "bomba "
-    "motor maquina herramienta tablero";
+    "motor maquina herramienta tablero appliance equipment device power load gfci gfi appareil aparato";
 
 constexpr std::string_view kPlaces =
     "room bedroom bed bath bathroom washroom restroom toilet ensuite powder kitchen kitchenette dining living family "
@@ -42,18 +42,18 @@ constexpr std::string_view kPlaces =
     "stairway stairwell landing entry entrance entryway foyer vestibule porch veranda verandah deck patio balcony "
     "terrace "
     "yard backyard garden driveway dock pier wharf garage carport shed barn stable workshop shop studio store storage "
-    "storeroom closet pantry laundry mudroom utility mechanical bunk bunkroom nursery playroom gym sunroom solarium "
-    "conservatory greenhouse boathouse cabin cottage house home building outbuilding suite unit apartment flat sauna "
+    "storeroom closet pantry mudroom utility mechanical bunk bunkroom nursery playroom gym sunroom solarium "
+    "conservatory greenhouse boathouse cabin cottage house home building outbuilding suite unit apartment flat "
     "upstairs downstairs upper lower top bottom middle centre center inside outside indoor indoors outdoor outdoors "
     "exterior interior front back rear side left right north south east west northeast northwest southeast southwest "
     "floor level storey story ground first second third area space zone corner end wing "
     "chambre cuisine salon salle bain toilettes sejour manger bureau atelier garage cave soussol sous sol grenier "
     "entree "
-    "couloir escalier buanderie rangement placard veranda balcon terrasse cour jardin quai remise grange etable hangar "
+    "couloir escalier rangement placard veranda balcon terrasse cour jardin quai remise grange etable hangar "
     "serre maison chalet cabane batiment logement etage rezdechaussee rez chaussee haut bas dedans dehors interieur "
     "exterieur avant arriere cote gauche droit droite nord est ouest premier deuxieme coin aile "
     "dormitorio recamara habitacion cuarto cocina bano sala comedor oficina taller garaje cochera sotano atico desvan "
-    "pasillo escalera entrada lavanderia lavadero despensa armario porche patio terraza jardin muelle cobertizo "
+    "pasillo escalera entrada lavadero despensa armario porche patio terraza jardin muelle cobertizo "
     "granero "
     "establo invernadero casa cabana edificio departamento piso planta arriba abajo dentro fuera delante atras lado "
     "izquierda izquierdo derecha derecho norte sur este oeste primero primer segundo esquina ala";
@@ -79,7 +79,9 @@ constexpr std::string_view kRoles =
     "today tomorrow winter summer spring autumn fall season day night year world devil dragon crow eagle "
     "ami amis invite maitre enfant parent personnel employe directeur directrice client commerce poste direction "
     "controle "
-    "conference reunion juntas actos invitado huesped nino nina visita empleado gerente cliente";
+    "conference reunion juntas actos invitado huesped nino nina visita empleado gerente cliente king queen prince "
+    "princess duke lockkeeper shopkeeper innkeeper housekeeper groundskeeper lighthousekeeper storekeeper gatekeeper "
+    "headmaster stationmaster";
 
 constexpr std::string_view kChildren = "kid boy girl teen teenager toddler baby";
 constexpr std::string_view kRelatives =

@@ -33,9 +33,9 @@ TEST_CASE("dir-unnamed: every circuit has a name, a spare breaker excepted", "[c
 TEST_CASE("dir-vague: a thing without a place, a place without a thing", "[check][directory]") {
     auto const name =
         GENERATE("Lights", "Plugs", "lights", "LIGHTS", "Lights 2", "20 A plugs", "Receptacles", "General lighting",
-                 "Misc", "Misc.", "Circuit 7", "Breaker", "???", "-", "Bedroom", "Bedroom 1", "Upstairs", "North wall",
-                 "Garage", "Heaters", "Fan", "Sub-panel", "All the lights", "LED lights", "Other stuff",
-                 "Electric baseboard heaters", "Lights & plugs",
+                 "Misc", "Misc.", "Power", "GFCI", "Appliances", "Circuit 7", "Breaker", "???", "-", "Bedroom",
+                 "Bedroom 1", "Upstairs", "North wall", "Garage", "Heaters", "Fan", "Sub-panel", "All the lights",
+                 "LED lights", "Other stuff", "Electric baseboard heaters", "Lights & plugs",
                  // French, Spanish
                  "Lumières", "Éclairage", "Prises", "Prise de courant", "Chambre", "Salle de bain", "Sous-sol", "Luces",
                  "Enchufes", "Iluminación", "Cuarto", "Baño", "Recámara 2", "L'éclairage");
@@ -44,19 +44,19 @@ TEST_CASE("dir-vague: a thing without a place, a place without a thing", "[check
 }
 
 TEST_CASE("dir-vague: sound names are left alone", "[check][directory]") {
-    auto const name = GENERATE("Dishwasher", "Water heater", "Water heater, under stair", "Range", "Fridge",
-                               "Garage receptacles, bench wall", "Loft lights", "Lights, loft", "Bedroom receptacles",
-                               "Hall and stair receptacles", "Dining room, north receptacles", "Counter, left of sink",
-                               "Awning lights", "Bath fan", "Well pump", "A/C", "AC, roof", "HVAC", "EV charger",
-                               "Smoke alarms", "Sump pump", "Furnace", "Heat pump", "Hot tub", "Food waste disposer",
-                               "Shop tool outlets, south bench", "Trailer outlet, driveway", "Boot dryer receptacle",
-                               "Generator inlet, north wall", "Surge protector", "TV", "Bunk room baseboard heaters",
-                               "Sorting line", "Cold room compressor", "Kiln", "Welder outlet, east wall",
-                               "Outdoor receptacles", "Porch light", "Lights in the cupola", "Doorbell",
-                               // French, Spanish, others
-                               "Lave-vaisselle", "Chauffe-eau", "Lumières du salon", "Prises, cuisine",
-                               "Éclairage de l'atelier", "Plinthes, sous-sol", "Luces de la cocina",
-                               "Enchufes, recámara norte", "Lavadora", "Calentador de agua", "冷蔵庫", "מטבח");
+    auto const name = GENERATE(
+        "Dishwasher", "Water heater", "Water heater, under stair", "Range", "Fridge", "Garage receptacles, bench wall",
+        "Loft lights", "Lights, loft", "Bedroom receptacles", "Hall and stair receptacles",
+        "Dining room, north receptacles", "Counter, left of sink", "Awning lights", "Bath fan", "Well pump", "A/C",
+        "AC, roof", "HVAC", "EV charger", "Smoke alarms", "Sump pump", "Furnace", "Heat pump", "Hot tub",
+        "Food waste disposer", "Shop tool outlets, south bench", "Trailer outlet, driveway", "Boot dryer receptacle",
+        "Generator inlet, north wall", "Surge protector", "TV", "Bunk room baseboard heaters", "Sorting line",
+        "Cold room compressor", "Kiln", "Welder outlet, east wall", "Outdoor receptacles", "Laundry", "Sauna",
+        "Bath GFCI", "Kitchen appliances", "Shed power", "Porch light", "Lights in the cupola", "Doorbell",
+        // French, Spanish, others
+        "Lave-vaisselle", "Chauffe-eau", "Lumières du salon", "Prises, cuisine", "Éclairage de l'atelier",
+        "Plinthes, sous-sol", "Luces de la cocina", "Enchufes, recámara norte", "Lavadora", "Calentador de agua",
+        "冷蔵庫", "מטבח");
     CAPTURE(name);
     REQUIRE(vague(name).empty());
 }
@@ -137,17 +137,18 @@ TEST_CASE("dir-person: a guess", "[check][directory]") {
 }
 
 TEST_CASE("dir-person: roles, rooms and places are nobody", "[check][directory]") {
-    auto const name = GENERATE(
-        "Men's washroom", "Women's washroom lights", "Guest room", "Guests' bedroom", "Master's bedroom",
-        "Master bedroom", "Children's room", "St. John's hall", "St John's Hall", "Saint Mary's kitchen",
-        "Captain's cabin", "Chef's counter", "Owner's suite", "Tenant's suite", "Teacher's office", "Boys' washroom",
-        "Girls washroom", "Nursery", "Bird's nest camera, barn", "TV's and lights, den", "GFCI's, garage",
-        "1980's wing", "'Kitchen' lights", "Joe's Diner kitchen", "Martha's Vineyard cottage lights",
-        "Devil's Creek pump", "Kitchen's lights", "Boathouse's north wall", "What's left, attic", "31' 6\" run to shed",
-        "Bath 1 & 2", "In-law suite", "Granny flat", "Chambre d'amis", "Chambre des maîtres", "Chambre d'enfants",
-        "Salle de bain", "Salle de lavage", "Bureau de poste", "Salle de Conférence", "Cuarto de los niños",
-        "Cuarto de lavado", "4-20 mA loop", "Dock's end light", "Prise de l'atelier", "Dishwasher",
-        "Counter, left of sink", "Miller & Son shop lights", "Our Lady chapel lights");
+    auto const name =
+        GENERATE("Men's washroom", "Women's washroom lights", "Guest room", "Guests' bedroom", "Master's bedroom",
+                 "Master bedroom", "Children's room", "St. John's hall", "St John's Hall", "Saint Mary's kitchen",
+                 "Captain's cabin", "Lockkeeper's kitchen", "Queen's suite", "Chef's counter", "Owner's suite",
+                 "Tenant's suite", "Teacher's office", "Boys' washroom", "Girls washroom", "Nursery",
+                 "Bird's nest camera, barn", "TV's and lights, den", "GFCI's, garage", "1980's wing",
+                 "'Kitchen' lights", "Joe's Diner kitchen", "Martha's Vineyard cottage lights", "Devil's Creek pump",
+                 "Kitchen's lights", "Boathouse's north wall", "What's left, attic", "31' 6\" run to shed",
+                 "Bath 1 & 2", "In-law suite", "Granny flat", "Chambre d'amis", "Chambre des maîtres",
+                 "Chambre d'enfants", "Salle de bain", "Salle de lavage", "Bureau de poste", "Salle de Conférence",
+                 "Cuarto de los niños", "Cuarto de lavado", "4-20 mA loop", "Dock's end light", "Prise de l'atelier",
+                 "Dishwasher", "Counter, left of sink", "Miller & Son shop lights", "Our Lady chapel lights");
     CAPTURE(name);
     REQUIRE(person(name).empty());
     REQUIRE(person("Lights", "NEC 2023", name).empty());
