@@ -58,12 +58,16 @@ bool is_loop(Circuit const& c, std::vector<Segment> const& run, std::size_t i) {
 
 std::string called(Circuit const& c) { return c.name.empty() ? c.mark : c.name; }
 
-// The box at the far end of a piece. The first box: `box`, else the circuit's name.
-std::string box_name(Circuit const& c, Circuit const* p, std::vector<Segment> const& run, std::size_t i) {
+// The box at the far end of a piece. The first box: `box`, else the circuit's name; further ones counted (#2) where
+// they have no name, the box where a pair splits too. No words, since sheets speak several languages.
+std::string box_name(Job const& job, Circuit const& c, std::vector<Segment> const& run, std::size_t i) {
     if (i < run.size() && !run[i].to.empty()) return run[i].to;
-    if (i > 0) return fmt::format("{}, box {}", called(c), i + 1);
+    Circuit const* p = partner(job, c);
+    if (i > 0) return p && i == 1 ? called(c) : fmt::format("{} #{}", called(c), p ? i : i + 1);
     if (!c.box.empty()) return c.box;
     if (p && !p->box.empty()) return p->box;
+    bool const splits = p && (run.size() > 1 || run_of(job, *p).size() > 1);
+    if (splits) return cable_mark(job, c) + " #1";
     return p && c.name.empty() ? called(*p) : called(c);
 }
 
@@ -93,7 +97,7 @@ public:
 
     CableRun home(Circuit const& c, Circuit const* p) const {
         auto const run = run_of(job_, c);
-        CableRun piece = ends(c, p, run, 0);
+        CableRun piece = ends(c, run, 0);
         piece.mark = cable_mark(job_, c);
         piece.circuits = p ? std::vector{c.mark, p->mark} : std::vector{c.mark};
         auto const& colors = c.colors.empty() && p ? p->colors : c.colors;
@@ -106,7 +110,7 @@ public:
         auto const run = run_of(job_, c);
         CableRun before = home_run;
         for (std::size_t i = 1; i < run.size(); ++i) {
-            CableRun piece = ends(c, nullptr, run, i);
+            CableRun piece = ends(c, run, i);
             piece.from = before.to;
             piece.mark = c.mark;
             piece.circuits = {c.mark};
@@ -126,7 +130,7 @@ private:
         return fmt::format("{}: its hot is {} up to this box, {} from here on; join the two.", c.mark, before, now);
     }
 
-    CableRun ends(Circuit const& c, Circuit const* p, std::vector<Segment> const& run, std::size_t i) const {
+    CableRun ends(Circuit const& c, std::vector<Segment> const& run, std::size_t i) const {
         CableRun piece;
         piece.segment = static_cast<int>(i);
         if (i < run.size()) {
@@ -137,7 +141,7 @@ private:
         if (i == 0) piece.from = c.panel; // a later piece begins where the one before ends
         Panel const* fed = fed_panel(job_, c);
         piece.to_panel = fed && i + 1 >= run.size();
-        piece.to = piece.to_panel ? fed->name : box_name(c, p, run, i);
+        piece.to = piece.to_panel ? fed->name : box_name(job_, c, run, i);
         return piece;
     }
 

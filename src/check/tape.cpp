@@ -86,18 +86,43 @@ void add_loops(Case const& c, std::vector<CableRun> const& runs, Findings& found
     }
 }
 
+// Cables of one panel whose white is hot for the same reason are one note, with all their circuits.
+Findings together(Findings notes, std::vector<std::string> cables) {
+    Findings merged;
+    std::vector<std::vector<std::string>> named;
+    for (std::size_t i = 0; i < notes.size(); ++i) {
+        auto const same = std::ranges::find_if(merged, [&](Finding const& f) {
+            return f.severity == Severity::note && notes[i].severity == Severity::note && f.fix == notes[i].fix &&
+                   f.message == notes[i].message && f.where.panel == notes[i].where.panel;
+        });
+        if (same == merged.end()) {
+            merged.push_back(notes[i]);
+            named.push_back({cables[i]});
+            continue;
+        }
+        auto& circuits = same->where.circuits;
+        circuits.insert(circuits.end(), notes[i].where.circuits.begin(), notes[i].where.circuits.end());
+        named[static_cast<std::size_t>(same - merged.begin())].push_back(cables[i]);
+    }
+    for (std::size_t i = 0; i < merged.size(); ++i)
+        merged[i].message = fmt::format("{}: {}", listed(named[i]), merged[i].message);
+    return merged;
+}
+
 Findings tape_white_as_hot(Case const& c) {
-    Findings found;
+    Findings notes;
+    std::vector<std::string> cables;
     auto const runs = cable_runs(c.job, c.book);
     for (auto const& r : remarked(runs, [](Conductor const& w) { return !is_neutral(w) && !is_ground_color(w); })) {
         Finding f = told(c, "tape-white-as-hot", gravity(r.wire->remark), r);
-        f.message = fmt::format("{}: in its {} the {} wire is hot. {}", r.run->mark, kind_of(*r.run), r.wire->color,
-                                r.wire->why);
+        f.message = fmt::format("the {} wire is hot. {}", r.wire->color, r.wire->why);
         f.fix = r.wire->remark == Remark::forbidden
                     ? "Pull a black, red or blue wire in its place, and say colors = [\"black\", \"red\"]."
                     : wrap(*r.wire);
-        found.push_back(std::move(f));
+        notes.push_back(std::move(f));
+        cables.push_back(fmt::format("{} ({})", r.run->mark, kind_of(*r.run)));
     }
+    auto found = together(std::move(notes), std::move(cables));
     add_loops(c, runs, found);
     return found;
 }

@@ -26,11 +26,13 @@ struct Easement {
     std::string words; // "for fixed heating 25 A"
 };
 
-bool only_a_motor(Circuit const& c) {
-    Use const* use = use_of(c);
-    // Compressors go by their nameplate (mca, mop), receptacle circuits by their wire.
+// A motor alone on its circuit: said so, or a pump on a circuit of its own. Compressors go by their nameplate (mca,
+// mop); receptacles, and a neutral shared with something else, by their wire.
+bool only_a_motor(Case const& c, Circuit const& circuit) {
+    Use const* use = use_of(circuit);
     bool const compressor = use && (use->demand == Demand::cooling || use->demand == Demand::heat_pump);
-    return is_motor(c) && !compressor && !(use && use->receptacle) && c.outlets.size() < 2 && !c.switch_loop;
+    bool const motor = circuit.motor.value_or(use && use->motor && use->dedicated);
+    return motor && !compressor && !(use && use->receptacle) && circuit.outlets.size() < 2 && !partner(c.job, circuit);
 }
 
 Easement heating(Case const& c, WireRating const& wire) {
@@ -75,13 +77,14 @@ Easement easement(Case const& c, Circuit const& circuit, WireRating const& wire)
     Use const* use = use_of(circuit);
     if (use && use->heating && c.book.heating_breaker_percent.value > 100) return heating(c, wire);
     if (use && use->duty_cycle) return welder(c, wire);
-    if (auto const draw = draw_of(c, circuit); draw && draw->current > 0_A && only_a_motor(circuit))
+    if (auto const draw = draw_of(c, circuit); draw && draw->current > 0_A && only_a_motor(c, circuit))
         return motor(c, draw->current);
     return dwelling_feeder_of(c, circuit, wire);
 }
 
 std::string where_thin(ThinnestPiece const& piece) {
-    return piece.segment == 0 ? "" : fmt::format(" after box {}", piece.segment);
+    if (piece.segment == 0) return "";
+    return piece.after.empty() ? fmt::format(" after box {}", piece.segment) : " after " + piece.after;
 }
 
 std::string remedy(Case const& c, Circuit const& circuit, WireRating const& wire) {

@@ -94,7 +94,7 @@ std::optional<ThinnestPiece> thinnest_piece(Case const& c, Circuit const& circui
     for (std::size_t i = 0; i < run.size(); ++i) {
         auto const kind = cable_kind(run[i].kind);
         if (!kind || !kind->power || (thinnest && *kind->gauge >= thinnest->gauge)) continue;
-        thinnest = ThinnestPiece{*kind->gauge, kind->name, static_cast<int>(i)};
+        thinnest = ThinnestPiece{*kind->gauge, kind->name, static_cast<int>(i), i > 0 ? run[i - 1].to : std::string()};
     }
     return thinnest;
 }
@@ -137,6 +137,7 @@ std::optional<Draw> draw_of(Case const& c, Circuit const& circuit) {
         Volts const volts = circuit.poles == 2 ? 240_V : 120_V;
         most = {*circuit.measured, volts * *circuit.measured, volts, false};
     }
+    if (most.volts == 0_V) return std::nullopt; // no source
     return most;
 }
 

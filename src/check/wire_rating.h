@@ -35,6 +35,7 @@ struct ThinnestPiece {
     Gauge gauge = Gauge::awg14;
     std::string kind;
     int segment = 0;
+    std::string after; // the box where it begins, when it has a name
 };
 std::optional<ThinnestPiece> thinnest_piece(Case const& c, Circuit const& circuit);
 

@@ -209,7 +209,10 @@ TEST_CASE("where the hot changes its colour at a box, the piece says so", "[cabl
     REQUIRE(runs[1].note.empty());
     REQUIRE(told(runs[2]) == "black hot K2, white neutral K2, bare ground");
     REQUIRE(runs[2].note == "K2: its hot is red up to this box, black from here on; join the two.");
+    REQUIRE(runs[0].to == "K1+K2 #1"); // the box where they part has no name
     REQUIRE(runs[2].from == runs[0].to);
+    REQUIRE(runs[1].to == "Circuit K1");
+    REQUIRE(runs[2].to == "Circuit K2");
 }
 
 TEST_CASE("another colour as neutral: by code, size and wiring", "[cable]") {

@@ -38,6 +38,18 @@ TEST_CASE("tape-white-as-hot: several pieces of one circuit are one note", "[che
     REQUIRE(verdict("tape-white-as-hot", c, "NEC 2023") == 'N');
 }
 
+TEST_CASE("tape-white-as-hot: cables alike are one note, each circuit in it", "[check][tape]") {
+    auto first = circuit("12/2", 20_A, 2), second = circuit("14/2", 15_A, 2), third = circuit("12/2", 20_A, 2);
+    second.mark = "K2";
+    third.mark = "K3";
+    third.wiring = Wiring::conduit;
+    auto const found = of("tape-white-as-hot", job_of({first, second, third}), "NEC 2023");
+    REQUIRE(found.size() == 2);
+    REQUIRE(found[0].where.circuits == std::vector<std::string>{"K1", "K2"});
+    REQUIRE(found[0].message.starts_with("K1 (12/2) and K2 (14/2): the white wire is hot."));
+    REQUIRE(found[1].severity == Severity::error);
+}
+
 TEST_CASE("tape-white-as-hot: a switch loop by family", "[check][tape]") {
     // Source: NEC 200.7(C)(1); CE 4-036(2) of 2015: not re-marked when the black is the return.
     auto c = circuit("14/2", 15_A);

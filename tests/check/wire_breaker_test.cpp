@@ -58,6 +58,8 @@ TEST_CASE("wire-breaker-fits: the smallest wire of the run decides, and is named
     REQUIRE(found.size() == 1);
     REQUIRE(found[0].message == "K1: a 20 A breaker on 14 AWG (14/2 after box 1), good for 15 A.");
     REQUIRE(found[0].fix == "Fit a 15 A breaker, or pull 12 AWG all the way.");
+    c.run[0].to = "B3";
+    REQUIRE(of("wire-breaker-fits", job_of({c}), "NEC 2023")[0].message.find("14/2 after B3") != std::string::npos);
     REQUIRE(found[0].reference.section == "240.4(D)");
 }
 
@@ -149,6 +151,15 @@ TEST_CASE("wire-breaker-fits: a motor's breaker goes by its current", "[check][w
     c.breaker = 25_A;
     c.load.reset(); // no current, no easement
     REQUIRE(fits(c, "NEC 2023") == 'E');
+    auto disposer = used(circuit("14/2", 20_A), "disposer", 900_VA); // 7.5 A, on a cord
+    REQUIRE(fits(disposer, "NEC 2023") == 'E');
+    disposer.motor = true; // said to be a motor on its own circuit
+    REQUIRE(fits(disposer, "NEC 2023") == '-');
+    auto other = circuit("14/3", 15_A);
+    other.mark = "K2";
+    other.multiwire = disposer.multiwire = "K"; // not beside something else's neutral
+    disposer.run[0].kind = "14/3";
+    REQUIRE(fits(job_of({disposer, other}), "NEC 2023") == 'E');
     auto outlets = used(circuit("14/2", 25_A), "garage", 1200_VA);
     outlets.motor = true;
     REQUIRE(fits(outlets, "NEC 2023") == 'E'); // receptacles go by their wire
