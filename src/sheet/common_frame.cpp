@@ -14,7 +14,7 @@ namespace legwork {
 
 namespace {
 
-constexpr Mm kStrip = 9, kHead = 13, kBand = 7, kGap = 2;
+constexpr Mm kStrip = 8, kHead = 13, kBand = 7, kGap = 2;
 
 std::string errors(std::string_view word, std::ptrdiff_t n) {
     return fmt::format("{}: {} {}", word, n, n == 1 ? "error" : "errors");

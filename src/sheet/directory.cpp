@@ -14,11 +14,13 @@ namespace legwork {
 
 namespace {
 
-constexpr Mm kGap = 3, kMainBox = 7.5;
+constexpr Mm kGap = 3, kMainBox = 7;
 
 struct Made {
     Sheet sheet;
     std::vector<std::string> shortened;
+    std::size_t panel_pages = 0; // without those that hold lists only
+    auto size() const { return std::pair(panel_pages, sheet.pages.size()); }
 };
 
 class Directory {
@@ -41,9 +43,12 @@ public:
     }
 
     Made make() {
-        // What a line has no room for goes below the panel, and asks for lower lines: so twice.
-        compose();
-        if (!notes_.empty()) compose();
+        settle(kDetail);
+        if (made_.sheet.pages.size() > 1) { // the lists smaller, if that keeps the panel on one page or saves one
+            Made larger = std::move(made_);
+            settle(kFloor);
+            if (made_.size() >= larger.size()) made_ = std::move(larger);
+        }
         add_frame(input_, form_, frame_, made_.sheet.pages);
         made_.sheet.name = "directory";
         made_.sheet.panel = panel_.name;
@@ -61,44 +66,56 @@ private:
         return lines;
     }
 
+    // What a line has no room for goes below the panel, and asks for lower lines: so twice.
+    void settle(Mm list_size) {
+        list_size_ = list_size;
+        notes_.clear();
+        compose();
+        if (!notes_.empty()) compose();
+    }
+
+    List list(std::vector<ListRow> const& rows) const { return {input_.widths, rows, room_.width, list_size_}; }
+
     void compose() {
-        auto const lists = below_words();
+        List const below = list(below_rows()), sources = list(source_rows(directory_, panel_));
         made_ = {};
         notes_.clear();
-        List const sources(input_.widths, source_rows(directory_, panel_), room_.width);
-        Mm const top = room_.y + sources.height() + kGap + (hanging_.turned() ? kMapHeight + kGap : 0);
-        Mm const main_box = !hanging_.turned() && hanging_.main_end() ? kMainBox : 0;
-        Mm const room = room_.y + room_.height - top - main_box;
-        Mm const list_room = List(input_.widths, lists, room_.width).height() + kGap;
+        Mm const map = hanging_.turned() ? kMapHeight + kGap : 0;
+        Mm const top = room_.y + sources.height() + kGap + map;
+        Mm const room = room_.y + room_.height - top - (box_end() ? kMainBox : 0);
+        Mm const for_list = below.empty() ? 0 : below.height() + kGap;
         auto const spans = page_spans(hanging_, entries_, std::max(1, static_cast<int>(room / kLeastRow)));
+        made_.panel_pages = spans.size();
         for (std::size_t i = 0; i < spans.size(); ++i) {
             bool const last = i + 1 == spans.size();
             made_.sheet.pages.push_back(blank_page(form_));
             sources.add(page().marks, room_.x, room_.y);
-            if (hanging_.turned())
-                add_panel_map(page().marks, block(), main_words(), room_.x, top - kMapHeight - kGap, room_.width);
+            if (map > 0) add_panel_map(page().marks, block(), main_words(), room_.x, top - map, room_.width);
             int const rows = spans[i].to - spans[i].from;
-            Mm const row =
-                std::clamp((room - (last ? list_room : 0)) / rows, std::min(kLeastRow, room / rows), kGreatestRow);
-            add_block(spans[i], top, row, i == 0, last);
+            // A list that does not fit even below the lowest lines has a page of its own.
+            Mm const with_list = (room - for_list) / rows;
+            Mm const row = last && with_list >= kLeastRow ? with_list : room / rows;
+            add_block(spans[i], top, std::min(row, kGreatestRow), i == 0, last);
         }
         std::ranges::stable_sort(notes_, {}, &BelowNote::space);
         add_lists();
     }
 
+    // The map of a turned panel shows the main itself.
+    std::optional<PanelEnd> box_end() const { return hanging_.turned() ? std::nullopt : hanging_.main_end(); }
+
     Page& page() { return made_.sheet.pages.back(); }
     BlockInput block() const { return {input_.widths, hanging_, entries_, legs_}; }
 
     void add_block(BlockSpan span, Mm top, Mm row, bool first, bool last) {
-        auto const end = hanging_.turned() ? std::nullopt : hanging_.main_end();
         Mm y = top;
-        if (first && end == PanelEnd::top) {
+        if (first && box_end() == PanelEnd::top) {
             add_main(y);
             y += kMainBox;
         }
         auto made = panel_block(block(), span, room_.x, y, room_.width, row);
         y += row * (span.to - span.from);
-        if (last && end == PanelEnd::bottom) {
+        if (last && box_end() == PanelEnd::bottom) {
             add_main(y + 1);
             y += kMainBox;
         }
@@ -117,8 +134,8 @@ private:
                                     Align::centre, kBlack, 0});
     }
 
-    std::vector<ListRow> below_words() const {
-        std::vector<ListRow> rows;
+    std::vector<ListRow> below_rows() const {
+        auto rows = off_by_hand_rows(directory_, panel_);
         if (!entries_.not_placed.empty()) rows.push_back({"NOT PLACED: these have no space yet", ""});
         for (Entry const& e : entries_.not_placed) {
             ListRow row{e.mark, e.name};
@@ -141,17 +158,17 @@ private:
 
     // Below the panel, and on further pages when that is not enough.
     void add_lists() {
-        List const list(input_.widths, below_words(), room_.width);
+        List const below = list(below_rows());
         Mm y = below_ + kGap;
-        for (std::size_t done = 0; done < list.lines();) {
-            std::size_t n = list.fitting(done, room_.y + room_.height - y);
-            if (n < 2 && n < list.lines() - done && y > room_.y) { // a heading alone
+        for (std::size_t done = 0; done < below.lines();) {
+            std::size_t n = below.fitting(done, room_.y + room_.height - y);
+            if (n < 2 && n < below.lines() - done && y > room_.y) { // a heading alone
                 made_.sheet.pages.push_back(blank_page(form_));
                 y = room_.y;
                 continue;
             }
             n = std::max<std::size_t>(n, 1);
-            list.add(page().marks, room_.x, y, done, done + n);
+            below.add(page().marks, room_.x, y, done, done + n);
             done += n;
             y = room_.y + room_.height;
         }
@@ -166,7 +183,7 @@ private:
     Frame frame_;
     bool legs_ = true;
     Rect room_;
-    Mm below_ = 0;
+    Mm below_ = 0, list_size_ = kDetail;
     std::vector<BelowNote> notes_;
     Made made_;
 };

@@ -168,11 +168,11 @@ private:
         CellSizes sizes = sizes_;
         if (!is_line) sizes.name = kDetail;
         Mm const width = cell.width - used - kPad - indent;
-        auto const set = set_cell(input_.widths, words_of(e), width, cell.height - 0.7, sizes);
+        auto const set = set_cell(input_.widths, words_of(e), width, cell.height - 0.5, sizes);
 
         Mm baseline = cell.y + (cell.height - set.above - set.below) / 2 + set.above;
         if (cell.height < row_ * 1.01 && cell.whole_rows && set.above <= first_line_ - 0.3 &&
-            first_line_ + set.below <= cell.height - 0.3)
+            first_line_ + set.below <= cell.height - 0.2)
             baseline = cell.y + first_line_; // one grid for all lines of one row
         for (CellLine const& l : set.lines)
             text(left + l.x, baseline + l.y, l.x_height, l.words, l.weight, Align::left, ink);

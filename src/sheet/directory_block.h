@@ -63,7 +63,7 @@ struct BlockInput {
 };
 
 // Least and greatest height of a line.
-inline constexpr Mm kLeastRow = 8.8, kGreatestRow = 11.0;
+inline constexpr Mm kLeastRow = 8.5, kGreatestRow = 11.0;
 
 // The lines of these rows, from (x, y) over `width`, `row` high each.
 BlockResult panel_block(BlockInput const& input, BlockSpan span, Mm x, Mm y, Mm width, Mm row);

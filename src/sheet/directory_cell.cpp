@@ -16,18 +16,27 @@ constexpr std::string_view kBetween = " · ";
 constexpr std::string_view kMore = "more below";
 constexpr Mm kAfterName = 1.8;
 
-// One way to set the words: these sizes, and whether more than the place may follow on the name's own line.
+// One way to set the words: these sizes, lines for the name, and whether more than the place may follow on its line.
 struct Manner {
     Mm name, detail;
+    std::size_t name_lines;
     bool fill_first_line;
 };
 
-std::vector<Manner> manners(CellSizes most) {
+// In the order of liking. Where a line is low a name of one line a step smaller is calmer than two lines.
+std::vector<Manner> manners(CellSizes most, Mm height) {
     std::vector<Manner> all;
+    bool const high = height > block_height(3, most.name);
+    auto const add = [&](Mm name, std::size_t least_lines, std::size_t most_lines) {
+        for (std::size_t lines = least_lines; lines <= most_lines; ++lines)
+            for (auto detail = kScale.rbegin(); detail != kScale.rend(); ++detail)
+                if (*detail <= most.detail && *detail <= name)
+                    for (bool const fill : {false, true}) all.push_back({name, *detail, lines, fill});
+    };
     for (auto name = kScale.rbegin(); name != kScale.rend(); ++name)
-        for (auto detail = kScale.rbegin(); detail != kScale.rend(); ++detail)
-            if (*name <= most.name && *detail <= most.detail && *detail <= *name)
-                for (bool const fill : {false, true}) all.push_back({*name, *detail, fill});
+        if (*name <= most.name && *name > kFloor && !high) add(*name, 1, 1);
+    for (auto name = kScale.rbegin(); name != kScale.rend(); ++name)
+        if (*name <= most.name) add(*name, 1, 4);
     return all;
 }
 
@@ -37,12 +46,9 @@ public:
         : widths_(widths), words_(words), width_(width), height_(height), manner_(manner) {}
 
     std::optional<CellText> set(std::vector<std::string> const& phrases) {
-        for (std::size_t lines = 1; block_height(lines, manner_.name) <= height_; ++lines) {
-            auto const name = wrapped(widths_, words_.name, words_.weight, manner_.name, width_, lines);
-            if (!name) continue;
-            if (auto text = set(*name, phrases)) return text;
-        }
-        return std::nullopt;
+        if (block_height(manner_.name_lines, manner_.name) > height_) return std::nullopt;
+        auto const name = wrapped(widths_, words_.name, words_.weight, manner_.name, width_, manner_.name_lines);
+        return name && name->size() == manner_.name_lines ? set(*name, phrases) : std::nullopt;
     }
 
 private:
@@ -111,7 +117,7 @@ CellText set_cell(TextWidth const& widths, CellWords const& words, Mm width, Mm 
     while (true) {
         auto kept = phrases;
         if (!left_out.empty()) kept.emplace_back(kMore);
-        for (Manner const& manner : manners(sizes))
+        for (Manner const& manner : manners(sizes, height))
             if (auto text = Setting(widths, words, width, height, manner).set(kept)) {
                 text->left_out = left_out;
                 return *text;

@@ -10,32 +10,32 @@
 namespace legwork {
 
 namespace {
-constexpr Mm kSize = kDetail, kBetweenRows = 0.7, kAfterLead = 3, kEndless = 10000;
+constexpr Mm kBetweenRows = 0.7, kAfterLead = 3, kEndless = 10000;
 } // namespace
 
-List::List(TextWidth const& widths, std::vector<ListRow> const& rows, Mm width) {
+List::List(TextWidth const& widths, std::vector<ListRow> const& rows, Mm width, Mm x_height) : size_(x_height) {
     Mm lead_width = 0;
     for (ListRow const& r : rows)
         if (!r.words.empty() && !r.lead.empty())
-            lead_width = std::max(lead_width, widths.width(r.lead, kSize, Weight::bold) + kAfterLead);
+            lead_width = std::max(lead_width, widths.width(r.lead, size_, Weight::bold) + kAfterLead);
     lead_width = std::min(lead_width, width * 0.3);
     for (ListRow const& r : rows) {
         bool const heading = r.words.empty();
         Mm const x = r.lead.empty() || heading ? 0 : lead_width;
         auto const leads =
-            fit(widths, r.lead, Weight::bold, heading ? width : lead_width - kAfterLead, kEndless, kSize, kFloor);
-        auto const words = fit(widths, r.words, Weight::regular, width - x, kEndless, kSize, kSize);
+            fit(widths, r.lead, Weight::bold, heading ? width : lead_width - kAfterLead, kEndless, size_, kFloor);
+        auto const words = fit(widths, r.words, Weight::regular, width - x, kEndless, size_, size_);
         std::size_t const n = std::max(r.lead.empty() ? 0 : leads.lines.size(), heading ? 0 : words.lines.size());
         for (std::size_t i = 0; i < n; ++i)
             lines_.push_back({!r.lead.empty() && i < leads.lines.size() ? leads.lines[i] : "",
                               !heading && i < words.lines.size() ? words.lines[i] : "", x,
-                              leading(kSize) + (i == 0 ? kBetweenRows : 0), true});
+                              leading(size_) + (i == 0 ? kBetweenRows : 0)});
     }
 }
 
 Mm List::height(std::size_t from, std::size_t to) const {
     if (from >= to) return 0;
-    Mm sum = cap_height(kSize) + descent(kSize);
+    Mm sum = cap_height(size_) + descent(size_);
     for (std::size_t i = from + 1; i < to; ++i) sum += lines_[i].above;
     return sum;
 }
@@ -47,13 +47,13 @@ std::size_t List::fitting(std::size_t from, Mm room) const {
 }
 
 void List::add(std::vector<Mark>& marks, Mm x, Mm top, std::size_t from, std::size_t to) const {
-    Mm y = top + cap_height(kSize);
+    Mm y = top + cap_height(size_);
     for (std::size_t i = from; i < to; ++i) {
         SetLine const& line = lines_[i];
         if (i > from) y += line.above;
-        if (!line.lead.empty()) marks.push_back(Text{x, y, kSize, line.lead, Weight::bold, Align::left, kBlack, 0});
+        if (!line.lead.empty()) marks.push_back(Text{x, y, size_, line.lead, Weight::bold, Align::left, kBlack, 0});
         if (!line.words.empty())
-            marks.push_back(Text{x + line.x, y, kSize, line.words, Weight::regular, Align::left, kBlack, 0});
+            marks.push_back(Text{x + line.x, y, size_, line.words, Weight::regular, Align::left, kBlack, 0});
     }
 }
 

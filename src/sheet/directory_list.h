@@ -18,7 +18,7 @@ struct ListRow {
 
 class List {
 public:
-    List(TextWidth const& widths, std::vector<ListRow> const& rows, Mm width);
+    List(TextWidth const& widths, std::vector<ListRow> const& rows, Mm width, Mm x_height);
 
     bool empty() const { return lines_.empty(); }
     std::size_t lines() const { return lines_.size(); }
@@ -35,8 +35,8 @@ private:
         std::string lead, words;
         Mm x = 0;     // of the words
         Mm above = 0; // from the baseline before
-        bool bold = false;
     };
+    Mm size_;
     std::vector<SetLine> lines_;
 };
 

@@ -37,17 +37,9 @@ std::string list(std::vector<std::string> const& words) {
     return all;
 }
 
-std::string off_by_hand(DirectoryInput const& input, Panel const& panel, Feed const& f) {
-    std::vector<std::string> words;
-    for (std::string const& mark : f.off) {
-        auto const* c = circuit_of(input.job, mark);
-        if (!c) continue;
-        auto const where = position_words(input.plan, panel, *c);
-        bool const names_mark = where.starts_with(mark);
-        words.push_back(names_mark ? fmt::format("{} {}", where, c->name)
-                                   : fmt::format("{} {} ({})", where, c->name, mark));
-    }
-    return words.empty() ? "" : " Before it feeds this panel, switch off by hand: " + list(words) + ".";
+std::string circuit_words(DirectoryInput const& input, Panel const& panel, Circuit const& c) {
+    auto const where = position_words(input.plan, panel, c);
+    return where.starts_with(c.mark) ? where + " " + c.name : fmt::format("{} {} ({})", where, c.name, c.mark);
 }
 
 std::string rating(Feed const& f) { return f.amps ? ", " + text(*f.amps) : ""; }
@@ -67,6 +59,13 @@ std::vector<Circuit const*> back_feeds(Job const& job, Panel const& panel) {
     return found;
 }
 
+// The breaker through which a source of the file comes in: the one of the same name.
+Circuit const* inlet_of(std::vector<Circuit const*> const& backs, Feed const& f) {
+    auto const at =
+        std::ranges::find_if(backs, [&](Circuit const* c) { return !f.source.empty() && c->name == f.source; });
+    return at == backs.end() ? nullptr : *at;
+}
+
 ListRow feeder_row(DirectoryInput const& input, Panel const& panel) {
     auto const* c = circuit_of(input.job, panel.feeder->mark);
     auto const* at = placement_of(input.plan, panel.feeder->mark);
@@ -80,22 +79,29 @@ ListRow feeder_row(DirectoryInput const& input, Panel const& panel) {
 }
 
 // The main is the first source's. Whether it also parts the others hangs on a switch that is not in the file, so they
-// are killed where they are made.
-std::string off_words(Panel const& panel, bool first) {
+// are killed where they are made, or at their own breaker.
+std::string off_words(DirectoryInput const& input, Panel const& panel, Circuit const* inlet, bool first) {
+    if (inlet)
+        return fmt::format(" Off: its breaker {}, space {}.", inlet->mark, position_words(input.plan, panel, *inlet));
     if (!first) return " Off: at the source itself, stopped or unplugged.";
     auto const main = main_off(panel);
     return main.empty() ? " Off: no main here, so switch off where it comes from." : " Off: " + main + ".";
 }
 
-ListRow source_row(DirectoryInput const& input, Panel const& panel, Feed const& f, bool first) {
+ListRow source_row(DirectoryInput const& input, Panel const& panel, Feed const& f, Circuit const* inlet, bool first) {
     ListRow row{f.source, kind_words(f) + rating(f)};
+    bool const from = first && !panel.feeder && !panel.fed_from.empty();
     if (row.lead.empty())
-        row.lead = first && !panel.feeder && !panel.fed_from.empty() ? panel.fed_from : "Supply";
-    else if (first && !panel.feeder && !panel.fed_from.empty())
+        row.lead = from ? panel.fed_from : "Supply";
+    else if (from)
         row.words += ", from " + panel.fed_from;
     row.words += ".";
-    if (!panel.feeder) row.words += off_words(panel, first);
-    row.words += limits(f) + off_by_hand(input, panel, f);
+    if (panel.feeder)
+        row.words = "Behind it: " + row.words;
+    else
+        row.words += off_words(input, panel, inlet, first);
+    row.words += limits(f);
+    if (!f.off.empty()) row.words += " Switch off by hand first: see below.";
     return row;
 }
 
@@ -104,19 +110,33 @@ ListRow source_row(DirectoryInput const& input, Panel const& panel, Feed const& 
 std::vector<ListRow> source_rows(DirectoryInput const& input, Panel const& panel) {
     std::vector<ListRow> rows;
     auto const sources = feeds(input.job, panel);
+    auto backs = back_feeds(input.job, panel);
     if (panel.feeder) rows.push_back(feeder_row(input, panel));
     for (std::size_t i = 0; i < sources.size(); ++i) {
-        Feed const& f = sources[i];
-        rows.push_back(source_row(input, panel, f, i == 0));
-        if (panel.feeder) rows.back().words = "Behind it: " + rows.back().words;
+        auto const* inlet = inlet_of(backs, sources[i]);
+        rows.push_back(source_row(input, panel, sources[i], inlet, i == 0));
+        std::erase(backs, inlet);
     }
-    auto const backs = back_feeds(input.job, panel);
     for (Circuit const* c : backs)
         rows.push_back(
-            {c->mark, fmt::format("{}: can feed this panel through its breaker, space {}. Off: that breaker.", c->name,
-                                  position_words(input.plan, panel, *c))});
+            {c->name.empty() ? c->mark : c->name, fmt::format("Can feed this panel. Off: its breaker {}, space {}.",
+                                                              c->mark, position_words(input.plan, panel, *c))});
     if (sources.size() + backs.size() > 1)
         rows.push_back({"This panel is dead only when all of these are off. Test first.", ""});
+    return rows;
+}
+
+std::vector<ListRow> off_by_hand_rows(DirectoryInput const& input, Panel const& panel) {
+    std::vector<ListRow> rows;
+    for (Feed const& f : feeds(input.job, panel)) {
+        std::vector<std::string> words;
+        for (std::string const& mark : f.off)
+            if (auto const* c = circuit_of(input.job, mark)) words.push_back(circuit_words(input, panel, *c));
+        if (words.empty()) continue;
+        rows.push_back(
+            {fmt::format("Switch off by hand before {} is used:", f.source.empty() ? "the supply" : f.source), ""});
+        rows.push_back({"", list(words) + "."});
+    }
     return rows;
 }
 
@@ -124,11 +144,11 @@ std::string leg_totals(PanelPlan const* plan, bool two_legs) {
     if (!plan || plan->situations.empty()) return {};
     std::string words;
     for (SituationLoad const& s : plan->situations) {
-        words += words.empty() ? "Loads: " : "; ";
+        words += words.empty() ? "Loads in VA: " : "; ";
         if (two_legs)
-            words += fmt::format("{} A {} VA, B {} VA, {} VA apart", s.name, s.leg_a_va, s.leg_b_va, s.imbalance_va);
+            words += fmt::format("{} A {}, B {}, {} apart", s.name, s.leg_a_va, s.leg_b_va, s.imbalance_va);
         else
-            words += fmt::format("{} {} VA", s.name, s.leg_a_va + s.leg_b_va);
+            words += fmt::format("{} {}", s.name, s.leg_a_va + s.leg_b_va);
     }
     return words + ".";
 }

@@ -17,7 +17,10 @@ namespace legwork {
 // Meter, north wall. Off: main 60 A in this panel; the wires up to it stay live."
 std::vector<ListRow> source_rows(DirectoryInput const& input, Panel const& panel);
 
-// "Loads: connected A 7320 VA, B 7080 VA, 240 VA apart; ..."; empty when there is no load to speak of.
+// What a person must switch off before a source is used, source by source.
+std::vector<ListRow> off_by_hand_rows(DirectoryInput const& input, Panel const& panel);
+
+// "Loads in VA: connected A 7320, B 7080, 240 apart; ..."; empty when there is no load to speak of.
 std::string leg_totals(PanelPlan const* plan, bool two_legs);
 
 // What the abbreviations on this directory mean; only those that it uses.
