@@ -38,7 +38,7 @@ void apply_accepts(Job const& job, Findings& findings) {
             f.accepted_why = a->why;
         } else if (!f.accept_refused) {
             f.accept_refused = true;
-            f.fix += " (the [[accept]] for it does not hold: this one must be put right)";
+            f.fix += " The [[accept]] for it does not hold: this one must be put right.";
         }
     }
 }

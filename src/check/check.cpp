@@ -3,6 +3,7 @@
 
 #include "check/check.h"
 
+#include "check/say.h"
 #include "check/themes.h"
 
 #include <algorithm>
@@ -47,7 +48,11 @@ Findings check(Job const& job, Plan const& plan, CodeBook const& book) {
     for (Rule const& rule : rules()) {
         if (!rule.find) continue;
         auto found = rule.find(c);
-        std::ranges::move(found, std::back_inserter(all));
+        for (Finding& f : found) {
+            f.message = as_sentence(std::move(f.message));
+            f.fix = as_sentence(std::move(f.fix));
+            all.push_back(std::move(f));
+        }
     }
     apply_accepts(job, all);
     sort_findings(job, all);

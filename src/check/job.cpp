@@ -137,15 +137,20 @@ Findings job_unknown(Case const& c) {
 Findings job_assumed(Case const& c) {
     Findings found;
     Where guessed{"", {}, "name"};
-    std::vector<std::string> uses;
+    std::vector<std::pair<std::string, std::vector<std::string>>> by_use; // in the order of the file
     for (Circuit const& circuit : c.job.circuits) {
         if (!circuit.use_guessed || circuit.use.empty()) continue;
         guessed.circuits.push_back(circuit.mark);
-        uses.push_back(fmt::format("{} as {}", circuit.mark, circuit.use));
+        auto at = std::ranges::find_if(by_use, [&](auto const& group) { return group.first == circuit.use; });
+        if (at == by_use.end()) at = by_use.insert(at, {circuit.use, {}});
+        at->second.push_back(circuit.mark);
     }
-    if (!uses.empty()) {
+    if (!by_use.empty()) {
+        std::string all;
+        for (auto const& [use, marks] : by_use)
+            all += fmt::format("{}{} as {}", all.empty() ? "" : "; ", listed(marks), use);
         auto f = finding(c, "job-assumed", Severity::note, guessed);
-        f.message = fmt::format("Taken from the names: {}", listed(uses));
+        f.message = fmt::format("Taken from the names: {}", all);
         f.fix = "Write `use` where this is wrong; loads, wires and protection are judged by it";
         found.push_back(std::move(f));
     }

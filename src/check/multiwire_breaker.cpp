@@ -189,10 +189,10 @@ Findings mw_one_pole_gfci(Case const& c) {
         Where const& where = sure ? ground_fault : arc_fault;
         if (where.circuits.empty()) continue;
         auto f = finding(c, "mw-one-pole-gfci", sure ? Severity::error : Severity::warning, where);
-        f.message = fmt::format("{} on a one-pole {} breaker, but {} share a neutral: the current that comes back "
+        f.message = fmt::format("{} on a one-pole {} breaker, but {} a neutral: the current that comes back "
                                 "through it is not the current that went out, so {}",
                                 listed(where.circuits) + (where.circuits.size() == 1 ? " is" : " are each"),
-                                sure ? "GFCI" : "AFCI", both(p),
+                                sure ? "GFCI" : "AFCI", where.circuits.size() == 1 ? both(p) + " share" : "they share",
                                 sure ? "it trips or does not protect" : "one that also senses ground faults trips");
         f.fix = fmt::format("Fit one two-pole {} breaker for both, or protect each circuit by a device after the "
                             "neutrals part ({} = \"outlet\")",

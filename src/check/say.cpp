@@ -24,6 +24,11 @@ Where about(Pair const& p, std::string key) {
     return {p.first->panel == p.second->panel ? p.first->panel : "", {p.first->mark, p.second->mark}, std::move(key)};
 }
 
+std::string as_sentence(std::string words) {
+    if (!words.empty() && std::string_view(".!?").find(words.back()) == std::string_view::npos) words += '.';
+    return words;
+}
+
 std::string amps(double a) {
     auto words = fmt::format("{:.1f}", a);
     if (words.ends_with(".0")) words.resize(words.size() - 2);

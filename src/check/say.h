@@ -26,6 +26,8 @@ inline bool existing(Pair const& p) { return p.first->existing && p.second->exis
 // The tie may be said at one member only.
 inline Tie tie_of(Pair const& p) { return std::max(p.first->tie, p.second->tie); }
 
+// Ends it with a full stop when it has no end yet.
+std::string as_sentence(std::string words);
 std::string amps(double a);                                  // "30 A", "15.8 A"
 std::string listed(std::vector<std::string> const& words);   // "K1", "K1 and K2", "K1, K2 and K3"
 std::string both(Pair const& p);                             // "K1 and K2"

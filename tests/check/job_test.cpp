@@ -56,7 +56,7 @@ TEST_CASE("job-assumed: one note for the guessed uses, one for no dwelling", "[c
     made.circuits[0].use_guessed = made.circuits[1].use_guessed = true;
     auto const f = found("job-assumed", made);
     REQUIRE(in_short(f) == "note L1 K1; note");
-    REQUIRE_THAT(f[0].message, Contains("L1 as lighting and K1 as kitchen counter"));
+    REQUIRE_THAT(f[0].message, Contains("L1 as lighting; K1 as kitchen counter"));
     REQUIRE(says("job-assumed", made, "CE 2021") == "note L1 K1; note");
     made.dwelling = Dwelling{};
     REQUIRE(says("job-assumed", made) == "note L1 K1");
