@@ -3,125 +3,106 @@
 
 #include "balance/balance.h"
 
-#include "balance/tally.h"
+#include "balance/each_panel.h"
+#include "balance/solved.h"
+#include "balance/why.h"
 
 #include <algorithm>
-#include <functional>
-#include <set>
 
 namespace legwork {
 
 namespace {
 
-// First fit: pairs and two-pole breakers first, then each circuit on the lighter leg.
-PanelPlan first_fit(Job const& job, Panel const& panel, std::map<std::string, LegLoads>& below) {
-    Layout const layout(panel);
-    auto const sources = feeds(job, panel);
-    auto const circuits = circuits_of(job, panel);
-    auto const loads = circuit_loads(job, panel, below);
-    bool const two_legs = std::ranges::any_of(sources, [](Feed const& f) { return has_two_hots(f.kind); });
-    PanelPlan plan;
-    plan.panel = panel.name;
-    std::set<int> taken(panel.blocked.begin(), panel.blocked.end());
-    std::vector<std::vector<Spot>> at(circuits.size());
-    for (std::size_t i = 0; i < circuits.size(); ++i)
-        if (auto const& c = *circuits[i]; c.space) {
-            at[i] = slots(layout, *c.space, c.poles);
-            for (Spot const s : at[i]) taken.insert(s.space);
-        }
-    auto const free = [&](int s) { return !taken.contains(s) && is_live(sources, layout, s); };
-    std::int64_t difference = 0;
-    auto const weigh = [&](std::size_t i) {
-        auto const va = loads[i].loads.va[0].a;
-        if (loads[i].on_one_leg && !at[i].empty()) difference += layout.leg(at[i][0].space) == Leg::a ? va : -va;
-    };
-    for (std::size_t i = 0; i < circuits.size(); ++i) weigh(i);
-    for (std::size_t i = 0; i < circuits.size(); ++i) {
-        Circuit const* mate = partner(job, *circuits[i]);
-        auto const j = static_cast<std::size_t>(std::ranges::find(circuits, mate) - circuits.begin());
-        bool const pair = mate && j < circuits.size();
-        if (!at[i].empty() || (circuits[i]->poles == 1 && !pair)) continue;
-        for (int s = 1; s <= panel.spaces; ++s) {
-            auto const next = layout.next_in_column(s);
-            if (!next || (two_legs && !layout.takes_two_pole(s))) continue;
-            auto const put = [&](std::size_t k, std::vector<Spot> where) {
-                for (Spot const w : where) taken.insert(w.space);
-                at[k] = std::move(where);
-                weigh(k);
-            };
-            if (!pair) {
-                if (!free(s) || !free(*next)) continue;
-                put(i, {{s, 0}, {*next, 0}});
-            } else if (at[j].empty()) {
-                if (!free(s) || !free(*next)) continue;
-                bool const first_heavier = loads[i].loads.va[0].a > loads[j].loads.va[0].a;
-                bool const upper = (layout.leg(s) == Leg::a) == (first_heavier == (difference <= 0));
-                put(i, {{upper ? s : *next, 0}});
-                put(j, {{upper ? *next : s, 0}});
-            } else if (at[j][0].space == s && free(*next))
-                put(i, {{*next, 0}});
-            else if (at[j][0].space == *next && free(s))
-                put(i, {{s, 0}});
-            else
-                continue;
-            break;
-        }
+// About twenty seconds and 450 MB at most for a whole job; common jobs take milliseconds.
+constexpr std::int64_t kSteps = 20'000'000'000;
+constexpr std::size_t kBytes = std::size_t{450} << 20;
+
+// Within this of the least is as good as even: 120 VA (one ampere), or 2 % of the heavier leg of the heaviest situation
+// once it is even. Common practice, no source.
+std::int64_t near_enough(PanelModel const& m, std::int64_t least) {
+    std::int64_t heaviest = 0;
+    for (std::size_t const s : m.minimised) {
+        std::int64_t total = 0;
+        for (Unit const& u : m.units)
+            for (int const c : {u.a, u.b})
+                if (c >= 0) {
+                    auto const& [a, b] = m.loads[static_cast<std::size_t>(c)].loads.va[s];
+                    total += a + b;
+                }
+        heaviest = std::max(heaviest, (total + least + 1) / 2);
     }
-    for (std::size_t i = 0; i < circuits.size(); ++i) {
-        if (!at[i].empty() || circuits[i]->poles != 1) continue;
-        int best = 0;
-        for (int s = 1; s <= panel.spaces; ++s) {
-            if (!free(s)) continue;
-            bool const lighter = (layout.leg(s) == Leg::a) == (difference <= 0);
-            if (!best || lighter) best = s;
-            if (lighter) break;
-        }
-        if (!best) continue;
-        at[i] = {{best, 0}};
-        taken.insert(best);
-        weigh(i);
-    }
-    for (std::size_t i = 0; i < circuits.size(); ++i) {
-        auto const& c = *circuits[i];
-        Placement p{c.mark, at[i], {}, {}};
-        if (c.poles == 1 && !at[i].empty()) p.leg = layout.leg(at[i][0].space);
-        if (c.space) p.from = slots(layout, *c.space, c.poles);
-        if (at[i].empty()) plan.why = "no free space for " + c.mark;
-        plan.placements.push_back(std::move(p));
-    }
-    auto const legs = leg_loads(job, panel, loads, plan.placements);
-    plan.situations = situation_loads(job, panel, legs);
-    if (two_legs) {
-        plan.imbalance_va = worst_imbalance(plan.situations);
-        plan.least_imbalance_va = plan.imbalance_va;
-        plan.lower_bound_va = 0;
-        plan.proven = false;
-        plan.tradeoff = {{0, *plan.imbalance_va}};
-    }
-    below[panel.name] = legs;
-    return plan;
+    return std::max<std::int64_t>(120, heaviest / 50);
 }
 
-Plan first_fit(Job const& job) {
-    Plan plan;
-    plan.panels.resize(job.panels.size());
-    std::map<std::string, LegLoads> below;
-    std::vector<bool> done(job.panels.size());
-    std::function<void(std::size_t)> visit = [&](std::size_t i) {
-        if (done[i]) return;
-        done[i] = true;
-        for (std::size_t k = 0; k < job.panels.size(); ++k)
-            if (job.panels[k].feeder && job.panels[k].feeder->panel == job.panels[i].name) visit(k);
-        plan.panels[i] = first_fit(job, job.panels[i], below);
-    };
-    for (std::size_t i = 0; i < job.panels.size(); ++i) visit(i);
+// The step that was asked for; none when all take more moves than allowed.
+std::optional<std::size_t> chosen(PanelModel const& m, Front const& f, BalanceOptions const& options) {
+    std::optional<std::size_t> last;
+    for (std::size_t n = 0; n < f.steps.size(); ++n) {
+        if (options.max_moves && f.steps[n].moves > *options.max_moves) break;
+        last = n;
+        bool const near = m.legs != Legs::two || f.steps[n].worst <= f.least + near_enough(m, f.least);
+        if (near && !options.best && !options.max_moves) break;
+    }
+    return last;
+}
+
+void reach_alone(PanelPlan& plan, Solved const& solved, Job const& job, Panel const& panel, Below const& below,
+                 BalanceOptions const& options, Effort& effort) {
+    auto const slots = within_reach(job, panel, below, {}, options.max_moves, effort);
+    if (!slots) {
+        plan.why =
+            "some circuits do not reach a space that is left for them; give them a longer cable or change `reach`";
+        return;
+    }
+    fill(plan, solved.model(), *slots);
+    if (solved.model().legs != Legs::two) return;
+    plan.least_imbalance_va = plan.imbalance_va;
+    plan.lower_bound_va = std::min(solved.front().lower_bound, *plan.imbalance_va);
+    plan.proven = plan.lower_bound_va == plan.least_imbalance_va;
+    plan.tradeoff = {{plan.moves, *plan.imbalance_va}};
+    plan.tradeoff_proven_to = -1;
+}
+
+PanelPlan balanced(Job const& job, Panel const& panel, Below const& below, BalanceOptions const& options,
+                   Effort& effort) {
+    PanelPlan plan;
+    plan.panel = panel.name;
+    Solved solved(job, panel, below, {}, effort);
+    if (!solved.has_layout()) {
+        plan.why = why_no_room(solved.model(), solved.problem(), solved.room(), false);
+        return plan;
+    }
+    if (solved.reach_matters()) solved.drop_unreachable_steps(effort);
+    if (solved.front().steps.empty()) {
+        reach_alone(plan, solved, job, panel, below, options, effort);
+        return plan;
+    }
+    fill_front(plan, solved.model(), solved.front(), solved.room(), effort);
+    auto const step = chosen(solved.model(), solved.front(), options);
+    if (!step) {
+        plan.why = why_not_so_few(solved.model(), *options.max_moves, solved.front().steps.front().moves);
+        return plan;
+    }
+    // Reading the answer back must not fail for lack of steps: it is a small part of what finding it took.
+    Effort reading(kSteps, kBytes);
+    if (auto const slots = solved.layout(*step, reading))
+        fill(plan, solved.model(), *slots);
+    else
+        plan.why = "no layout was found within the effort allowed";
     return plan;
 }
 
 } // namespace
 
-Plan balance(Job const& job, BalanceOptions const&) { return first_fit(job); }
-Plan as_filed(Job const& job) { return first_fit(job); }
-std::vector<std::string> recheck(Job const&, Plan const&, bool) { return {}; }
+Plan balance(Job const& job, BalanceOptions const& options) {
+    std::optional<Effort::Clock::time_point> stop;
+    if (options.seconds)
+        stop = Effort::Clock::now() + std::chrono::duration_cast<Effort::Clock::duration>(
+                                          std::chrono::duration<double>(std::clamp(*options.seconds, 0.0, 1e6)));
+    Effort effort(kSteps, kBytes, stop);
+    return each_panel(job, effort, [&](Panel const& panel, Below const& below, Effort& part) {
+        return balanced(job, panel, below, options, part);
+    });
+}
 
 } // namespace legwork

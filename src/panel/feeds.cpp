@@ -36,7 +36,7 @@ std::vector<Feed> feeds(Job const& job, Panel const& panel) {
     Panel const* above = panel.feeder ? panel_of(job, panel.feeder->panel) : nullptr;
     if (above) {
         found = feeds(job, *above); // the reader refuses cycles
-        if (panel.supply) // may only narrow: a 120 V feeder has one hot, whatever the source
+        if (panel.supply)           // may only narrow: a 120 V feeder has one hot, whatever the source
             for (Feed& f : found)
                 if (!has_two_hots(panel.supply->kind)) {
                     if (has_two_hots(f.kind) || panel.supply->kind == SupplyKind::one_leg_120)

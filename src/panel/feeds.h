@@ -24,14 +24,14 @@ struct Feed {
 std::vector<Feed> feeds(Job const& job, Panel const& panel);
 
 bool is_dc(SupplyKind kind);
-bool has_two_hots(SupplyKind kind);          // two hot legs with a voltage between them: 120/240, 120/208
-Volts volts_to_neutral(SupplyKind kind);     // 120, or the volts of the DC
-Volts volts_between_legs(SupplyKind kind);   // 240, 208, else 0
-int phase_degrees(SupplyKind kind);          // between leg A and leg B: 180, 120, 0
-bool reaches(Feed const& feed, Leg leg);     // this source puts voltage on this leg
+bool has_two_hots(SupplyKind kind);        // two hot legs with a voltage between them: 120/240, 120/208
+Volts volts_to_neutral(SupplyKind kind);   // 120, or the volts of the DC
+Volts volts_between_legs(SupplyKind kind); // 240, 208, else 0
+int phase_degrees(SupplyKind kind);        // between leg A and leg B: 180, 120, 0
+bool reaches(Feed const& feed, Leg leg);   // this source puts voltage on this leg
 // No source reaches this space, or the bus does not (`dead`).
 bool is_live(std::vector<Feed> const& feeds, Layout const& layout, int space);
-std::string_view name(SupplyKind kind);      // as typed in the job: "120/240"
+std::string_view name(SupplyKind kind); // as typed in the job: "120/240"
 
 // |Ia + Ib e^(jp)| in amperes: the current in a neutral shared by two legs (line-to-neutral resistive loads).
 // At 180 degrees |Ia - Ib|, at 0 Ia + Ib, at 120 sqrt(Ia^2 + Ib^2 - Ia Ib).

@@ -24,7 +24,7 @@ public:
     int spaces() const { return spaces_; }
     int rows() const { return (spaces_ + 1) / 2; }
     bool has(int space) const { return space >= 1 && space <= spaces_; }
-    Position position(int space) const;               // of a space on the panel
+    Position position(int space) const;                // of a space on the panel
     std::optional<int> space_at(Position where) const; // nothing off the panel
     // The leg that the bus gives this space, whatever feeds the panel.
     Leg leg(int space) const;

@@ -1,0 +1,22 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Good assignments fast, with no proof: from a fixed sequence of starting points, change one decision or two at a time
+// as long as the worst |D| falls (then the sum of |D|). The sequence is the same for every job and machine.
+#pragma once
+
+#include "balance/effort.h"
+#include "balance/legs.h"
+
+#include <optional>
+
+namespace legwork {
+
+// The best of `starts` descents; none when the counts allow nothing. Stops early at `enough`.
+std::optional<Assignment> descend(LegProblem const& problem, int starts, std::int64_t enough, Effort& effort);
+
+// For problems too large for one join: frees some 28 decisions of the best assignment at a time, holds the rest, and
+// joins; again with others until the effort is spent or `enough` is reached.
+Assignment improve(LegProblem const& problem, Assignment best, std::int64_t enough, Effort& effort);
+
+} // namespace legwork

@@ -1,0 +1,82 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "balance/front.h"
+
+#include "balance/bounds.h"
+#include "balance/descent.h"
+#include "balance/join.h"
+#include "balance/sum_table.h"
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+
+constexpr int kStarts = 24;
+// A point listed, sorted into its tree and boxed.
+constexpr std::int64_t kStepsAPoint = 150;
+// Where nothing can be proven in the time a person waits, more search is worth little.
+constexpr std::int64_t kImproveSteps = 2'000'000'000;
+
+// Every assignment joined. False when it could not be finished.
+bool join_all(LegProblem const& p, Least& least, Effort& effort) {
+    auto const both = halves(groups(p, true, false));
+    auto const left_size = size_of(both.left), right_size = size_of(both.right);
+    auto const bytes = HalfList::bytes_of(left_size, p.situations()) + HalfList::bytes_of(right_size, p.situations());
+    if (!fits_join(p) || bytes > effort.bytes()) return false;
+    if (static_cast<std::int64_t>(left_size + right_size) > effort.left() / kStepsAPoint / 2) return false;
+    HalfList const left(both.left, p.constant), right(both.right, std::vector<std::int64_t>(p.situations(), 0));
+    effort.spend(static_cast<std::int64_t>(left_size + right_size) * kStepsAPoint);
+    Assignment choice(p.decisions.size());
+    return join({left, right, p.least_on_a, p.most_on_a, effort}, least.worst,
+                [&](std::int64_t worst, std::size_t i, std::size_t j) {
+                    left.write(i, choice);
+                    right.write(j, choice);
+                    least.choice = choice;
+                    return least.worst = worst;
+                });
+}
+
+} // namespace
+
+bool fits_join(LegProblem const& p) {
+    for (std::size_t k = 0; k < p.situations(); ++k) {
+        auto sum = std::abs(p.constant[k]);
+        for (Decision const& d : p.decisions) sum += std::abs(d.d[k]);
+        if (sum >= std::int64_t{1} << 30) return false;
+    }
+    return true;
+}
+
+Least least_worst(LegProblem const& problem, Effort& effort) {
+    auto const p = without_idle_situations(problem);
+    Least least;
+    least.lower_bound = quick_lower_bound(p);
+    if (p.situations() == 1) {
+        if (auto const worst = SumTable(p, 0).least(effort)) return {*worst, *worst, {}};
+    }
+    least.choice = descend(p, kStarts, least.lower_bound, effort);
+    if (!least.choice) return least;
+    least.worst = worst_difference(p, *least.choice);
+    if (least.is_proven()) return least;
+    if (join_all(p, least, effort)) {
+        least.lower_bound = least.worst;
+        return least;
+    }
+    for (std::size_t k = 0; k < p.situations() && p.situations() > 1; ++k) {
+        auto part = effort.part(effort.left() / 4);
+        if (auto const worst = SumTable(p, k).least(part)) least.lower_bound = std::max(least.lower_bound, *worst);
+        effort.charge(part, effort.left() / 4);
+    }
+    if (!fits_join(p)) return least;
+    auto const given = std::min(effort.left() / 2, kImproveSteps);
+    auto part = effort.part(given);
+    least.choice = improve(p, *least.choice, least.lower_bound, part);
+    effort.charge(part, given);
+    least.worst = worst_difference(p, *least.choice);
+    return least;
+}
+
+} // namespace legwork

@@ -1,0 +1,31 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// From chosen legs to the finished plan of one panel.
+#pragma once
+
+#include "balance/front.h"
+#include "balance/plan.h"
+
+#include <optional>
+#include <vector>
+
+namespace legwork {
+
+// One entry a circuit of the panel; empty: no space.
+using Slots = std::vector<std::vector<Spot>>;
+
+// Spaces for an assignment of the model's problem; none when reach forbids them.
+std::optional<Slots> laid_out(PanelModel const& model, LegProblem const& problem, Room const& room,
+                              Assignment const& choice);
+
+// Placements, situations, imbalance and moves of a layout.
+void fill(PanelPlan& plan, PanelModel const& model, Slots const& slots);
+
+// What the front says: least imbalance, bound, trade-off. Nothing on a panel with nothing to balance.
+void fill_front(PanelPlan& plan, PanelModel const& model, Front const& front, Room const& room, Effort& effort);
+
+// What the feeder of this panel carries: the legs of what is placed, and half on each leg of what is not.
+LegLoads carried(PanelModel const& model, PanelPlan const& plan);
+
+} // namespace legwork

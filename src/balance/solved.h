@@ -1,0 +1,45 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// One panel solved: model, front, and layouts of its steps.
+#pragma once
+
+#include "balance/panel_plan.h"
+
+#include <map>
+
+namespace legwork {
+
+using Below = std::map<std::string, LegLoads>; // finished sub-panels by name
+
+class Solved {
+public:
+    Solved(Job const& job, Panel const& panel, Below const& below, ModelOptions const& options, Effort& effort);
+    Solved(Solved const&) = delete; // room and front look at the model
+    Solved& operator=(Solved const&) = delete;
+
+    PanelModel const& model() const { return model_; }
+    LegProblem const& problem() const { return problem_; }
+    Room const& room() const { return room_; }
+    Front const& front() const { return front_; }
+    bool has_layout() const { return front_.fewest_moves.has_value(); }
+    // Some circuit that may land elsewhere does not reach every space.
+    bool reach_matters() const;
+    // Of step number `n`; none when reach forbids it, or the effort does not suffice.
+    std::optional<Slots> layout(std::size_t n, Effort& effort) const;
+    // Takes out the steps that reach forbids; what is left is the best that was found.
+    void drop_unreachable_steps(Effort& effort);
+
+private:
+    PanelModel model_;
+    LegProblem problem_;
+    Room room_;
+    Front front_;
+};
+
+// Where the reach of some circuits forbids every step: puts such circuits on a space each before the search, a few
+// dozen ways, and gives the most even layout that comes of it. No proof. `allowed_moves`: more are not wanted.
+std::optional<Slots> within_reach(Job const& job, Panel const& panel, Below const& below, ModelOptions const& options,
+                                  std::optional<int> allowed_moves, Effort& effort);
+
+} // namespace legwork
