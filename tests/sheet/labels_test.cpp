@@ -67,7 +67,7 @@ TEST_CASE("labels: every cable has two at each end, a spare none", "[sheet][labe
         {"K1+K2 | Panel end: Main", 2},
         {"K1+K2 | Box end: B3", 2},
         {"K1 | Box end: B3", 2},
-        {"K1 | Box end: Bench, left of window, box 2", 2},
+        {"K1 | Box end: Bench, left of window", 2},
         {"K2 | Box end: B3", 2},
         {"K2 | Box end: B4", 2},
         {"WH | Panel end: Main", 2},

@@ -50,7 +50,7 @@ TEST_CASE("tape notes: one card a panel and a box, with every cable that ends th
     auto const cards = cards_of(ask("CE 2024"));
     std::vector<std::string> titles;
     for (auto const& c : cards) titles.push_back(c.title);
-    CHECK(titles == std::vector<std::string>{"Main", "Loft", "B3", "Bench, left of window, box 2", "B4",
+    CHECK(titles == std::vector<std::string>{"Main", "Loft", "B3", "Bench, left of window", "B4",
                                              "Water heater, under stair", "Ceiling lights", "Switch at the door",
                                              "Washroom, by the basin", "Yard outlet, west post", "Desk outlets"});
     CHECK(card(cards, "Main").cables.size() == 6);
