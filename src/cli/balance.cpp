@@ -13,6 +13,7 @@
 #include "cli/save_spaces.h"
 #include "cli/session.h"
 #include "cli/words.h"
+#include "job/problem.h"
 #include "sheet/common.h"
 
 #include <CLI/CLI.hpp>
@@ -36,14 +37,6 @@ void add_options(CLI::App& app, Options& options) {
     add_json(app, options);
 }
 
-int refuse(Options const& options, Streams& streams, std::string message, std::string fix) {
-    Problem problem;
-    problem.message = std::move(message);
-    problem.fix = std::move(fix);
-    tell_problems({"", {problem}}, options.json, streams);
-    return exit_not_understood;
-}
-
 bool has_room(Plan const& plan) {
     return std::ranges::all_of(plan.panels, [](PanelPlan const& p) { return p.why.empty(); });
 }
@@ -51,8 +44,8 @@ bool has_room(Plan const& plan) {
 void tell(Session const& s, Plan const& plan, Saved const& saved, Streams& streams) {
     for (PanelPlan const& p : plan.panels) print_panel_plan(s.job, p, streams);
     if (!saved.before.empty())
-        streams.out << fmt::format("wrote {} ({})\nthe old file is {}\n", printable(saved.file),
-                                   counted(saved.changes, "space"), printable(saved.before));
+        streams.out << fmt::format("wrote {} ({})\nthe old file is {}\n", fit_to_print(saved.file),
+                                   counted(saved.changes, "space"), fit_to_print(saved.before));
     else if (saved.asked)
         streams.out << "Nothing to write: the file has these spaces already.\n";
     else if (has_room(plan) && !spaces_to_save(s.job, plan).empty())
@@ -61,7 +54,9 @@ void tell(Session const& s, Plan const& plan, Saved const& saved, Streams& strea
 
 int run(Options const& options, Streams& streams) {
     if (options.write && options.file == "-")
-        return refuse(options, streams, "--write cannot change standard input", "name the job file");
+        return tell_problems(one_problem("", "--write cannot change standard input", "name the job file"), options.json,
+                             streams),
+               exit_not_understood;
     auto opened = open_job(options.file);
     if (!opened.session) return tell_problems(opened.problems, options.json, streams), exit_not_understood;
     auto& s = *opened.session;
@@ -82,7 +77,7 @@ int run(Options const& options, Streams& streams) {
         streams.out << fmt::format(
             "{} ({}): {}{}.\n", shown_file(s.file), s.job.code, counts(judged.findings),
             status == exit_done ? "" : fmt::format("; legwork check {} lists them", shown_file(s.file)));
-        streams.out << wrapped(caution(), 100, 0) << '\n';
+        streams.out << in_lines(caution(), 100, 0) << '\n';
     }
     return has_room(plan) ? status : exit_error_finding;
 }

@@ -6,8 +6,8 @@
 #include "check/check.h"
 #include "cli/command.h"
 #include "cli/json.h"
-#include "cli/nearest.h"
 #include "cli/words.h"
+#include "job/near.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
@@ -24,10 +24,10 @@ void add_options(CLI::App& app, Options& options) {
 int unknown(Options const& options, Streams& streams) {
     std::vector<std::string> ids;
     for (Rule const& r : rules()) ids.emplace_back(r.id);
-    Problem problem;
-    problem.message = fmt::format("there is no rule \"{}\"", options.file);
-    problem.fix = did_you_mean(options.file, ids).value_or("legwork explain, with nothing after it, lists the rules");
-    tell_problems({"", {problem}}, options.json, streams);
+    tell_problems(
+        one_problem("", fmt::format("there is no rule \"{}\"", options.file),
+                    did_you_mean(options.file, ids, "legwork explain, with nothing after it, lists the rules")),
+        options.json, streams);
     return exit_not_understood;
 }
 
@@ -35,7 +35,7 @@ void tell(Rule const& r, Streams& streams) {
     constexpr std::size_t width = 88, indent = 10;
     auto const line = [&](std::string_view head, std::string_view text) {
         if (!text.empty())
-            streams.out << fmt::format("{:<{}}", head, indent) << wrapped(text, width - indent, indent) << '\n';
+            streams.out << fmt::format("{:<{}}", head, indent) << in_lines(text, width - indent, indent) << '\n';
     };
     streams.out << r.id << "\n\n";
     line("  asks", r.asks);
@@ -52,7 +52,7 @@ int run(Options const& options, Streams& streams) {
             if (options.json)
                 all.push_back(rule_json(r));
             else
-                streams.out << fmt::format("{:<24}{}\n", r.id, wrapped(r.asks, 88, 24));
+                streams.out << fmt::format("{:<24}{}\n", r.id, in_lines(r.asks, 88, 24));
         if (options.json) write_json({{"rules", all}}, streams);
         return exit_done;
     }

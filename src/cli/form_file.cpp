@@ -3,8 +3,8 @@
 
 #include "cli/form_file.h"
 
-#include "cli/nearest.h"
 #include "cli/share.h"
+#include "job/near.h"
 #include "output/files.h"
 #include "sheet/sheets.h"
 #include "units/failure.h"
@@ -23,13 +23,6 @@ namespace {
 constexpr std::size_t kLargestForm = 64 * 1024;
 constexpr std::string_view kStarter = "starter"; // the one file of templates/ that is a job, not a form
 
-Problem problem(std::string message, std::string fix) {
-    Problem p;
-    p.message = std::move(message);
-    p.fix = std::move(fix);
-    return p;
-}
-
 std::vector<fs::path> form_files() {
     std::vector<fs::path> files;
     std::error_code failed;
@@ -39,15 +32,17 @@ std::vector<fs::path> form_files() {
     return files;
 }
 
+OpenedForm refused(std::string file, std::string message, std::string fix) {
+    return {std::nullopt, one_problem(std::move(file), std::move(message), std::move(fix))};
+}
+
 OpenedForm open_file(fs::path const& path) {
     std::string why;
     auto const bytes = read_file(path.string(), kLargestForm, why);
     if (!bytes)
-        return {std::nullopt,
-                {path.string(), {problem("cannot read the form: " + why, "legwork forms lists the forms there are")}}};
+        return refused(path.string(), "cannot read the form: " + why, "legwork forms lists the forms there are");
     if (bytes->size() > kLargestForm)
-        return {std::nullopt,
-                {path.string(), {problem("it is too large to be a form", "legwork forms lists the forms there are")}}};
+        return refused(path.string(), "it is too large to be a form", "legwork forms lists the forms there are");
     auto read = read_form(*bytes, path.stem().string());
     return {std::move(read.form), {path.string(), std::move(read.problems)}};
 }
@@ -81,11 +76,9 @@ OpenedForm open_form(std::string const& name_or_file) {
     if (name_or_file.find('/') != std::string::npos || name_or_file.ends_with(".toml")) return open_file(name_or_file);
     std::vector<std::string> names;
     for (auto const& f : files) names.push_back(f.stem().string());
-    return {std::nullopt,
-            {"",
-             {problem(fmt::format("there is no form \"{}\"", name_or_file),
-                      did_you_mean(name_or_file, names)
-                          .value_or("legwork forms lists the forms there are; a file of your own ends in .toml"))}}};
+    return refused(
+        "", fmt::format("there is no form \"{}\"", name_or_file),
+        did_you_mean(name_or_file, names, "legwork forms lists the forms there are; a file of your own ends in .toml"));
 }
 
 } // namespace legwork

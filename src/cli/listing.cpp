@@ -5,6 +5,7 @@
 
 #include "check/check.h"
 #include "cli/words.h"
+#include "job/problem.h"
 #include "sheet/common.h"
 
 #include <fmt/format.h>
@@ -32,7 +33,8 @@ std::string head(Session const& s, Finding const& f, bool color) {
     auto const who = f.where.circuits.empty() ? "" : joined(f.where.circuits) + ": ";
     auto const place = at_place(s.file, place_of(s.places, f.where));
     auto const plain = severity_word(f.severity, false);
-    auto text = wrapped(fmt::format("{}: {}: {}{} [{}]", place, plain, who, printable(f.message), f.rule), kWidth, 4);
+    auto text =
+        in_lines(fmt::format("{}: {}: {}{} [{}]", place, plain, who, fit_to_print(f.message), f.rule), kWidth, 4);
     if (auto const at = text.find(plain, place.size()); color && at != std::string::npos)
         text.replace(at, plain.size(), severity_word(f.severity, true));
     return text;
@@ -40,12 +42,13 @@ std::string head(Session const& s, Finding const& f, bool color) {
 
 void list_one(Session const& s, Finding const& f, Streams& streams) {
     streams.out << head(s, f, streams.color_out) << '\n';
-    if (!f.fix.empty()) streams.out << "    " << wrapped("Do: " + printable(f.fix), kWidth - 4, 8) << '\n';
+    if (!f.fix.empty()) streams.out << "    " << in_lines("Do: " + fit_to_print(f.fix), kWidth - 4, 8) << '\n';
     if (auto const line = reference_line(f.reference); !line.empty()) streams.out << "    " << line << '\n';
     if (f.accepted)
         streams.out << "    "
-                    << wrapped(fmt::format("Accepted by {}: {}", printable(f.accepted_by), printable(f.accepted_why)),
-                               kWidth - 4, 8)
+                    << in_lines(
+                           fmt::format("Accepted by {}: {}", fit_to_print(f.accepted_by), fit_to_print(f.accepted_why)),
+                           kWidth - 4, 8)
                     << '\n';
     streams.out << '\n';
 }
@@ -67,7 +70,7 @@ void list_findings(Session const& s, Streams& streams) {
         if (f.accepted) list_one(s, f, streams);
     streams.out << fmt::format("{} ({}): {}.\n", shown_file(s.file), s.job.code, counts(s.findings));
     if (!s.findings.empty()) streams.out << "legwork explain RULE tells more of the rule in [ ].\n";
-    streams.out << '\n' << wrapped(caution(), kWidth, 0) << '\n';
+    streams.out << '\n' << in_lines(caution(), kWidth, 0) << '\n';
 }
 
 } // namespace legwork

@@ -5,6 +5,7 @@
 
 #include "cli/space_table.h"
 #include "cli/words.h"
+#include "job/problem.h"
 #include "panel/feeds.h"
 #include "units/text.h"
 
@@ -28,7 +29,7 @@ void print_situations(PanelPlan const& plan, std::ostream& out) {
     for (auto const& s : plan.situations) longest = std::max({longest, s.leg_a_va, s.leg_b_va});
     out << "\nLegs\n";
     for (auto const& s : plan.situations) {
-        out << fmt::format("  {}: {} VA apart, {:.1f} A in the neutral\n", printable(s.name), s.imbalance_va,
+        out << fmt::format("  {}: {} VA apart, {:.1f} A in the neutral\n", fit_to_print(s.name), s.imbalance_va,
                            s.neutral_a);
         out << fmt::format("    A {:>6} VA {}\n", s.leg_a_va, bar(s.leg_a_va, longest));
         out << fmt::format("    B {:>6} VA {}\n", s.leg_b_va, bar(s.leg_b_va, longest));
@@ -93,7 +94,7 @@ std::string sources(Job const& job, Panel const& panel) {
     std::vector<std::string> words;
     for (Feed const& f : feeds(job, panel))
         words.push_back(f.source.empty() ? std::string(name(f.kind))
-                                         : fmt::format("{} ({})", printable(f.source), name(f.kind)));
+                                         : fmt::format("{} ({})", fit_to_print(f.source), name(f.kind)));
     return joined(words, " or ");
 }
 
@@ -102,10 +103,10 @@ std::string sources(Job const& job, Panel const& panel) {
 void print_panel_plan(Job const& job, PanelPlan const& plan, Streams& streams) {
     auto const* panel = panel_of(job, plan.panel);
     if (!panel) return;
-    streams.out << fmt::format("{}: {} spaces, {}{}\n", printable(panel->name), panel->spaces, sources(job, *panel),
+    streams.out << fmt::format("{}: {} spaces, {}{}\n", fit_to_print(panel->name), panel->spaces, sources(job, *panel),
                                panel->main ? ", main " + text(*panel->main) : "");
     if (!plan.why.empty()) {
-        streams.out << "  " << wrapped("No plan: " + printable(plan.why), 98, 2) << "\n\n";
+        streams.out << "  " << in_lines("No plan: " + fit_to_print(plan.why), 98, 2) << "\n\n";
         return;
     }
     print_space_table(job, *panel, plan, streams.out);

@@ -8,10 +8,11 @@
 #include "cli/form_file.h"
 #include "cli/json.h"
 #include "cli/listing.h"
-#include "cli/nearest.h"
 #include "cli/session.h"
 #include "cli/sheet_files.h"
 #include "cli/words.h"
+#include "job/near.h"
+#include "job/problem.h"
 #include "sheet/common.h"
 #include "sheet/sheets.h"
 #include "units/failure.h"
@@ -45,17 +46,14 @@ struct Order {
 };
 
 Order refused(std::string message, std::string fix) {
-    Problem problem;
-    problem.message = std::move(message);
-    problem.fix = std::move(fix);
-    return {{}, {"", {problem}}};
+    return {{}, one_problem("", std::move(message), std::move(fix))};
 }
 
 Order unknown_sheet(std::string const& name) {
     std::vector<std::string> names;
     for (SheetKind const& k : sheet_kinds()) names.emplace_back(k.name);
     return refused(fmt::format("there is no sheet \"{}\"", name),
-                   did_you_mean(name, names).value_or("the sheets are " + joined(names)));
+                   did_you_mean(name, names, "the sheets are " + joined(names)));
 }
 
 Order order(Options const& options) {
@@ -98,13 +96,13 @@ Json files_json(Job const& job, std::vector<WrittenFile> const& files) {
 
 void tell_files(Session const& s, std::vector<WrittenFile> const& files, Streams& streams) {
     for (WrittenFile const& f : files)
-        streams.out << fmt::format("wrote {}{}\n", printable(f.path),
+        streams.out << fmt::format("wrote {}{}\n", fit_to_print(f.path),
                                    f.format == "pdf" ? fmt::format(" ({})", counted(f.pages, "page")) : "");
     streams.out << fmt::format("\n{} ({}): {}.\n", shown_file(s.file), s.job.code, counts(s.findings));
     if (error_exit(s) != exit_done)
         streams.out << fmt::format("The sheets carry the band DRAFT; legwork check {} says what to put right.\n",
                                    shown_file(s.file));
-    streams.out << wrapped(caution(), 100, 0) << '\n';
+    streams.out << in_lines(caution(), 100, 0) << '\n';
 }
 
 int run(Options const& options, Streams& streams) {
@@ -122,7 +120,7 @@ int run(Options const& options, Streams& streams) {
         tell_files(s, written.files, streams);
     for (auto const& old : written.left_over)
         streams.err << fmt::format("legwork: {} is from an earlier print with more pages: throw it away\n",
-                                   printable(old));
+                                   fit_to_print(old));
     return error_exit(s);
 }
 

@@ -5,6 +5,7 @@
 
 #include "cli/json.h"
 #include "cli/words.h"
+#include "job/problem.h"
 
 #include <fmt/format.h>
 
@@ -12,30 +13,23 @@ namespace legwork {
 
 namespace {
 
-// Tabs are kept, so that the caret stands under the letter whatever width the terminal gives them.
-std::string caret_line(std::string const& line, int column) {
-    std::string blank;
-    int at = 1;
-    for (char const c : line) {
-        if ((static_cast<unsigned char>(c) & 0xC0U) == 0x80U) continue; // within a letter
-        if (at++ >= column) break;
-        blank += c == '\t' ? '\t' : ' ';
-    }
-    return blank + '^';
-}
-
 void tell(std::string const& file, Problem const& p, Streams& streams) {
-    auto const where = file.empty() ? std::string("legwork: ") : at_place(file, p.place) + ": ";
-    streams.err << where << severity_word(Severity::error, streams.color_err) << ": " << printable(p.message) << '\n';
-    if (!p.line.empty()) {
-        auto const line = printable(p.line);
-        streams.err << "    " << line << '\n';
-        if (p.caret > 0) streams.err << "    " << caret_line(line, p.caret) << '\n';
-    }
-    if (!p.fix.empty()) streams.err << "    " << printable(p.fix) << '\n';
+    auto const where = file.empty() ? std::string("legwork") : at_place(file, p.place);
+    streams.err << fmt::format("{}: {}: {}\n", where, severity_word(Severity::error, streams.color_err),
+                               fit_to_print(p.message));
+    if (!p.line.empty()) streams.err << "    " << p.line << '\n';
+    if (p.caret > 0) streams.err << fmt::format("    {:>{}}\n", '^', p.caret);
+    if (!p.fix.empty()) streams.err << "    " << fit_to_print(p.fix) << '\n';
 }
 
 } // namespace
+
+FileProblems one_problem(std::string file, std::string message, std::string fix) {
+    Problem problem;
+    problem.message = std::move(message);
+    problem.fix = std::move(fix);
+    return {std::move(file), {std::move(problem)}};
+}
 
 void tell_problems(FileProblems const& found, bool json, Streams& streams) {
     if (json) {
@@ -48,9 +42,7 @@ void tell_problems(FileProblems const& found, bool json, Streams& streams) {
 }
 
 void tell_failure(std::string const& why, bool json, Streams& streams) {
-    Problem failure;
-    failure.message = why;
-    tell_problems({"", {failure}}, json, streams);
+    tell_problems(one_problem("", why, ""), json, streams);
 }
 
 } // namespace legwork

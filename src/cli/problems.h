@@ -14,6 +14,9 @@ struct FileProblems {
     std::vector<Problem> problems;
 };
 
+// One mistake that has no place in a file.
+FileProblems one_problem(std::string file, std::string message, std::string fix);
+
 void tell_problems(FileProblems const& found, bool json, Streams& streams);
 void tell_failure(std::string const& why, bool json, Streams& streams);
 

@@ -3,8 +3,8 @@
 
 #include "cli/program.h"
 
-#include "cli/nearest.h"
 #include "cli/problems.h"
+#include "job/near.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
@@ -23,9 +23,7 @@ constexpr auto kAbout =
 bool wants_json(std::vector<std::string> const& words) { return std::ranges::count(words, "--json") > 0; }
 
 int refuse_call(bool json, std::string message, std::string fix, Streams& streams) {
-    tell_problems(
-        {.file = "", .problems = {{.place = {}, .message = std::move(message), .fix = std::move(fix), .line = ""}}},
-        json, streams);
+    tell_problems(one_problem("", std::move(message), std::move(fix)), json, streams);
     return exit_not_understood;
 }
 
@@ -35,7 +33,7 @@ std::optional<int> unknown_command(std::vector<std::string> const& words, Stream
     for (Command const* c : commands()) names.emplace_back(c->name);
     if (std::ranges::count(names, words.front()) > 0) return std::nullopt;
     return refuse_call(wants_json(words), fmt::format("there is no command \"{}\"", words.front()),
-                       did_you_mean(words.front(), names).value_or("legwork --help lists the commands"), streams);
+                       did_you_mean(words.front(), names, "legwork --help lists the commands"), streams);
 }
 
 // The parser's own words, without its line about --help: the fix says that.

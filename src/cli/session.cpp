@@ -20,10 +20,7 @@ namespace legwork {
 namespace {
 
 Opened refused(std::string const& file, std::string message, std::string fix) {
-    Problem problem;
-    problem.message = std::move(message);
-    problem.fix = std::move(fix);
-    return {std::nullopt, {file, {problem}}};
+    return {std::nullopt, one_problem(file, std::move(message), std::move(fix))};
 }
 
 Findings all_findings(Session const& s) {

@@ -4,6 +4,7 @@
 #include "cli/space_table.h"
 
 #include "cli/words.h"
+#include "job/problem.h"
 #include "panel/feeds.h"
 #include "panel/layout.h"
 #include "units/text.h"
@@ -34,7 +35,7 @@ std::string breaker(Circuit const& c) {
 std::string entry(Circuit const& c, Placement const& p) {
     auto const sign = p.from.empty() ? '+' : p.from != p.slots ? '*' : ' ';
     auto const place = c.room.empty() ? "" : ", " + c.room;
-    return fmt::format("{} {} {} {:>8}", sign, fitted(c.mark, 4), fitted(printable(c.name + place), 23), breaker(c));
+    return fmt::format("{} {} {} {:>8}", sign, fitted(c.mark, 4), fitted(fit_to_print(c.name + place), 23), breaker(c));
 }
 
 void fill(Table& t, PanelPlan const& plan) {

@@ -18,12 +18,9 @@ std::string at_place(std::string const& file, Place place); // "shed.toml:31:1",
 std::string shown_file(std::string const& file);            // "-" is "standard input"
 std::string joined(std::vector<std::string> const& words, std::string_view between = ", ");
 std::string counted(int n, std::string_view one); // "1 error", "2 errors"
-// Control characters (but tabs) and half letters replaced: what a file holds never reaches the terminal raw.
-std::string printable(std::string_view text);
-std::size_t letters(std::string_view utf8);
 // Cut to so many letters with "..." at its end, or filled up with blanks.
 std::string fitted(std::string_view utf8, std::size_t width);
 // Broken at blanks into lines of at most `width` letters; every line but the first starts with `indent` blanks.
-std::string wrapped(std::string_view text, std::size_t width, std::size_t indent);
+std::string in_lines(std::string_view text, std::size_t width, std::size_t indent);
 
 } // namespace legwork
