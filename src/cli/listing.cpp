@@ -19,25 +19,20 @@ namespace {
 constexpr std::size_t kWidth = 100;
 
 std::string reference_line(Reference const& r) {
-    auto const where = r.section.empty() ? std::string() : r.edition.empty() ? r.section : r.edition + " " + r.section;
-    switch (r.source) {
-    case Source::seen: return where;
-    case Source::memory: return where.empty() ? "number from memory: look it up" : where + " (from memory: look it up)";
-    case Source::practice: break;
-    }
-    return where.empty() ? "common practice" : where + " (common practice)";
+    if (r.section.empty()) return r.source == Source::practice ? text(r) : "";
+    bool const said = r.section.find("memory") != std::string::npos;
+    if (r.source == Source::memory && !said) return text(r) + " (from memory: look it up)";
+    return text(r);
 }
 
-// The colour of the severity word is put in after wrapping, so that lines break at the same places with and without it.
+// The colour of the severity word is put in after the lines are broken, which are then the same with and without it.
 std::string head(Session const& s, Finding const& f, bool color) {
-    auto const who = f.where.circuits.empty() ? "" : joined(f.where.circuits) + ": ";
-    auto const place = at_place(s.file, place_of(s.places, f.where));
+    auto const place = at_place(s.file, place_of(s.places, f.where)) + ": ";
     auto const plain = severity_word(f.severity, false);
-    auto text =
-        in_lines(fmt::format("{}: {}: {}{} [{}]", place, plain, who, fit_to_print(f.message), f.rule), kWidth, 4);
-    if (auto const at = text.find(plain, place.size()); color && at != std::string::npos)
-        text.replace(at, plain.size(), severity_word(f.severity, true));
-    return text;
+    auto told = in_lines(fmt::format("{}{}: {} [{}]", place, plain, fit_to_print(f.message), f.rule), kWidth, 4);
+    if (auto const at = told.find(plain, std::min(told.size(), place.size() - 1)); color && at != std::string::npos)
+        told.replace(at, plain.size(), severity_word(f.severity, true));
+    return told;
 }
 
 void list_one(Session const& s, Finding const& f, Streams& streams) {

@@ -84,7 +84,7 @@ void print_moves(PanelPlan const& plan, std::ostream& out) {
         out << "  then land\n";
         for (auto const* p : moved) out << "    " << landing(*p) << '\n';
     }
-    if (!fresh.empty()) {
+    if (!fresh.empty() && fresh.size() < plan.placements.size()) { // of a new panel the table says it all
         out << "\nNew circuits land\n";
         for (auto const* p : fresh) out << "    " << landing(*p) << '\n';
     }

@@ -18,7 +18,7 @@ namespace legwork {
 
 namespace {
 
-constexpr std::size_t kCell = 46;
+constexpr std::size_t kCell = 50;
 
 struct Table {
     Job const& job;
@@ -35,7 +35,7 @@ std::string breaker(Circuit const& c) {
 std::string entry(Circuit const& c, Placement const& p) {
     auto const sign = p.from.empty() ? '+' : p.from != p.slots ? '*' : ' ';
     auto const place = c.room.empty() ? "" : ", " + c.room;
-    return fmt::format("{} {} {} {:>8}", sign, fitted(c.mark, 4), fitted(fit_to_print(c.name + place), 23), breaker(c));
+    return fmt::format("{} {} {} {:>8}", sign, fitted(c.mark, 4), fitted(fit_to_print(c.name + place), 27), breaker(c));
 }
 
 void fill(Table& t, PanelPlan const& plan) {

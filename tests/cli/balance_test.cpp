@@ -61,7 +61,7 @@ TEST_CASE("the plan for people names spaces, legs, the proof and where to land",
     auto const out = call({"balance", folder / "job.toml"}).out;
     CAPTURE(out);
     for (auto const* words : {"Main: 8 spaces, 120/240, main 60 A", "North wall", "2P 20 A", "connected: 0 VA apart",
-                              "proven", "New circuits land", "--write puts these spaces", "prove dead on both legs"})
+                              "proven", "--write puts these spaces", "prove dead on both legs"})
         REQUIRE_THAT(out, Catch::Contains(words));
 }
 

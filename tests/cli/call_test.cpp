@@ -87,7 +87,7 @@ TEST_CASE("a starter job passes its own check, and never takes the place of a fi
 }
 
 TEST_CASE("every rule that check can name is explained", "[cli][explain]") {
-    auto const all = json::parse(call({"explain", "--json"}).out).at("rules");
+    auto const all = json::parse(call({"explain", "--json"}).out).at("rules"); // a copy
     REQUIRE(all.size() > 20);
     for (auto const& rule : all) {
         auto const id = rule.at("rule").get<std::string>();
@@ -104,8 +104,9 @@ TEST_CASE("every rule that check can name is explained", "[cli][explain]") {
 TEST_CASE("forms are listed by sheet, one default each", "[cli][forms]") {
     auto const called = call({"forms", "--json"});
     REQUIRE(called.status == 0);
+    auto const value = json::parse(called.out);
     std::map<std::string, int> defaults;
-    for (auto const& form : json::parse(called.out).at("forms")) {
+    for (auto const& form : value.at("forms")) {
         REQUIRE_THAT(call({"forms"}).out, Catch::Contains(form.at("form").get<std::string>()));
         defaults[form.at("sheet")] += form.at("default").get<bool>() ? 1 : 0;
     }

@@ -33,7 +33,7 @@ TEST_CASE("check exits 1 while an error finding stands, else 0", "[cli][check]")
     REQUIRE(bad.status == legwork::exit_error_finding);
     REQUIRE(bad.err.empty());
     // Place, severity, rule, what to do, the counts, the caution.
-    REQUIRE_THAT(bad.out, Catch::Contains("bad.toml:43:11: error: L1: "));
+    REQUIRE_THAT(bad.out, Catch::Contains("bad.toml:46:1: error: L1: "));
     REQUIRE_THAT(bad.out, Catch::Contains("[wire-breaker-fits]"));
     REQUIRE_THAT(bad.out, Catch::Contains("    Do: "));
     REQUIRE_THAT(bad.out, Catch::Contains("NEC 2023 "));
@@ -67,7 +67,7 @@ TEST_CASE("the JSON of check has its stable keys", "[cli][check]") {
     REQUIRE(worst["rule"] == "wire-breaker-fits");
     REQUIRE(worst["circuits"] == json::array({"L1"}));
     REQUIRE(worst["panel"] == "Main");
-    REQUIRE(worst["line"] == 43);
+    REQUIRE(worst["line"] == 46);
 }
 
 TEST_CASE("an accepted finding is told apart and does not count", "[cli][check]") {
@@ -109,8 +109,11 @@ TEST_CASE("mistakes of the file are all told, each with its place, line, caret a
     auto const value = json::parse(call({"check", folder / "job.toml", "--json"}).out);
     REQUIRE(value["job"].is_null());
     REQUIRE(value["problems"].size() >= 2);
-    REQUIRE(value["problems"][0]["file"] == folder / "job.toml");
-    REQUIRE(value["problems"][0]["line"] == 7);
+    for (auto const& p : value["problems"]) REQUIRE(p["file"] == folder / "job.toml");
+    auto const& last = value["problems"].back(); // in the order of the file
+    REQUIRE(last["line"] == 17);
+    REQUIRE(last["column"] == 13);
+    REQUIRE(last["fix"] == "write the unit: \"900 VA\"");
 }
 
 TEST_CASE("only the severity word is coloured", "[cli][check]") {

@@ -57,7 +57,8 @@ TEST_CASE("sheets, forms and formats are chosen", "[cli][print]") {
     REQUIRE(contents(folder / "p/directory-Main-1.png").starts_with("\x89PNG"));
 
     std::string other;
-    for (auto const& f : json::parse(call({"forms", "--json"}).out)["forms"])
+    auto const forms = json::parse(call({"forms", "--json"}).out);
+    for (auto const& f : forms["forms"])
         if (f["sheet"] == "directory" && !f["default"].get<bool>()) other = f["form"];
     REQUIRE_FALSE(other.empty());
     REQUIRE(

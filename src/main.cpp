@@ -1,0 +1,35 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "cli/program.h"
+#include "output/files.h"
+
+#include <cstdlib>
+#include <exception>
+#include <iostream>
+#include <sstream>
+
+#include <unistd.h>
+
+namespace {
+
+bool may_color(int descriptor) {
+    char const* const refused = std::getenv("NO_COLOR");
+    return ::isatty(descriptor) == 1 && (!refused || *refused == '\0');
+}
+
+} // namespace
+
+int main(int count, char** words) {
+    // Results are written at once at the end, by a call that tells when they could not be.
+    std::ostringstream out;
+    legwork::Streams streams{out, std::cerr, may_color(STDOUT_FILENO), may_color(STDERR_FILENO)};
+    try {
+        auto const status = legwork::run_program({words + (count > 0 ? 1 : 0), words + count}, streams);
+        legwork::write_all(STDOUT_FILENO, out.str(), "standard output");
+        return status;
+    } catch (std::exception const& e) {
+        std::cerr << "legwork: " << e.what() << '\n';
+        return legwork::exit_not_written;
+    }
+}
