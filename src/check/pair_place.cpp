@@ -4,6 +4,7 @@
 #include "check/pair_place.h"
 
 #include "check/leg_amps.h"
+#include "check/wire_rating.h"
 #include "codebook/cables.h"
 #include "panel/feeds.h"
 
@@ -91,12 +92,8 @@ std::optional<Gauge> shared_gauge(Pair const& p) {
 std::optional<Amps> neutral_ampacity(Case const& c, Pair const& p) {
     auto const gauge = shared_gauge(p);
     if (!gauge) return std::nullopt;
-    Circuit const& home = p.first->run.empty() ? *p.second : *p.first;
-    int const held_to = home.wiring == Wiring::cable ? c.book.cable_column.value_or(home.terminals) : home.terminals;
-    auto limit = ampacity(c.book, *gauge, home.metal, std::min(home.terminals, held_to));
-    if (auto const small = small_wire(c.book, *gauge, home.metal); limit && small)
-        limit = std::min(*limit, small->breaker);
-    return limit;
+    auto const rating = wire_rating(c, p.first->run.empty() ? *p.second : *p.first, *gauge);
+    return rating ? std::optional(rating->base) : std::nullopt;
 }
 
 std::string neutral_carries_the_sum(Case const& c, Pair const& p) {

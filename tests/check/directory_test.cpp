@@ -8,6 +8,7 @@
 #include "check/naming.h"
 
 #include <catch2/catch.hpp>
+#include <rapidcheck.h>
 
 using namespace made;
 using Catch::Contains;
@@ -170,4 +171,10 @@ TEST_CASE("any bytes are some words", "[check][directory]") {
         reads_as(name);
     }
     REQUIRE(reads_as("\xF0\x9F\x92\xA1 Lights").size() == 6);
+    REQUIRE(rc::check("names are read whatever their bytes", [](std::string const& name, std::string const& room) {
+        person_in(name);
+        says(name, room);
+        auto const words = reads_as(name);
+        RC_ASSERT(reads_as(words) == words); // folding twice changes nothing
+    }));
 }
