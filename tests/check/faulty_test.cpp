@@ -1,0 +1,30 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// The teaching file of all faults. dir-name-too-long and dir-no-letter are told by the sheets.
+#include "judged_file.h"
+
+#include <catch2/catch.hpp>
+
+#include <set>
+
+using namespace made;
+using namespace legwork;
+
+TEST_CASE("faulty.toml shows every fault that its edition has", "[check][cases]") {
+    auto const verdict = judge(bytes_of("examples/faulty.toml"));
+    CAPTURE(verdict.problems);
+    REQUIRE(verdict.exit == 1);
+    std::set<std::string> found;
+    for (Finding const& f : verdict.findings) {
+        found.insert(f.rule);
+        CAPTURE(f.rule, f.message);
+        CHECK_FALSE((f.severity == Severity::error && f.reference.source == Source::memory));
+        CHECK_FALSE(f.message.empty());
+        CHECK_FALSE(f.fix.empty());
+    }
+    for (Rule const& rule : rules()) {
+        CAPTURE(rule.id);
+        if (rule.find) CHECK(found.contains(std::string(rule.id))); // the others are told by the sheets
+    }
+}
