@@ -12,13 +12,16 @@ namespace {
 // Two to four hundred letters at most are ever looked at: no line of a page holds more.
 constexpr std::size_t kMostLetters = 400;
 
+bool is_digit(char c) { return c >= '0' && c <= '9'; }
+
 // Where words may be parted: each piece carries the space, "-" or "/" that ends it.
 std::vector<std::string_view> pieces(std::string_view words) {
     std::vector<std::string_view> found;
     std::size_t begin = 0;
     for (std::size_t i = 0; i < words.size(); ++i) {
         bool const in_word = i > begin && i + 1 < words.size() && words[i + 1] != ' ';
-        bool const ends = words[i] == ' ' || ((words[i] == '-' || words[i] == '/') && in_word);
+        bool const number = in_word && is_digit(words[i - 1]) && is_digit(words[i + 1]); // 2026-05-02, 4-024, 12/2
+        bool const ends = words[i] == ' ' || ((words[i] == '-' || words[i] == '/') && in_word && !number);
         if (!ends) continue;
         found.push_back(words.substr(begin, i + 1 - begin));
         begin = i + 1;

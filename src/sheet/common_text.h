@@ -42,7 +42,7 @@ struct Fitted {
     bool shortened = false; // the last line ends with "…": say so in a finding
 };
 
-// Breaks at spaces, and after "-" and "/" inside a word, into lines no wider than `width`; nothing when they would be
+// Breaks at spaces, and after "-" and "/" inside a word but not between digits, into lines no wider than `width`; nothing when they would be
 // more than `most`, or a piece alone is too wide.
 std::optional<std::vector<std::string>> wrapped(TextWidth const& widths, std::string_view words, Weight weight,
                                                 Mm x_height, Mm width, std::size_t most);

@@ -27,17 +27,18 @@ std::string feed_words(Fed const& fed) {
     return words;
 }
 
-// Name and room part at the line's end where both fit; else anywhere between words.
+// On one line, or parted where a comma stands (between name and room most of all); else anywhere between words.
 std::optional<std::vector<std::string>> feed_lines(TextWidth const& widths, Fed const& fed, Mm x_height, Mm width,
                                                    std::size_t most) {
-    auto const one = wrapped(widths, feed_words(fed), Weight::bold, x_height, width, 1);
+    auto const words = feed_words(fed);
+    auto const one = wrapped(widths, words, Weight::bold, x_height, width, 1);
     if (one || most == 1) return one;
-    if (!fed.name.empty() && !fed.room.empty()) {
-        auto const name = wrapped(widths, feed_words({fed.mark, fed.name, ""}), Weight::bold, x_height, width, 1);
-        auto const room = wrapped(widths, fed.room, Weight::bold, x_height, width, 1);
-        if (name && room) return std::vector{name->front(), room->front()};
+    for (auto at = words.rfind(", "); at != words.npos && at > 0; at = words.rfind(", ", at - 1)) {
+        auto const first = wrapped(widths, words.substr(0, at), Weight::bold, x_height, width, 1);
+        auto const second = wrapped(widths, words.substr(at + 2), Weight::bold, x_height, width, 1);
+        if (first && second) return std::vector{first->front(), second->front()};
     }
-    return wrapped(widths, feed_words(fed), Weight::bold, x_height, width, most);
+    return wrapped(widths, words, Weight::bold, x_height, width, most);
 }
 
 std::optional<Names> names_at(TextWidth const& widths, std::vector<Fed> const& feeds, Mm x_height, Mm width,
@@ -131,13 +132,13 @@ Mm right_width(TextWidth const& widths, SmallLine const& line) {
     return width;
 }
 
-// The two ends, each on its line, and beside either of them, or on a third line when the ends need theirs whole, the
-// rest: an end cut short could be taken for another.
+// The two ends, each on its line, and beside either of them the rest. An end cut short could be taken for another:
+// unless the line above says it whole, the rest goes on a third line where that saves it.
 std::vector<SmallLine> small_lines(TextWidth const& widths, CableLabel const& label, Mm width, bool three) {
     SmallLine here{named(label.end_word, label.end_name), Weight::bold, "", ""};
     SmallLine there{named(label.other_word, label.other_name), Weight::regular, "", ""};
     std::string const which = label.keep ? "keep" : "tip";
-    auto const fits = [&](SmallLine const& line) {
+    auto const whole = [&](SmallLine const& line) {
         return widths.width(line.left, kFloor, line.weight) + right_width(widths, line) <= width;
     };
     struct Try {
@@ -147,12 +148,20 @@ std::vector<SmallLine> small_lines(TextWidth const& widths, CableLabel const& la
         here.cable = here.which = there.cable = there.which = "";
         (cable_here ? here : there).cable = label.cable;
         (which_here ? here : there).which = which;
-        if (fits(here) && fits(there)) return {here, there};
+        if (whole(here) && whole(there)) return {here, there};
     }
     here.cable = here.which = there.cable = there.which = "";
-    if (three) return {here, there, {"", Weight::regular, label.cable, which}};
-    here.cable = label.cable;
-    there.which = which;
+    std::vector<SmallLine> const by_three{here, there, {"", Weight::regular, label.cable, which}};
+    bool const saved = whole(here) || whole(there);
+    // The line with the shorter end gives the room.
+    bool const short_here =
+        widths.width(here.left, kFloor, here.weight) <= widths.width(there.left, kFloor, there.weight);
+    (short_here ? here : there).cable = label.cable;
+    (short_here ? there : here).which = which;
+    auto const told = [&](SmallLine const& line, std::string const& name) {
+        return whole(line) || std::ranges::find(label.feeds, name, &Fed::name) != label.feeds.end();
+    };
+    if (three && saved && !(told(here, label.end_name) && told(there, label.other_name))) return by_three;
     return {here, there};
 }
 

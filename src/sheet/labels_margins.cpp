@@ -15,6 +15,9 @@ constexpr std::string_view kWhich =
 constexpr std::string_view kCare = "A planning aid: the local code and the authority having jurisdiction decide. For "
                                    "people licensed or permitted to do it. Switch off, lock out, prove dead on both "
                                    "legs; the line side may stay live with the main off.";
+constexpr std::string_view kShortCare = "A planning aid: local code and authority decide. For people licensed or "
+                                        "permitted. Switch off, lock out, prove dead "
+                                        "on both legs; the line side may stay live.";
 constexpr Mm kClear = 1; // from the text to the first label
 
 std::string page_words(std::size_t number, std::size_t pages) { return fmt::format("page {} of {}", number, pages); }
@@ -73,10 +76,14 @@ std::vector<std::vector<std::string>> carrier_labels(SheetInput const& input, Re
         for (auto& line : lines_of(input, words, area.width)) lines.push_back(std::move(line));
     };
     for (auto const& band : bands(input, "", false)) add(band);
-    add(imprint(input.job));
-    add(page_words(number, pages) + ", " + checked_against(input.job));
+    if (!input.job.name.empty()) add(input.job.name);
+    Job dated = input.job;
+    dated.name.clear();
+    auto const revision = imprint(dated);
+    add((revision.empty() ? "" : revision + ", ") + page_words(number, pages));
+    add(checked_against(input.job));
     add(kWhich);
-    add(kCare);
+    add(kShortCare);
     std::size_t each = 1;
     while (block_height(each + 1, kFloor) <= area.height) ++each;
     std::vector<std::vector<std::string>> labels;

@@ -4,6 +4,7 @@
 #include "sheet/tape_notes_draw.h"
 
 #include "sheet/tape_notes_ink.h"
+#include "sheet/tape_notes_words.h"
 
 #include <algorithm>
 
@@ -29,8 +30,7 @@ public:
     Mm y() const { return y_; }
 
     void title(BoxCard const& card, std::string const& part) {
-        std::string name = card.title;
-        if (card.kind == "panel") name = "Panel " + name;
+        auto const name = card.kind == "panel" ? panel_words(card.title, "Panel") : card.title;
         Mm const part_width = part.empty() ? 0 : widths_.width(part, kDetail, Weight::regular) + 3;
         auto const text = fit(widths_, name, Weight::bold, width() - part_width, block_height(2, kNames), 3.1, kDetail);
         Mm const first = y_ + cap_height(text.x_height);

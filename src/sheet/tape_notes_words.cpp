@@ -85,7 +85,7 @@ std::string hot_lands(SheetInput const& input, EndOf const& end, std::size_t con
     if (end.panel() && fed && c->poles == 2) return feeder_hot(input, end, *c, *fed, second);
     if (end.panel() && end.far) return "main terminal";
     auto const breaker = breaker_of(input, {c->mark});
-    return c->poles == 2 ? fmt::format("{}, {}", breaker, second ? "the other pole" : "one pole") : breaker;
+    return c->poles == 2 ? fmt::format("{}, {}", breaker, second ? "other pole" : "one pole") : breaker;
 }
 
 std::string neutral_at_panel(SheetInput const& input, EndOf const& end) {
@@ -216,6 +216,12 @@ std::string meter_check(Job const& job, Circuit const& c) {
 }
 
 } // namespace
+
+std::string panel_words(std::string const& name, std::string_view word) {
+    std::string lower;
+    for (char const c : name) lower += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+    return lower.find("panel") != lower.npos ? name : fmt::format("{} {}", word, name);
+}
 
 WireNote wire_note(SheetInput const& input, EndOf const& end, std::size_t conductor) {
     Conductor const& wire = end.run.conductors[conductor];

@@ -7,8 +7,8 @@
 
 #include "sheet/tape_notes_cards.h"
 
-#include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace legwork {
@@ -20,6 +20,9 @@ struct EndOf {
     bool far = false; // the end away from the panel
     bool panel() const { return far ? run.to_panel : run.from_panel; }
 };
+
+// "panel Main"; a name that says so already stands alone ("Garage panel").
+std::string panel_words(std::string const& name, std::string_view word = "panel");
 
 WireNote wire_note(SheetInput const& input, EndOf const& end, std::size_t conductor);
 // What goes off together, the box of the first split, the meter check; empty for a cable that is not a pair's.

@@ -78,7 +78,7 @@ TEST_CASE("tape notes: where each conductor lands", "[sheet][tape]") {
     CHECK(wire(pair, "white").job == "shared neutral of K1+K2");
     CHECK(wire(pair, "white").lands == "neutral bar");
     CHECK(wire(pair, "bare").lands == "ground bar");
-    CHECK(wire(cable(main, "WH"), "white").lands == "breaker 3+5, the other pole");
+    CHECK(wire(cable(main, "WH"), "white").lands == "breaker 3+5, other pole");
     // A circuit without a space in the file is proposed, and says so where it is read.
     CHECK(wire(cable(main, "G1"), "black").lands == "breaker 14 (proposed)");
     CHECK(wire(cable(main, "G1"), "white").lands == "neutral terminal of the GFCI breaker, not the bar");
