@@ -70,7 +70,7 @@ void read_segments(Reading& r, TableReader& t, Circuit& c) {
         s.finish();
     }
     for (auto const& key : asked) c.asked.push_back(key == "kind" ? "cable" : key);
-    if (t.has("segments") && segments.empty() && std::get_if<TomlArray>(&t.entry("segments")->value.is))
+    if (auto const* list = std::get_if<TomlArray>(&t.entry("segments")->value.is); list && list->empty())
         t.complain("segments", "the list of segments is empty",
                    "write  segments = [{ kind = \"12/3\", length = \"18 m\" }]");
 }

@@ -219,21 +219,29 @@ private:
                      "begin a new line for the next key; put text, and a number with its unit, in quotes: \"20 A\"");
     }
 
-    // Blanks, line ends and comments, which toml11 does not get. Never false; bool for the chain.
+    // Blanks, line ends and comments. toml11 gets the last line end of them and what is behind it.
     bool skip_between() {
-        for (;;) {
-            skip_blanks();
-            if (peek() == '#' && !at_end()) {
-                keep_until(at_);
+        auto const begin = at_;
+        std::optional<std::size_t> newline;
+        bool comment = false;
+        for (skip_blanks(); !at_end(); skip_blanks()) {
+            if (peek() == '#') {
+                comment = true;
                 at_ = std::min(text_.find('\n', at_), text_.size());
-                if (at_ > 0 && at_ < text_.size() && text_[at_ - 1] == '\r') --at_;
-                keep_from(at_);
-            } else if (!at_end() && (peek() == '\n' || peek() == '\r')) {
+            } else if (peek() == '\n') {
+                newline = at_++;
+            } else if (peek() == '\r') {
                 ++at_;
             } else {
-                return true;
+                break;
             }
         }
+        auto const kept_again = newline.value_or(at_);
+        if (!comment && kept_again <= begin + 1) return true;
+        if (!comment && !newline) return true;
+        if (!keep_until(begin)) return false;
+        keep_from(kept_again);
+        return true;
     }
 
     void skip_blanks() {
@@ -241,10 +249,14 @@ private:
     }
 
     void keep_from(std::size_t at) { kept_from_ = at; }
-    void keep_until(std::size_t at) {
-        if (at == kept_from_) return;
+    bool keep_until(std::size_t at) {
+        if (at == kept_from_) return true;
         scan_.kept.push_back({scan_.significant.size(), kept_from_});
         scan_.significant += text_.substr(kept_from_, at - kept_from_);
+        if (scan_.significant.size() <= limits_.significant) return true;
+        auto const too_far = scan_.significant.size() - limits_.significant;
+        return fault(at - too_far, fmt::format("the file has more than {} bytes besides comments", limits_.significant),
+                     "split it: one file for one building");
     }
 
     bool deeper(int& depth) {

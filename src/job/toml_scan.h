@@ -17,11 +17,12 @@ namespace legwork {
 
 struct TomlLimits {
     std::size_t bytes = 1u << 20;
-    int nesting = 32;                  // arrays, inline tables and the parts of headers and dotted keys, added up
-    std::size_t values = 16'000;       // parts of keys, and array elements: 40 for each of 400 circuits
-    std::size_t key = 512;             // bytes of one part of a key
-    std::size_t token = 32'768;        // bytes of one string or bare value
-    std::size_t crowding = 50'000'000; // per value the bytes of its line, added up: 0.1 s of toml11
+    int nesting = 32;                   // arrays, inline tables and the parts of headers and dotted keys, added up
+    std::size_t significant = 1u << 19; // besides comments; a job of 400 full circuits has some 300 000
+    std::size_t values = 12'000;        // parts of keys, and array elements: 30 for each of 400 circuits
+    std::size_t key = 512;              // bytes of one part of a key
+    std::size_t token = 32'768;         // bytes of one string or bare value
+    std::size_t crowding = 50'000'000;  // per value the bytes of its line, added up: 0.1 s of toml11
 };
 
 struct TomlFault {
