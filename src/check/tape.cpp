@@ -127,9 +127,14 @@ Findings tape_white_as_hot(Case const& c) {
     return found;
 }
 
-std::string neutral_fix(Conductor const& wire) {
+std::string neutral_fix(Remarked const& r) {
+    Conductor const& wire = *r.wire;
+    bool const white = std::ranges::any_of(r.run->conductors, [](Conductor const& w) {
+        return w.color.starts_with("white") || w.color.starts_with("grey");
+    });
     if (wire.remark == Remark::forbidden)
-        return "Use the white wire of the cable, or pull a cable that has one (12/2).";
+        return white ? "Make the white wire the neutral."
+                     : fmt::format("Pull {} with a white wire in it.", r.run->kind);
     if (wire.remark == Remark::tape) return wrap(wire);
     return "Ask the inspector before it is pulled, and get it in writing; safest is a cable with a white wire. If it "
            "may "
@@ -143,7 +148,7 @@ Findings tape_as_neutral(Case const& c) {
         Finding f = told(c, "tape-as-neutral", gravity(r.wire->remark), r);
         f.message = fmt::format("{}: in its {} the {} wire would be the neutral. {}", r.run->mark, kind_of(*r.run),
                                 r.wire->color, r.wire->why);
-        f.fix = neutral_fix(*r.wire);
+        f.fix = neutral_fix(r);
         found.push_back(std::move(f));
     }
     return found;

@@ -130,7 +130,9 @@ bool known_by_use_only(Case const& c, Circuit const& circuit) {
 
 std::string_view conductors_topic(Case const& c, Circuit const& circuit) {
     if (fed_panel(c.job, circuit)) return "wire-conductors/feeder";
-    return circuit.poles == 2 && needs_neutral(c.job, circuit) ? "wire-conductors/four-wire" : "wire-conductors";
+    Use const* use = use_of(circuit);
+    bool const range_or_dryer = use && use->uses_neutral_at_240 && !use->source;
+    return circuit.poles == 2 && range_or_dryer ? "wire-conductors/four-wire" : "wire-conductors";
 }
 
 std::string wanted(Case const& c, Circuit const& circuit) {

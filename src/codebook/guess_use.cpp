@@ -23,6 +23,11 @@ constexpr std::array kPhrases{
     Phrase{"lighting", "lighting"},
     Phrase{"lamp", "lighting"},
     Phrase{"luminaire", "lighting"},
+    Phrase{"éclairage", "lighting"},
+    Phrase{"lumière", "lighting"},
+    Phrase{"iluminación", "lighting"},
+    Phrase{"luz", "lighting"},
+    Phrase{"luces", "lighting"},
     Phrase{"generator", "generator inlet"},
     Phrase{"inlet", "generator inlet"},
     Phrase{"surge", "surge protector"},
@@ -43,7 +48,11 @@ constexpr std::array kPhrases{
     Phrase{"water heater", "water heater"},
     Phrase{"hot water tank", "water heater"},
     Phrase{"hot water", "water heater"},
+    Phrase{"chauffe eau", "water heater"},
+    Phrase{"calentador de agua", "water heater"},
     Phrase{"heat pump", "heat pump"},
+    Phrase{"thermopompe", "heat pump"},
+    Phrase{"bomba de calor", "heat pump"},
     Phrase{"mini split", "heat pump"},
     Phrase{"backup heat*", "backup heat"},
     Phrase{"back up heat*", "backup heat"},
@@ -57,27 +66,43 @@ constexpr std::array kPhrases{
     Phrase{"heated floor", "floor heating"},
     Phrase{"radiant floor", "floor heating"},
     Phrase{"baseboard", "baseboard"},
+    Phrase{"plinthe", "baseboard"},
     Phrase{"well pump", "well pump"},
+    Phrase{"bomba de pozo", "well pump"},
     Phrase{"water pump", "well pump"},
     Phrase{"sump", "sump pump"},
     Phrase{"smoke", "smoke alarms"},
     Phrase{"co alarm", "smoke alarms"},
     Phrase{"dishwasher", "dishwasher"},
     Phrase{"dish washer", "dishwasher"},
+    Phrase{"lave vaisselle", "dishwasher"},
+    Phrase{"lavavajillas", "dishwasher"},
     Phrase{"disposer", "disposer"},
     Phrase{"disposal", "disposer"},
     Phrase{"garburator", "disposer"},
     Phrase{"microwave", "microwave"},
     Phrase{"refrigerator", "refrigerator"},
     Phrase{"fridge", "refrigerator"},
+    Phrase{"réfrigérateur", "refrigerator"},
+    Phrase{"frigo", "refrigerator"},
+    Phrase{"refrigerador", "refrigerator"},
+    Phrase{"nevera", "refrigerator"},
     Phrase{"freezer", "freezer"},
+    Phrase{"congélateur", "freezer"},
+    Phrase{"congelador", "freezer"},
     Phrase{"range hood", "appliance"},
     Phrase{"cooktop", "cooktop"},
     Phrase{"hob", "cooktop"},
     Phrase{"range", "range"},
     Phrase{"cookstove", "range"},
+    Phrase{"cuisinière", "range"},
     Phrase{"oven", "oven"},
+    Phrase{"horno", "oven"},
     Phrase{"dryer", "dryer"},
+    Phrase{"sécheuse", "dryer"},
+    Phrase{"secadora", "dryer"},
+    Phrase{"laveuse", "laundry"},
+    Phrase{"lavadora", "laundry"},
     Phrase{"washer", "laundry"},
     Phrase{"washing machine", "laundry"},
     Phrase{"laundry", "laundry"},
@@ -95,8 +120,10 @@ constexpr std::array kPhrases{
     Phrase{"feeder", "feeder"},
     Phrase{"heater", "heating"},
     Phrase{"heating", "heating"},
+    Phrase{"chauffage", "heating"},
     Phrase{"kitchen counter", "kitchen counter"},
     Phrase{"counter", "kitchen counter"},
+    Phrase{"comptoir", "kitchen counter"},
     Phrase{"bath", "bathroom", true},
     Phrase{"bathroom", "bathroom", true},
     Phrase{"washroom", "bathroom", true},
@@ -115,19 +142,26 @@ constexpr std::array kPhrases{
     Phrase{"outlet", "receptacles"},
     Phrase{"plug", "receptacles"},
     Phrase{"socket", "receptacles"},
+    Phrase{"prise", "receptacles"},
+    Phrase{"tomacorriente", "receptacles"},
+    Phrase{"enchufe", "receptacles"},
 };
-constexpr std::array<std::string_view, 4> kReceptacleWords{"receptacle", "outlet", "plug", "socket"};
+constexpr std::array<std::string_view, 7> kReceptacleWords{"receptacle", "outlet",        "plug",   "socket",
+                                                           "prise",      "tomacorriente", "enchufe"};
 
 constexpr std::array<std::string_view, 5> kPlaces{"room", "house", "shed", "closet", "hut"};
 
-// Lower case; blanks and punctuation as one blank, also in front and behind.
+// Lower case (of accented letters the capitals of UTF-8's Latin-1 part); blanks and punctuation as one blank, also in
+// front and behind.
 std::string folded(std::string_view text) {
     std::string out = " ";
     for (char const c : text) {
         auto const u = static_cast<unsigned char>(c);
         bool const letter = (u >= 'a' && u <= 'z') || (u >= 'A' && u <= 'Z') || (u >= '0' && u <= '9') || u >= 0x80;
+        bool const capital = u >= 'A' && u <= 'Z';
+        bool const accented = u >= 0x80 && u <= 0x9E && u != 0x97 && static_cast<unsigned char>(out.back()) == 0xC3;
         if (letter)
-            out += u >= 'A' && u <= 'Z' ? static_cast<char>(u - 'A' + 'a') : c;
+            out += capital || accented ? static_cast<char>(u + 0x20) : c;
         else if (out.back() != ' ')
             out += ' ';
     }

@@ -34,6 +34,11 @@ TEST_CASE("a use is guessed from the words of a name", "[codebook]") {
         {"Spare bedroom receptacles", "", 1, "receptacles"},
         {"Rangeley bunk room", "", 1, ""},
         {"Bedroom", "", 1, ""},
+        {"Chauffe-eau", "", 2, "water heater"},
+        {"Éclairage, quai", "", 1, "lighting"},
+        {"SÉCHEUSE", "", 2, "dryer"},
+        {"Prises, atelier", "", 1, "receptacles"},
+        {"Tomacorrientes, taller", "", 1, "receptacles"},
         {"", "", 1, ""},
     }));
     CAPTURE(name, room, poles);
