@@ -32,16 +32,16 @@ std::optional<Limit> limit_of(Case const& c, Panel const& panel, Feed const& fee
 
 struct Draw {
     double amperes = 0;
-    std::string what; // "Leg A draws", "Both legs together draw"
+    std::string what; // "Leg A of panel \"Main\" draws"
     std::string situation;
 };
 Draw draw(Case const& c, Panel const& panel, Situation const* s, Feed const& feed) {
     auto const [a, b] = leg_amps(c, panel, s, feed);
-    std::string const when(name_of(s));
-    if (is_dc(feed.kind)) return {a, "The panel draws", when};
-    if (phase_degrees(feed.kind) == 0 && reaches(feed, Leg::a) && reaches(feed, Leg::b))
-        return {a + b, "Both legs together draw", when}; // one hot feeds both
-    return a >= b ? Draw{a, "Leg A draws", when} : Draw{b, "Leg B draws", when};
+    std::string const when(name_of(s)), where = fmt::format("panel \"{}\"", panel.name);
+    if (is_dc(feed.kind)) return {a, fmt::format("The bus of {} draws", where), when};
+    if (phase_degrees(feed.kind) == 0 && reaches(feed, Leg::a) && reaches(feed, Leg::b)) // one hot feeds both
+        return {a + b, fmt::format("Both legs of {} together draw", where), when};
+    return {std::max(a, b), fmt::format("Leg {} of {} draws", a >= b ? 'A' : 'B', where), when};
 }
 
 std::optional<Finding> overload(Case const& c, Panel const& panel, Feed const& feed) {
@@ -58,11 +58,16 @@ std::optional<Finding> overload(Case const& c, Panel const& panel, Feed const& f
     f.message = fmt::format(
         "{} {} {}{}, more than {} carries, {}", worst.what, amps(worst.amperes), in_situation(worst.situation),
         feed.source.empty() ? "" : fmt::format(" on \"{}\"", feed.source), limit->what, amps(value(limit->most)));
-    f.fix = in_use
-                ? "Leave something off in that situation, move load to the other leg (`legwork balance`), or find out "
-                  "with `legwork load` whether the service must grow"
-                : "It need not matter, since not everything runs at once: name the situations that do happen, and "
-                  "they are judged";
+    if (in_use)
+        f.fix =
+            "Leave something off in that situation, move load to the other leg (`legwork balance`), or find out with "
+            "`legwork load` whether the service must grow";
+    else if (c.job.situations.empty())
+        f.fix =
+            "It need not matter, since not everything runs at once: name the situations that do happen, and they are "
+            "judged";
+    else
+        f.fix = "Nothing while the named situations are what happens: each of them stays within it";
     return f;
 }
 

@@ -3,6 +3,7 @@
 
 #include "cli/vocabulary.h"
 
+#include "check/check.h"
 #include "codebook/cables.h"
 #include "codebook/code_book.h"
 #include "codebook/receptacles.h"
@@ -10,12 +11,21 @@
 
 namespace legwork {
 
+namespace {
+std::vector<std::string> rule_names() {
+    std::vector<std::string> names;
+    for (Rule const& rule : rules()) names.emplace_back(rule.id);
+    return names;
+}
+} // namespace
+
 Vocabulary vocabulary() {
     return {.editions = editions(),
             .uses = use_names(),
             .cable_kinds = named_cable_kinds(),
             .receptacles = receptacle_names(),
-            .guess_use = [](Circuit const& c) { return guess_use(c.name, c.room, c.poles, c.outlets); }};
+            .guess_use = [](Circuit const& c) { return guess_use(c.name, c.room, c.poles, c.outlets); },
+            .rules = rule_names()};
 }
 
 } // namespace legwork

@@ -108,7 +108,8 @@ TEST_CASE("panel-main-overloaded: a warning in a named situation, a note with ev
         made.situations.back().name = "Feast";
         REQUIRE(says("panel-main-overloaded", made, edition) == "warning Main");
     }
-    REQUIRE_THAT(found("panel-main-overloaded", made).at(0).message, Contains("Leg A draws 100.1 A in \"Feast\""));
+    REQUIRE_THAT(found("panel-main-overloaded", made).at(0).message,
+                 Contains("Leg A of panel \"Main\" draws 100.1 A in \"Feast\""));
     made.panels[0].main.reset();
     REQUIRE(says("panel-main-overloaded", made).empty());
 }
@@ -128,7 +129,8 @@ TEST_CASE("panel-main-overloaded: every source has its own limit, and what is of
     REQUIRE(says("panel-main-overloaded", made).empty());
     made.supplies[1].kind = SupplyKind::bridged_120; // one hot feeds both legs: the sum counts
     made.circuits.push_back(one_pole("L2", 7).load(2400_VA));
-    REQUIRE_THAT(found("panel-main-overloaded", made).at(0).message, Contains("Both legs together draw 40 A"));
+    REQUIRE_THAT(found("panel-main-overloaded", made).at(0).message,
+                 Contains("Both legs of panel \"Main\" together draw 40 A"));
 }
 
 TEST_CASE("panel-main-overloaded: a sub-panel loads its feeder and the panel above", "[check][panel]") {
@@ -142,7 +144,7 @@ TEST_CASE("panel-main-overloaded: a sub-panel loads its feeder and the panel abo
     made.panels.push_back(shed);
     auto const f = found("panel-main-overloaded", made);
     REQUIRE(in_short(f) == "note Main; note Shed");
-    REQUIRE_THAT(f[0].message, Contains("Leg B draws 40 A") && Contains("the main carries, 35 A"));
+    REQUIRE_THAT(f[0].message, Contains("Leg B of panel \"Main\" draws 40 A") && Contains("the main carries, 35 A"));
     REQUIRE_THAT(f[1].message, Contains("the feeder's breaker carries, 30 A"));
     made.circuits.pop_back(); // an empty sub-panel: the feeder's own load counts, half on each leg
     made.circuits[0].load = 9600_VA;
