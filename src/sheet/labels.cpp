@@ -53,13 +53,11 @@ std::vector<Face> faces(SheetInput const& input, Form const& form) {
     for (auto const& end : cable_ends(input.job, runs)) {
         for (auto const& label : end.labels)
             found.push_back([label, &widths](Page& page, Rect area) { add_cable_label(page, widths, area, label); });
-        if (end.markers.empty()) continue;
-        auto const n = strips(widths, width, end.markers);
-        for (std::size_t i = 0; i < end.markers.size(); i += n) {
-            std::vector<Marker> const some(end.markers.begin() + static_cast<std::ptrdiff_t>(i),
-                                           end.markers.begin() +
-                                               static_cast<std::ptrdiff_t>(std::min(i + n, end.markers.size())));
-            found.push_back([some, n, &widths](Page& page, Rect area) { add_markers(page, widths, area, some, n); });
+        for (std::span<Marker const> rest = end.markers; !rest.empty();) {
+            auto const n = strips(widths, width, rest);
+            std::vector<Marker> const some(rest.begin(), rest.begin() + static_cast<std::ptrdiff_t>(n));
+            found.push_back([some, &widths](Page& page, Rect area) { add_markers(page, widths, area, some); });
+            rest = rest.subspan(n);
         }
     }
     std::string unsaid;

@@ -13,7 +13,7 @@ namespace {
 constexpr Mm kGap = 1.2;         // between the mark, the names and the small lines
 constexpr Mm kLeastMark = 3.9;   // x-height that longer names must leave to the mark
 constexpr Mm kLeastThrice = 2.5; // x-height below which two larger copies of a mark beat three small ones
-constexpr Mm kLargestMark = 9.5, kLargestMarker = 3.1;
+constexpr Mm kLargestMark = 9.5;
 
 struct Names {
     std::vector<std::string> lines;
@@ -53,8 +53,8 @@ std::optional<Names> names_at(TextWidth const& widths, std::vector<Fed> const& f
     return names;
 }
 
-// Large on one line first; a second line only where the mark stays large. At worst shortened at the floor.
-Names fit_names(TextWidth const& widths, std::vector<Fed> const& feeds, Mm width, Mm height) {
+// Large on one line first; a second line only where that leaves room. Nothing when not all the words fit.
+std::optional<Names> fit_names(TextWidth const& widths, std::vector<Fed> const& feeds, Mm width, Mm height) {
     struct Try {
         Mm x_height;
         std::size_t lines;
@@ -63,8 +63,13 @@ Names fit_names(TextWidth const& widths, std::vector<Fed> const& feeds, Mm width
                                Try{kDetail, 2}, Try{kFloor, 1},  Try{kFloor, 2}};
     for (auto const [x_height, lines] : tries) {
         auto names = names_at(widths, feeds, x_height, width, lines);
-        if (names && block_height(names->lines.size(), x_height) <= height) return *names;
+        if (names && block_height(names->lines.size(), x_height) <= height) return names;
     }
+    return std::nullopt;
+}
+
+// At the floor, each name shortened to the lines there are for it.
+Names cut_names(TextWidth const& widths, std::vector<Fed> const& feeds, Mm width, Mm height) {
     Names names;
     std::size_t room = 0;
     while (block_height(room + 1, kFloor) <= height) ++room;
@@ -76,6 +81,13 @@ Names fit_names(TextWidth const& widths, std::vector<Fed> const& feeds, Mm width
     }
     names.lines.resize(std::min(names.lines.size(), room));
     return names;
+}
+
+// The mark stays large where the words let it, and gives way before they are cut.
+Names names_beside_mark(TextWidth const& widths, std::vector<Fed> const& feeds, Mm width, Mm height) {
+    for (Mm const mark : {kLeastMark, kLeastThrice})
+        if (auto const names = fit_names(widths, feeds, width, height - cap_height(mark) - kGap)) return *names;
+    return cut_names(widths, feeds, width, std::max(height / 2, height - cap_height(kLeastThrice) - kGap) - kGap);
 }
 
 struct Repeat {
@@ -132,37 +144,56 @@ Mm right_width(TextWidth const& widths, SmallLine const& line) {
     return width;
 }
 
-// The two ends, each on its line, and beside either of them the rest. An end cut short could be taken for another:
-// unless the line above says it whole, the rest goes on a third line where that saves it.
+bool whole(TextWidth const& widths, SmallLine const& line, Mm width) {
+    return widths.width(line.left, kFloor, line.weight) + right_width(widths, line) <= width;
+}
+
+// The cable at the right of one of these lines, "tip" or "keep" of one, wherever all stands whole.
+bool place_right(TextWidth const& widths, std::vector<SmallLine>& lines, std::string const& cable,
+                 std::string const& which, Mm width) {
+    for (auto& with_cable : lines)
+        for (auto with_which = lines.rbegin(); with_which != lines.rend(); ++with_which) {
+            for (auto& line : lines) line.cable = line.which = "";
+            with_cable.cable = cable;
+            with_which->which = which;
+            if (std::ranges::all_of(lines, [&](SmallLine const& line) { return whole(widths, line, width); }))
+                return true;
+        }
+    return false;
+}
+
+// The two ends, and beside them the rest. An end cut short could be taken for another: unless the line above says it
+// whole, a third line saves it where there is room for three.
 std::vector<SmallLine> small_lines(TextWidth const& widths, CableLabel const& label, Mm width, bool three) {
-    SmallLine here{named(label.end_word, label.end_name), Weight::bold, "", ""};
-    SmallLine there{named(label.other_word, label.other_name), Weight::regular, "", ""};
+    SmallLine const here{named(label.end_word, label.end_name), Weight::bold, "", ""};
+    SmallLine const there{named(label.other_word, label.other_name), Weight::regular, "", ""};
     std::string const which = label.keep ? "keep" : "tip";
-    auto const whole = [&](SmallLine const& line) {
-        return widths.width(line.left, kFloor, line.weight) + right_width(widths, line) <= width;
-    };
-    struct Try {
-        bool cable_here, which_here;
-    };
-    for (auto const [cable_here, which_here] : {Try{true, false}, Try{false, false}, Try{true, true}}) {
-        here.cable = here.which = there.cable = there.which = "";
-        (cable_here ? here : there).cable = label.cable;
-        (which_here ? here : there).which = which;
-        if (whole(here) && whole(there)) return {here, there};
-    }
-    here.cable = here.which = there.cable = there.which = "";
-    std::vector<SmallLine> const by_three{here, there, {"", Weight::regular, label.cable, which}};
-    bool const saved = whole(here) || whole(there);
+    std::vector<SmallLine> lines{here, there};
+    if (place_right(widths, lines, label.cable, which, width)) return lines;
+
     // The line with the shorter end gives the room.
     bool const short_here =
         widths.width(here.left, kFloor, here.weight) <= widths.width(there.left, kFloor, there.weight);
-    (short_here ? here : there).cable = label.cable;
-    (short_here ? there : here).which = which;
+    std::vector<SmallLine> cut{here, there};
+    cut[short_here ? 0 : 1].cable = label.cable;
+    cut[short_here ? 1 : 0].which = which;
     auto const told = [&](SmallLine const& line, std::string const& name) {
-        return whole(line) || std::ranges::find(label.feeds, name, &Fed::name) != label.feeds.end();
+        return whole(widths, line, width) || std::ranges::find(label.feeds, name, &Fed::name) != label.feeds.end();
     };
-    if (three && saved && !(told(here, label.end_name) && told(there, label.other_name))) return by_three;
-    return {here, there};
+    if (!three || (told(cut[0], label.end_name) && told(cut[1], label.other_name))) return cut;
+
+    lines = {here, there, {}};
+    if (place_right(widths, lines, label.cable, which, width)) return lines;
+    for (std::size_t const here_lines : {2, 1}) {
+        auto const first = wrapped(widths, here.left, here.weight, kFloor, width, here_lines);
+        auto const last = wrapped(widths, there.left, there.weight, kFloor, width, 3 - here_lines);
+        if (!first || !last) continue;
+        lines.clear();
+        for (auto const& words : *first) lines.push_back({words, here.weight, "", ""});
+        for (auto const& words : *last) lines.push_back({words, there.weight, "", ""});
+        if (place_right(widths, lines, label.cable, which, width)) return lines;
+    }
+    return cut;
 }
 
 void add_small_line(Page& page, TextWidth const& widths, Rect area, Mm baseline, SmallLine const& line) {
@@ -181,78 +212,14 @@ void add_small_line(Page& page, TextWidth const& widths, Rect area, Mm baseline,
 
 // Returns their top.
 Mm add_small_lines(Page& page, TextWidth const& widths, Rect area, CableLabel const& label) {
-    bool const three =
-        area.height >= block_height(3, kFloor) + block_height(1, kFloor) + cap_height(kDetail) + 2 * kGap;
+    // What it feeds is not given up for a third line.
+    Mm const least = block_height(std::max<std::size_t>(label.feeds.size(), 1), kFloor) + cap_height(kLeastThrice);
+    bool const three = area.height >= block_height(3, kFloor) + least + 2 * kGap;
     auto const lines = small_lines(widths, label, area.width, three);
     Mm const top = area.y + area.height - block_height(lines.size(), kFloor);
     for (std::size_t i = 0; i < lines.size(); ++i)
         add_small_line(page, widths, area, top + cap_height(kFloor) + static_cast<Mm>(i) * leading(kFloor), lines[i]);
     return top;
-}
-
-// The rows down a marker strip: the words, and between them what is smaller.
-struct Row {
-    std::string words;
-    bool large = false;
-};
-std::vector<Row> marker_rows(Marker const& marker, std::size_t copies) {
-    std::vector<Row> rows;
-    for (auto const& small : {marker.note, marker.spaces, marker.end}) {
-        if (copies > 0) rows.push_back({marker.words, true});
-        if (copies > 0) --copies;
-        if (!small.empty()) rows.push_back({small, false});
-    }
-    std::erase_if(rows, [](Row const& r) { return r.words.empty(); });
-    return rows;
-}
-
-struct Strip {
-    std::vector<Row> rows;
-    Mm large = kFloor;
-};
-
-Mm height_of(Strip const& strip) {
-    Mm sum = 0;
-    for (auto const& row : strip.rows) sum += block_height(1, row.large ? strip.large : kFloor);
-    return sum;
-}
-
-// Three copies of the words while they stay large, then two; below that fewer rows.
-Strip fit_strip(TextWidth const& widths, Marker const& marker, Rect area) {
-    struct Try {
-        Mm least;
-        std::size_t copies;
-    };
-    for (auto const [least, copies] : {Try{kNames, 3}, Try{kNames, 2}, Try{kFloor, 3}, Try{kFloor, 1}})
-        for (auto step = kScale.rbegin(); step != kScale.rend(); ++step) {
-            Strip const strip{marker_rows(marker, copies), *step};
-            if (*step > kLargestMarker || *step < least) continue;
-            if (widths.width(marker.words, *step, Weight::bold) <= area.width && height_of(strip) <= area.height)
-                return strip;
-        }
-    Strip strip{marker_rows(marker, 1), kFloor};
-    while (strip.rows.size() > 1 && height_of(strip) > area.height) strip.rows.pop_back();
-    return strip;
-}
-
-void add_marker(Page& page, TextWidth const& widths, Rect area, Marker const& marker) {
-    auto const strip = fit_strip(widths, marker, area);
-    auto const n = strip.rows.size();
-    Mm const gap = n > 1 ? (area.height - height_of(strip)) / static_cast<Mm>(n - 1) : 0;
-    Mm y = area.y;
-    for (auto const& row : strip.rows) {
-        Mm const x_height = row.large ? strip.large : kFloor;
-        auto const weight = row.large || row.words == marker.note ? Weight::bold : Weight::regular;
-        page.marks.push_back(Text{area.x + area.width / 2, y + cap_height(x_height), x_height,
-                                  shortened(widths, row.words, weight, x_height, area.width), weight, Align::centre,
-                                  kBlack, 0});
-        y += block_height(1, x_height) + gap;
-    }
-}
-
-Mm strip_width(Mm width, std::size_t strips) {
-    auto const n = static_cast<Mm>(strips);
-    return (width - (n - 1) * 2 * kDieClear) / n;
 }
 
 } // namespace
@@ -262,8 +229,7 @@ void add_cable_label(Page& page, TextWidth const& widths, Rect area, CableLabel 
     // A very low label has room for the mark alone.
     if (area.height < small + kGap + cap_height(kFloor)) return add_mark_row(page, widths, area, label.mark);
     Mm const bottom = add_small_lines(page, widths, area, label) - kGap;
-    Mm const least_mark = std::min(cap_height(kLeastMark), (bottom - area.y) / 2);
-    auto const names = fit_names(widths, label.feeds, area.width, bottom - area.y - least_mark - kGap);
+    auto const names = names_beside_mark(widths, label.feeds, area.width, bottom - area.y);
     Mm const height = block_height(names.lines.size(), names.x_height);
     add_lines(page, {names.lines, names.x_height, false}, area.x, bottom - height + cap_height(names.x_height),
               Weight::bold);
@@ -274,30 +240,6 @@ void add_cable_label(Page& page, TextWidth const& widths, Rect area, CableLabel 
 void add_notice(Page& page, TextWidth const& widths, Rect area, std::string const& words) {
     auto const text = fit(widths, words, Weight::regular, area.width, area.height, kDetail);
     add_lines(page, text, area.x, area.y + cap_height(text.x_height), Weight::regular);
-}
-
-std::size_t strips(TextWidth const& widths, Mm width, std::span<Marker const> wanted) {
-    for (std::size_t n = wanted.size(); n > 1; --n)
-        if (std::ranges::all_of(wanted, [&](Marker const& m) {
-                return std::ranges::all_of(std::array{m.words, m.note, m.spaces, m.end}, [&](std::string const& words) {
-                    return widths.width(words, kFloor, Weight::bold) <= strip_width(width, n);
-                });
-            }))
-            return n;
-    return 1;
-}
-
-void add_markers(Page& page, TextWidth const& widths, Rect area, std::span<Marker const> markers, std::size_t strips) {
-    Mm const width = strip_width(area.width, strips);
-    Rect at{area.x, area.y, width, area.height};
-    for (std::size_t i = 0; i < strips; ++i) {
-        if (i > 0) {
-            Mm const cut = at.x - kDieClear;
-            page.marks.push_back(Line{cut, area.y, cut, area.y + area.height, 0.15, kBlack, true});
-        }
-        if (i < markers.size()) add_marker(page, widths, at, markers[i]);
-        at.x += width + 2 * kDieClear;
-    }
 }
 
 } // namespace legwork

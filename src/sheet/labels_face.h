@@ -23,10 +23,10 @@ void add_cable_label(Page& page, TextWidth const& widths, Rect area, CableLabel 
 // Not to be stuck anywhere: something to know about the labels.
 void add_notice(Page& page, TextWidth const& widths, Rect area, std::string const& words);
 
-// How many markers one label of this width is cut into: the most of `wanted` that leaves each its words whole.
+// How many of these markers, from the first, stand whole on one label of this width; at least one.
 std::size_t strips(TextWidth const& widths, Mm label_width, std::span<Marker const> wanted);
 // Markers side by side with a line to cut along between them. A conductor is thin: the words come again every few
 // millimetres down the strip.
-void add_markers(Page& page, TextWidth const& widths, Rect area, std::span<Marker const> markers, std::size_t strips);
+void add_markers(Page& page, TextWidth const& widths, Rect area, std::span<Marker const> markers);
 
 } // namespace legwork

@@ -114,8 +114,10 @@ std::string cable_words(Job const& job, CableRun const& run) {
 std::string breaker_words(std::vector<Circuit const*> const& circuits) {
     if (circuits.empty() || !circuits.front()->breaker) return "";
     auto const& first = *circuits.front();
-    if (circuits.size() > 1 && circuits.back()->breaker && circuits.back()->breaker != first.breaker)
-        return fmt::format("{} and {}", text(*first.breaker), text(*circuits.back()->breaker));
+    if (circuits.size() > 1 && circuits.back()->breaker && circuits.back()->breaker != first.breaker) {
+        std::string const amps = text(*first.breaker); // "15 A"
+        return fmt::format("{} and {}", amps.substr(0, amps.rfind(' ')), text(*circuits.back()->breaker));
+    }
     bool const two_pole = first.tie == Tie::two_pole_breaker && (first.poles == 2 || circuits.size() > 1);
     return (two_pole ? "2P " : "") + text(*first.breaker);
 }

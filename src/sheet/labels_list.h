@@ -48,7 +48,7 @@ std::vector<CableEnd> cable_ends(Job const& job, std::vector<CableRun> const& ru
 // The file says nothing of the cable that this home run would be, not even "?": there may be none (a surge protector).
 bool is_unsaid(Job const& job, CableRun const& run);
 
-// "20 A", "2P 20 A"; of a pair on single breakers "20 A" or "20 A and 15 A". Empty when not known.
+// "20 A", "2P 20 A"; of a pair on single breakers "20 A" or "15 and 20 A". Empty when not known.
 std::string breaker_words(std::vector<Circuit const*> const& circuits);
 
 } // namespace legwork

@@ -38,6 +38,7 @@ CableNote cable_note(SheetInput const& input, EndOf const& end) {
     auto const& other = end.far ? run.from : run.to;
     note.about = fmt::format("{}{} {}{}", run.kind, run.kind.empty() ? "cable" : "", end.far ? "from " : "to ",
                              other_panel ? panel_words(other) : other);
+    note.stops = stops(input.findings, run);
     for (std::size_t i = 0; i < run.conductors.size(); ++i) note.wires.push_back(wire_note(input, end, i));
     note.remarks = pair_remarks(input, end);
     if (!end.far && !run.note.empty()) note.remarks.push_back(run.note);

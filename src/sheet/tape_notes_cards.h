@@ -23,8 +23,9 @@ struct WireNote {
 };
 
 struct CableNote {
-    std::string mark;  // "K1+K2"
-    std::string about; // "12/3 from panel Main"
+    std::string mark;               // "K1+K2"
+    std::string about;              // "12/3 from panel Main"
+    std::vector<std::string> stops; // errors that stand against landing these wires; framed, before them
     std::vector<WireNote> wires;
     std::vector<std::string> remarks; // tie, first split, meter check, what changes here
     std::vector<std::string> faults;  // what the cable lacks; framed

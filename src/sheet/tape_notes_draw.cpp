@@ -52,6 +52,7 @@ public:
         add_lines(page_, mark, left_, y_ + cap_height(kNames), Weight::bold);
         Mm const last = add_lines(page_, about, about_left, y_ + cap_height(kNames), Weight::regular);
         y_ = last + descent(kNames) + kBetween;
+        for (auto const& stop : note.stops) framed(stop);
         for (auto const& wire : note.wires) row(wire);
         for (auto const& remark : note.remarks) paragraph(remark, left_, kFloor, Weight::regular);
         for (auto const& fault : note.faults) framed(fault);

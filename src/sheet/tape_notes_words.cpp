@@ -14,6 +14,12 @@
 
 namespace legwork {
 
+std::string panel_words(std::string const& name, std::string_view word) {
+    std::string lower;
+    for (char const c : name) lower += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+    return lower.find("panel") != lower.npos ? name : fmt::format("{} {}", word, name);
+}
+
 namespace {
 
 std::vector<Feed> feeds_of(Job const& job, Circuit const* c) {
@@ -36,8 +42,8 @@ std::string listed(std::vector<std::string> const& words, std::string_view betwe
     return all;
 }
 
-// "breaker 8+10"; says so where the file does not have these spaces, or the plan none.
-std::string breaker_of(SheetInput const& input, std::vector<std::string> const& circuits) {
+// "breaker 8+10"; says so where the file does not have these spaces, the plan none, or another panel than `panel` does.
+std::string breaker_of(SheetInput const& input, std::vector<std::string> const& circuits, std::string const& panel) {
     bool const dc = !circuits.empty() && on_dc(input.job, circuit_of(input.job, circuits.front()));
     std::string const word = dc ? "fuse" : "breaker";
     std::vector<std::string> spaces;
@@ -48,6 +54,8 @@ std::string breaker_of(SheetInput const& input, std::vector<std::string> const& 
             return fmt::format("{} of {} (no space yet)", word, listed(circuits, "+"));
         for (Spot const s : placed->slots) spaces.push_back(text(s));
         proposed |= placed->slots != placed->from;
+        Circuit const* c = circuit_of(input.job, mark);
+        if (c && c->panel != panel) spaces.back() += " in " + panel_words(c->panel);
     }
     return fmt::format("{} {}{}", word, listed(spaces, "+"), proposed ? " (proposed)" : "");
 }
@@ -68,7 +76,7 @@ std::string feeder_hot(SheetInput const& input, EndOf const& end, Circuit const&
     if (end.far) return fmt::format("main terminal of leg {}", letter(leg));
     auto const* placed = placement_of(input.plan, c.mark);
     Panel const* panel = panel_of(input.job, c.panel);
-    auto const breaker = breaker_of(input, {c.mark});
+    auto const breaker = breaker_of(input, {c.mark}, c.panel);
     if (panel && placed)
         for (Spot const s : placed->slots)
             if (s.space >= 1 && s.space <= panel->spaces && Layout(*panel).leg(s.space) == leg)
@@ -84,7 +92,7 @@ std::string hot_lands(SheetInput const& input, EndOf const& end, std::size_t con
     Panel const* fed = fed_panel(input.job, *c);
     if (end.panel() && fed && c->poles == 2) return feeder_hot(input, end, *c, *fed, second);
     if (end.panel() && end.far) return "main terminal";
-    auto const breaker = breaker_of(input, {c->mark});
+    auto const breaker = breaker_of(input, {c->mark}, end.run.from);
     return c->poles == 2 ? fmt::format("{}, {}", breaker, second ? "other pole" : "one pole") : breaker;
 }
 
@@ -188,7 +196,7 @@ std::string cited(Conductor const& wire, std::string_view verdict) {
 }
 
 std::string tie_words(SheetInput const& input, Circuit const& a, Circuit const& b, bool at_panel) {
-    auto const spaces = breaker_of(input, {a.mark, b.mark}) + (at_panel ? "" : " in " + a.panel);
+    auto const spaces = breaker_of(input, {a.mark, b.mark}, a.panel) + (at_panel ? "" : " in " + panel_words(a.panel));
     switch (a.tie) {
     case Tie::two_pole_breaker: return fmt::format("{} and {} go off together: two-pole {}.", a.mark, b.mark, spaces);
     case Tie::handle_tie: return fmt::format("{} and {} go off together: handle tie, {}.", a.mark, b.mark, spaces);
@@ -217,12 +225,6 @@ std::string meter_check(Job const& job, Circuit const& c) {
 
 } // namespace
 
-std::string panel_words(std::string const& name, std::string_view word) {
-    std::string lower;
-    for (char const c : name) lower += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-    return lower.find("panel") != lower.npos ? name : fmt::format("{} {}", word, name);
-}
-
 WireNote wire_note(SheetInput const& input, EndOf const& end, std::size_t conductor) {
     Conductor const& wire = end.run.conductors[conductor];
     auto words = conductor_words(input, end, conductor);
@@ -238,6 +240,22 @@ WireNote wire_note(SheetInput const& input, EndOf const& end, std::size_t conduc
         break;
     }
     return note;
+}
+
+std::vector<std::string> stops(Findings const& findings, CableRun const& run) {
+    std::vector<std::string> words;
+    for (Finding const& f : findings) {
+        // Of names; and what the rows and faults of the card say themselves.
+        bool const elsewhere =
+            f.rule.starts_with("dir-") || f.rule.starts_with("tape-") || f.rule.ends_with("-conductors");
+        if (f.severity != Severity::error || f.accepted || elsewhere) continue;
+        bool const ours = std::ranges::any_of(f.where.circuits, [&](std::string const& mark) {
+            return std::ranges::find(run.circuits, mark) != run.circuits.end();
+        });
+        if (ours)
+            words.push_back(fmt::format("Stop ({}): {}{}", f.rule, f.message, f.message.ends_with('.') ? "" : "."));
+    }
+    return words;
 }
 
 std::vector<std::string> pair_remarks(SheetInput const& input, EndOf const& end) {

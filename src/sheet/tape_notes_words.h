@@ -25,6 +25,8 @@ struct EndOf {
 std::string panel_words(std::string const& name, std::string_view word = "panel");
 
 WireNote wire_note(SheetInput const& input, EndOf const& end, std::size_t conductor);
+// Errors that stand against this cable's circuits, besides those that its rows tell.
+std::vector<std::string> stops(Findings const& findings, CableRun const& run);
 // What goes off together, the box of the first split, the meter check; empty for a cable that is not a pair's.
 std::vector<std::string> pair_remarks(SheetInput const& input, EndOf const& end);
 // What the cable lacks for its circuits, or what the file does not say of it.

@@ -99,12 +99,30 @@ TEST_CASE("labels: a mark stands whole on each of its labels, as large as its ro
     CHECK(*sizes.begin() >= 2.0);
 }
 
+TEST_CASE("labels: both circuits of a pair are named on each of its labels", "[sheet][labels]") {
+    Fonts const fonts(SOURCE_DIR "/fonts");
+    auto a = ask("NEC 2023");
+    a.job.circuits[0].box = "Junction box behind the pantry door";
+    a.job.circuits[1].breaker = Amps{15'000};
+    int first = 0, second = 0;
+    auto const sheets = compose_labels(a.input(fonts), labels_letter());
+    for (auto const& page : sheets.front().pages)
+        for (auto const& t : texts(page)) {
+            first += t.words.starts_with("K1  Bench, left");
+            second += t.words.starts_with("K2  Bench, right");
+        }
+    CHECK(first == 4);
+    CHECK(second == 4);
+}
+
 TEST_CASE("labels: on stock too low for all, the mark is what stays", "[sheet][labels]") {
     Fonts const fonts(SOURCE_DIR "/fonts");
     Form low = labels_letter();
     low.label_height = low.pitch_y = 10;
     low.rows = 24;
-    for (auto const& page : compose_labels(ask("CE 2024").input(fonts), low).front().pages) {
+    auto const a = ask("CE 2024");
+    auto const sheets = compose_labels(a.input(fonts), low);
+    for (auto const& page : sheets.front().pages) {
         CHECK(overlapping(page, fonts) == "");
         for (auto const& t : texts(page)) CHECK(one_label(t, fonts, low));
     }

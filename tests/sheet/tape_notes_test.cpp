@@ -187,6 +187,31 @@ TEST_CASE("tape notes: what is not known or missing is said", "[sheet][tape]") {
     CHECK(has(words, "breaker of WH (no space yet)"));
 }
 
+TEST_CASE("tape notes: an error that stands says stop before the wires, at every end", "[sheet][tape]") {
+    auto a = ask("NEC 2023");
+    Finding f;
+    f.rule = "mw-opposite-legs";
+    f.where = {"Main", {"K1", "K2"}, ""};
+    f.message = "K1 and K2 are both on leg A";
+    a.findings = {f};
+    auto const stop = std::string("Stop (mw-opposite-legs): K1 and K2 are both on leg A.");
+    auto const cards = cards_of(a);
+    for (auto const* title : {"Main", "B3"}) CHECK(cable(card(cards, title), "K1+K2").stops == std::vector{stop});
+    CHECK(cable(card(cards, "Main"), "WH").stops.empty());
+    CHECK(has(printed(a), stop));
+    a.findings.front().accepted = true;
+    CHECK_FALSE(has(printed(a), "Stop"));
+}
+
+TEST_CASE("tape notes: a breaker in another panel is said to be there", "[sheet][tape]") {
+    auto a = ask("NEC 2023");
+    a.job.circuits[1].panel = "Loft"; // an error (mw-one-panel): the card must not send K2 to a breaker of Main
+    a.job.circuits[1].space = Spot{4, 0};
+    a.plan = filed(a.job);
+    auto const cards = cards_of(a);
+    CHECK(wire(cable(card(cards, "Main"), "K1+K2"), "red").lands == "breaker 4 in panel Loft");
+}
+
 TEST_CASE("tape notes: direct current has a positive and a negative, and no code's tape", "[sheet][tape]") {
     auto a = ask("CE 2024");
     a.job.panels.front().supply->kind = SupplyKind::dc_12;
