@@ -45,15 +45,15 @@ bool is_dc_panel(Reading const& r, Panel const& p) {
 bool has_two_legs(SupplyKind kind) { return kind == SupplyKind::split_120_240 || kind == SupplyKind::wye_120_208; }
 
 void check_sources(Reading& r, std::size_t i) {
-    TableReader& t = r.panels[i];
-    auto const all = kinds(r, r.job.panels[i]);
-    auto const differs = [&](SupplyKind k) {
-        return is_direct_current(k) != is_direct_current(all.front()) || (is_direct_current(k) && k != all.front());
-    };
-    if (t.has("supplies") && !all.empty() && std::ranges::any_of(all, differs))
-        t.complain("supplies",
-                   "direct current and alternating current, or two voltages of direct current, cannot share a panel",
-                   "give each its own  [[panel]]");
+    std::vector<SupplyKind> all;
+    for (auto const& name : r.job.panels[i].supplies)
+        if (auto const* s = supply_of(r.job, name)) all.push_back(s->kind);
+    auto const differs = [&](SupplyKind k) { return is_direct_current(k) ? k != all[0] : is_direct_current(all[0]); };
+    if (std::ranges::any_of(all, differs))
+        r.panels[i].complain(
+            "supplies",
+            "direct current and alternating current, or two voltages of direct current, cannot share a panel",
+            "give each its own  [[panel]]");
 }
 
 // A sub-panel's own supply may take hots away from what feeds it, and add none.

@@ -13,7 +13,7 @@ namespace {
 
 constexpr std::size_t kBlock = 512; // bytes between two counts of characters
 constexpr std::size_t kBefore = 70; // characters shown before the caret of a long line
-constexpr std::size_t kAfter = 40;  // and after it
+constexpr std::size_t kShown = 110; // of the whole line
 constexpr std::size_t kMostProblems = 200;
 
 bool begins_character(char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }
@@ -112,7 +112,8 @@ Problem SourceText::problem(std::size_t at, std::string message, std::string fix
     auto const from = back(bytes_, at, begin, kBefore);
     auto const newline = std::min(bytes_.find('\n', at), bytes_.size());
     auto const line_end = newline > begin && bytes_[newline - 1] == '\r' ? newline - 1 : newline;
-    auto const to = forth(bytes_, at, std::max(at, line_end), kAfter);
+    auto const to =
+        forth(bytes_, at, std::max(at, line_end), kShown - count_characters(bytes_.substr(from, at - from)));
     auto const ahead = (from > begin ? "..." : "") + fit_to_print(bytes_.substr(from, at - from));
     auto const behind = fit_to_print(bytes_.substr(at, to - at)) + (to < line_end ? "..." : "");
     return {place(at), std::move(message), std::move(fix), ahead + behind,

@@ -26,20 +26,20 @@ std::string way_out(Reading const& r, std::string_view key, std::vector<std::str
                         : did_you_mean(key, known, "name a use or a mark that a circuit of this file has");
 }
 
-void read_share(Reading& r, TableReader& t, std::string const& key, std::vector<std::string> const& uses,
-                Situation& s) {
-    auto const share = t.millionths(key);
-    bool const is_mark = contains(r.marks, key);
-    bool const is_use = contains(r.words.uses, key);
+void read_share(Reading& r, TableReader& t, TomlEntry const& e, std::vector<std::string> const& uses, Situation& s) {
+    auto const share = t.millionths(e.key);
+    bool const is_mark = contains(r.marks, e.key);
+    bool const is_use = contains(r.words.uses, e.key);
     if (is_mark && is_use)
-        return t.complain(key, fmt::format("{} is a use and the mark of a circuit", quoted(key)),
-                          "rename the circuit's mark, so that it is clear which is meant");
-    if (!is_mark && !contains(uses, key))
-        return t.complain(key,
-                          is_use ? fmt::format("no circuit has the use {}", quoted(key))
-                                 : fmt::format("{} is neither a use nor the mark of a circuit", quoted(key)),
-                          way_out(r, key, uses));
-    if (share) (is_mark ? s.by_mark : s.by_use)[key] = *share;
+        return r.out.add(e.at, fmt::format("{}: {} is a use and the mark of a circuit", t.what(), quoted(e.key)),
+                         "rename the circuit's mark, so that it is clear which is meant");
+    if (!is_mark && !contains(uses, e.key))
+        return r.out.add(
+            e.at,
+            is_use ? fmt::format("{}: no circuit has the use {}", t.what(), quoted(e.key))
+                   : fmt::format("{}: {} is neither a use nor the mark of a circuit", t.what(), quoted(e.key)),
+            way_out(r, e.key, uses));
+    if (share) (is_mark ? s.by_mark : s.by_use)[e.key] = *share;
 }
 
 void read_situation(Reading& r, TableReader& t, std::vector<std::string> const& uses, Situation& s) {
@@ -47,7 +47,7 @@ void read_situation(Reading& r, TableReader& t, std::vector<std::string> const& 
         t.complain("name", "\"connected\" is always there: every load at share 1", "give this situation another name");
     s.other = t.millionths("other").value_or(s.other);
     if (auto shares = t.table("share", t.what()))
-        for (auto const& e : shares->entries()) read_share(r, *shares, e.key, uses, s);
+        for (auto const& e : shares->entries()) read_share(r, *shares, e, uses, s);
     if (!t.has("share") && !t.has("other"))
         t.complain("", "it names no load", "add  share = { heating = 1.0 }  or  other = 0.5");
     t.finish();
