@@ -25,11 +25,18 @@ std::string reference_line(Reference const& r) {
     return text(r);
 }
 
+// Most messages name their circuits; the others are told in front.
+std::string message(Finding const& f) {
+    bool const named =
+        std::ranges::any_of(f.where.circuits, [&](auto const& m) { return f.message.find(m) != std::string::npos; });
+    return fit_to_print(f.where.circuits.empty() || named ? f.message : joined(f.where.circuits) + ": " + f.message);
+}
+
 // The colour of the severity word is put in after the lines are broken, which are then the same with and without it.
 std::string head(Session const& s, Finding const& f, bool color) {
     auto const place = at_place(s.file, place_of(s.places, f.where)) + ": ";
     auto const plain = severity_word(f.severity, false);
-    auto told = in_lines(fmt::format("{}{}: {} [{}]", place, plain, fit_to_print(f.message), f.rule), kWidth, 4);
+    auto told = in_lines(fmt::format("{}{}: {} [{}]", place, plain, message(f), f.rule), kWidth, 4);
     if (auto const at = told.find(plain, std::min(told.size(), place.size() - 1)); color && at != std::string::npos)
         told.replace(at, plain.size(), severity_word(f.severity, true));
     return told;
