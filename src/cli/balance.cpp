@@ -64,10 +64,8 @@ int run(Options const& options, Streams& streams) {
     require_sound(s.job, plan, false);
     Saved saved;
     if (options.write && has_room(plan)) saved = save_spaces(s, plan);
-    auto made = plan_json(s.job, plan);
-    if (options.json && !saved.before.empty()) made["written"] = {{"path", saved.file}, {"before", saved.before}};
     if (options.json)
-        write_json(made, streams);
+        write_plan_json(s.job, plan, saved, streams);
     else
         tell(s, plan, saved, streams);
     // What stands in the file now: after --write, the file as written.

@@ -25,7 +25,7 @@ int run(Options const& options, Streams& streams) {
     auto const opened = open_job(options.file);
     if (!opened.session) return tell_problems(opened.problems, options.json, streams), exit_not_understood;
     if (options.json)
-        write_json(findings_json(*opened.session), streams);
+        write_findings_json(*opened.session, streams);
     else
         list_findings(*opened.session, streams);
     return error_exit(*opened.session);

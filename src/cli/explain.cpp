@@ -32,10 +32,10 @@ int unknown(Options const& options, Streams& streams) {
 }
 
 void tell(Rule const& r, Streams& streams) {
-    constexpr std::size_t width = 88, indent = 10;
+    constexpr std::size_t width = 100, indent = 10;
     auto const line = [&](std::string_view head, std::string_view text) {
         if (!text.empty())
-            streams.out << fmt::format("{:<{}}", head, indent) << in_lines(text, width - indent, indent) << '\n';
+            streams.out << fmt::format("{:<{}}", head, indent) << in_lines(text, width, indent, indent) << '\n';
     };
     streams.out << r.id << "\n\n";
     line("  asks", r.asks);
@@ -43,23 +43,16 @@ void tell(Rule const& r, Streams& streams) {
     line("  remedy", r.remedy);
 }
 
-Json rule_json(Rule const& r) { return {{"rule", r.id}, {"asks", r.asks}, {"why", r.why}, {"remedy", r.remedy}}; }
-
 int run(Options const& options, Streams& streams) {
     if (options.file.empty()) {
-        auto all = Json::array();
-        for (Rule const& r : rules())
-            if (options.json)
-                all.push_back(rule_json(r));
-            else
-                streams.out << fmt::format("{:<24}{}\n", r.id, in_lines(r.asks, 88, 24));
-        if (options.json) write_json({{"rules", all}}, streams);
+        if (options.json) return write_rules_json(rules(), streams), exit_done;
+        for (Rule const& r : rules()) streams.out << fmt::format("{:<24}{}\n", r.id, in_lines(r.asks, 100, 24, 24));
         return exit_done;
     }
     auto const* rule = rule_named(options.file);
     if (!rule) return unknown(options, streams);
     if (options.json)
-        write_json(rule_json(*rule), streams);
+        write_rule_json(*rule, streams);
     else
         tell(*rule, streams);
     return exit_done;

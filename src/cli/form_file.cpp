@@ -69,6 +69,11 @@ Form default_form(std::string const& sheet) {
     return shipped(fs::path(share_folder("templates")) / (std::string(kind->default_form) + ".toml"));
 }
 
+bool is_default(Form const& form) {
+    auto const* kind = sheet_kind(form.sheet);
+    return kind && kind->default_form == form.name;
+}
+
 OpenedForm open_form(std::string const& name_or_file) {
     auto const files = form_files();
     auto const named = std::ranges::find_if(files, [&](fs::path const& f) { return f.stem() == name_or_file; });

@@ -19,6 +19,8 @@ std::vector<Form> installed_forms();
 // The form that a sheet is printed on when none is asked for. Throws Failure when it is missing.
 Form default_form(std::string const& sheet);
 
+bool is_default(Form const& form);
+
 struct OpenedForm {
     std::optional<Form> form;
     FileProblems problems;

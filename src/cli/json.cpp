@@ -4,11 +4,21 @@
 #include "cli/json.h"
 
 #include "check/check.h"
+#include "cli/form_file.h"
 #include "panel/feeds.h"
+
+#include <nlohmann/json.hpp>
 
 namespace legwork {
 
 namespace {
+
+using Json = nlohmann::ordered_json;
+
+void write(Json const& value, Streams& streams) {
+    // A job's text is whole UTF-8; a file's name need not be.
+    streams.out << value.dump(2, ' ', false, Json::error_handler_t::replace) << '\n';
+}
 
 Json number_or_null(int n) { return n > 0 ? Json(n) : Json(nullptr); }
 Json text_or_null(std::string const& text) { return text.empty() ? Json(nullptr) : Json(text); }
@@ -100,37 +110,63 @@ Json panel_json(Job const& job, PanelPlan const& p) {
     return made;
 }
 
+Json file_json(WrittenFile const& f) {
+    return {{"sheet", f.sheet},   {"panel", text_or_null(f.panel)},
+            {"format", f.format}, {"page", f.page},
+            {"pages", f.pages},   {"path", f.path}};
+}
+
+Json form_json(Form const& f) {
+    return {{"form", f.name},      {"sheet", f.sheet},      {"title", f.title},
+            {"width_mm", f.width}, {"height_mm", f.height}, {"default", is_default(f)}};
+}
+
+Json rule_json(Rule const& r) { return {{"rule", r.id}, {"asks", r.asks}, {"why", r.why}, {"remedy", r.remedy}}; }
+
 } // namespace
 
-Json problems_json(FileProblems const& found) {
-    return {{"job", nullptr}, {"problems", list(found.problems, [&](Problem const& p) {
-                                   return Json{{"file", text_or_null(found.file)},
-                                               {"line", number_or_null(p.place.line)},
-                                               {"column", number_or_null(p.place.column)},
-                                               {"message", p.message},
-                                               {"fix", p.fix}};
-                               })}};
+void write_problems_json(FileProblems const& found, Streams& streams) {
+    auto const problem = [&](Problem const& p) {
+        return Json{{"file", text_or_null(found.file)},
+                    {"line", number_or_null(p.place.line)},
+                    {"column", number_or_null(p.place.column)},
+                    {"message", p.message},
+                    {"fix", p.fix}};
+    };
+    write({{"job", nullptr}, {"problems", list(found.problems, problem)}}, streams);
 }
 
-Json findings_json(Session const& s) {
+void write_findings_json(Session const& s, Streams& streams) {
     auto standing = Json::array(), accepted = Json::array();
     for (Finding const& f : s.findings) (f.accepted ? accepted : standing).push_back(finding_json(s, f));
-    return {{"job", s.job.name},
-            {"code", s.job.code},
-            {"errors", count(s.findings, Severity::error)},
-            {"warnings", count(s.findings, Severity::warning)},
-            {"notes", count(s.findings, Severity::note)},
-            {"accepted", accepted},
-            {"findings", standing}};
+    write({{"job", s.job.name},
+           {"code", s.job.code},
+           {"errors", count(s.findings, Severity::error)},
+           {"warnings", count(s.findings, Severity::warning)},
+           {"notes", count(s.findings, Severity::note)},
+           {"accepted", accepted},
+           {"findings", standing}},
+          streams);
 }
 
-Json plan_json(Job const& job, Plan const& plan) {
-    return {{"job", job.name}, {"panels", list(plan.panels, [&](PanelPlan const& p) { return panel_json(job, p); })}};
+void write_plan_json(Job const& job, Plan const& plan, Saved const& saved, Streams& streams) {
+    Json made{{"job", job.name}, {"panels", list(plan.panels, [&](PanelPlan const& p) { return panel_json(job, p); })}};
+    if (!saved.before.empty()) made["written"] = {{"path", saved.file}, {"before", saved.before}};
+    write(made, streams);
 }
 
-void write_json(Json const& value, Streams& streams) {
-    // A job's text is whole UTF-8; a file's name need not be.
-    streams.out << value.dump(2, ' ', false, Json::error_handler_t::replace) << '\n';
+void write_files_json(Job const& job, std::vector<WrittenFile> const& files, Streams& streams) {
+    write({{"job", job.name}, {"files", list(files, file_json)}}, streams);
+}
+
+void write_forms_json(std::vector<Form> const& forms, Streams& streams) {
+    write({{"forms", list(forms, form_json)}}, streams);
+}
+
+void write_rule_json(Rule const& rule, Streams& streams) { write(rule_json(rule), streams); }
+
+void write_rules_json(std::span<Rule const> rules, Streams& streams) {
+    write({{"rules", list(rules, rule_json)}}, streams);
 }
 
 } // namespace legwork

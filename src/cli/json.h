@@ -1,21 +1,27 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// Results for other programs. The keys are stable; what is not known is null.
+// Results for other programs, to `out`. The keys are stable and stand nowhere else; what is not known is null.
 #pragma once
 
-#include "cli/problems.h"
+#include "cli/save_spaces.h"
 #include "cli/session.h"
+#include "cli/sheet_files.h"
+#include "sheet/form.h"
 
-#include <nlohmann/json.hpp>
+#include <span>
+#include <vector>
 
 namespace legwork {
 
-using Json = nlohmann::ordered_json;
+struct Rule;
 
-Json problems_json(FileProblems const& found);
-Json findings_json(Session const& session);
-Json plan_json(Job const& job, Plan const& plan);
-void write_json(Json const& value, Streams& streams);
+void write_problems_json(FileProblems const& found, Streams& streams);
+void write_findings_json(Session const& session, Streams& streams);
+void write_plan_json(Job const& job, Plan const& plan, Saved const& saved, Streams& streams);
+void write_files_json(Job const& job, std::vector<WrittenFile> const& files, Streams& streams);
+void write_forms_json(std::vector<Form> const& forms, Streams& streams);
+void write_rule_json(Rule const& rule, Streams& streams);
+void write_rules_json(std::span<Rule const> rules, Streams& streams);
 
 } // namespace legwork

@@ -44,13 +44,13 @@ std::string head(Session const& s, Finding const& f, bool color) {
 
 void list_one(Session const& s, Finding const& f, Streams& streams) {
     streams.out << head(s, f, streams.color_out) << '\n';
-    if (!f.fix.empty()) streams.out << "    " << in_lines("Do: " + fit_to_print(f.fix), kWidth - 4, 8) << '\n';
+    if (!f.fix.empty()) streams.out << "    " << in_lines("Do: " + fit_to_print(f.fix), kWidth, 8, 4) << '\n';
     if (auto const line = reference_line(f.reference); !line.empty()) streams.out << "    " << line << '\n';
     if (f.accepted)
         streams.out << "    "
                     << in_lines(
                            fmt::format("Accepted by {}: {}", fit_to_print(f.accepted_by), fit_to_print(f.accepted_why)),
-                           kWidth - 4, 8)
+                           kWidth, 8, 4)
                     << '\n';
     streams.out << '\n';
 }

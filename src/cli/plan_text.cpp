@@ -29,7 +29,7 @@ void print_situations(PanelPlan const& plan, std::ostream& out) {
     for (auto const& s : plan.situations) longest = std::max({longest, s.leg_a_va, s.leg_b_va});
     out << "\nLegs\n";
     for (auto const& s : plan.situations) {
-        out << fmt::format("  {}: {} VA apart, {:.1f} A in the neutral\n", fit_to_print(s.name), s.imbalance_va,
+        out << fmt::format("  {}: {} VA apart, up to {:.1f} A in the neutral\n", fit_to_print(s.name), s.imbalance_va,
                            s.neutral_a);
         out << fmt::format("    A {:>6} VA {}\n", s.leg_a_va, bar(s.leg_a_va, longest));
         out << fmt::format("    B {:>6} VA {}\n", s.leg_b_va, bar(s.leg_b_va, longest));
@@ -106,7 +106,7 @@ void print_panel_plan(Job const& job, PanelPlan const& plan, Streams& streams) {
     streams.out << fmt::format("{}: {} spaces, {}{}\n", fit_to_print(panel->name), panel->spaces, sources(job, *panel),
                                panel->main ? ", main " + text(*panel->main) : "");
     if (!plan.why.empty()) {
-        streams.out << "  " << in_lines("No plan: " + fit_to_print(plan.why), 98, 2) << "\n\n";
+        streams.out << "  " << in_lines("No plan: " + fit_to_print(plan.why), 100, 2, 2) << "\n\n";
         return;
     }
     print_space_table(job, *panel, plan, streams.out);

@@ -82,18 +82,6 @@ Order order(Options const& options) {
     return made;
 }
 
-Json files_json(Job const& job, std::vector<WrittenFile> const& files) {
-    auto list = Json::array();
-    for (WrittenFile const& f : files)
-        list.push_back({{"sheet", f.sheet},
-                        {"panel", f.panel.empty() ? Json(nullptr) : Json(f.panel)},
-                        {"format", f.format},
-                        {"page", f.page},
-                        {"pages", f.pages},
-                        {"path", f.path}});
-    return {{"job", job.name}, {"files", list}};
-}
-
 void tell_files(Session const& s, std::vector<WrittenFile> const& files, Streams& streams) {
     for (WrittenFile const& f : files)
         streams.out << fmt::format("wrote {}{}\n", fit_to_print(f.path),
@@ -115,7 +103,7 @@ int run(Options const& options, Streams& streams) {
     auto formats = options.formats.empty() ? std::vector<std::string>{"pdf", "svg"} : options.formats;
     auto const written = write_sheets(s, ordered.sheets, formats, options.out_folder);
     if (options.json)
-        write_json(files_json(s.job, written.files), streams);
+        write_files_json(s.job, written.files, streams);
     else
         tell_files(s, written.files, streams);
     for (auto const& old : written.left_over)

@@ -33,7 +33,7 @@ FileProblems one_problem(std::string file, std::string message, std::string fix)
 
 void tell_problems(FileProblems const& found, bool json, Streams& streams) {
     if (json) {
-        write_json(problems_json(found), streams);
+        write_problems_json(found, streams);
         return;
     }
     for (auto const& p : found.problems) tell(found.file, p, streams);

@@ -47,22 +47,23 @@ std::string fitted(std::string_view utf8, std::size_t width) {
     return std::string(utf8.substr(0, end)) + std::string(width - keep, '.');
 }
 
-std::string in_lines(std::string_view text, std::size_t width, std::size_t indent) {
+std::string in_lines(std::string_view text, std::size_t width, std::size_t indent, std::size_t used) {
     std::string lines;
-    std::size_t used = 0;
+    bool first = true; // on its line
     while (!text.empty()) {
         auto const word = text.substr(0, text.find(' '));
         text.remove_prefix(std::min(text.size(), word.size() + 1));
         auto const size = character_count(word);
-        if (used > 0 && used + 1 + size > width) {
+        if (!first && used + 1 + size > width) {
             lines += '\n' + std::string(indent, ' ');
             used = indent;
-        } else if (used > 0) {
+        } else if (!first) {
             lines += ' ';
             ++used;
         }
         lines += word;
         used += size;
+        first = false;
     }
     return lines;
 }

@@ -1,4 +1,0 @@
-#include "job/write.h"
-namespace legwork {
-EditedJob edit_job(std::string_view, std::vector<Edit> const&) { return {"", "not yet"}; }
-} // namespace legwork
