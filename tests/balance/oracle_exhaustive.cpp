@@ -85,9 +85,9 @@ private:
     }
     Piece pair(Circuit const& c, Circuit const& o) const {
         Piece p{c.mark + "+" + o.mark, {}};
-        bool const untied = c.tie == Tie::none && o.tie == Tie::none;
+        bool const may_stay_apart = phase_ == Phase::in_phase || (c.tie == Tie::none && o.tie == Tie::none);
         auto const at_home = [&](int s, int t) {
-            if (!untied || !c.space || !o.space) return false;
+            if (!may_stay_apart || !c.space || !o.space) return false;
             int const here = c.space->space, there = o.space->space;
             return (s == here && t == there) || (s == there && t == here);
         };

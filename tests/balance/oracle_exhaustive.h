@@ -33,7 +33,8 @@ enum class Today { may_move, stays };
 
 // With Today::stays every circuit that has a space keeps it, legal or not. With Today::may_move a fixed circuit that
 // stands illegally stands nowhere. A one-pole circuit legally on a half stays always. A pair that is not tied and
-// stands apart on two legs today may stay there, either way round; if it goes elsewhere, it goes next to each other.
+// stands apart on two legs today may stay there, either way round, and so may any pair where all is in phase; a pair
+// that goes elsewhere goes next to each other.
 Board board(Job const& job, Panel const& panel, Today today, FeederLoads const& below = {});
 
 struct Step {

@@ -79,15 +79,15 @@ private:
         }
         check(!s.half || (c.space && c.space->half), c.mark + " is newly on a half");
     }
-    // What the circuit adds to A - B and to A + B.
+    // What the circuit adds to A - B and to A + B; two poles put half on each leg.
     void load(Circuit const& c, Placement const& p) {
         auto const fed = under_.find(c.mark);
         auto const v = fed == under_.end() ? loads(job_, c) : fed->second.sum;
         for (std::size_t i = 0; i < v.size(); ++i) {
-            std::int64_t doubled = 0; // in half VA
-            for (Spot s : p.slots) doubled += (seat(s.space).on_a ? 2 : -2) * v[i] / c.poles;
-            if (fed != under_.end() && c.poles == 2) doubled = 2 * fed->second.difference[i];
-            found_.d[i] += doubled / 2;
+            if (c.poles == 1)
+                found_.d[i] += seat(p.slots[0].space).on_a ? v[i] : -v[i];
+            else if (fed != under_.end())
+                found_.d[i] += fed->second.difference[i];
             found_.sum[i] += v[i];
         }
     }
@@ -98,11 +98,11 @@ private:
         if (!p || !q || p->slots.empty() || q->slots.empty()) return;
         Seat const &s = seat(p->slots[0].space), &t = seat(q->slots[0].space);
         check(phase_ != Phase::two_legs || s.on_a != t.on_a, c.mark + " and " + o->mark + " are on one leg");
-        bool const untied = c.tie == Tie::none && o->tie == Tie::none;
+        bool const may_stay_apart = phase_ == Phase::in_phase || (c.tie == Tie::none && o->tie == Tie::none);
         bool const at_home =
             c.space && o->space && p->from.size() == 1 && q->from.size() == 1 &&
             std::set{p->slots[0].space, q->slots[0].space} == std::set{c.space->space, o->space->space};
-        check((untied && at_home) || pair_site(panel_, phase_, s, t),
+        check((may_stay_apart && at_home) || pair_site(panel_, phase_, s, t),
               c.mark + " and " + o->mark + " are not neighbours");
     }
     void claims() {
