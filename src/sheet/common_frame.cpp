@@ -14,7 +14,7 @@ namespace legwork {
 
 namespace {
 
-constexpr Mm kStrip = 8, kHead = 13, kBand = 7, kGap = 2;
+constexpr Mm kStrip = 8, kHead = 13.6, kBand = 7, kGap = 2;
 
 std::string errors(std::string_view word, std::ptrdiff_t n) {
     return fmt::format("{}: {} {}", word, n, n == 1 ? "error" : "errors");
@@ -57,7 +57,7 @@ void add_strip(Page& page, Form const& form) {
 void add_head(SheetInput const& input, Form const& form, Frame const& frame, Page& page, Mm top, std::size_t number,
               std::size_t pages) {
     Mm const left = form.margin, right = form.width - form.margin, width = right - left;
-    Mm const first = top + cap_height(kTitle), second = first + leading(kDetail) + 0.4;
+    Mm const first = top + cap_height(kTitle), second = first + descent(kTitle) + 0.3 + cap_height(kDetail);
     add_lines(page, fit_line(input.widths, frame.title, Weight::bold, width * 0.5 - kGap, kTitle), left, first,
               Weight::bold);
     add_lines(page, fit_line(input.widths, frame.subtitle, Weight::regular, width * 0.45 - kGap, kDetail), left, second,

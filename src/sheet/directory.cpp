@@ -97,7 +97,7 @@ private:
             Mm const row = last && with_list >= kLeastRow ? with_list : room / rows;
             add_block(spans[i], top, std::min(row, kGreatestRow), i == 0, last);
         }
-        std::ranges::stable_sort(notes_, {}, &BelowNote::space);
+        std::ranges::stable_sort(notes_, {}, [](BelowNote const& n) { return std::pair(n.space, n.where); });
         add_lists();
     }
 

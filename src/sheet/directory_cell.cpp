@@ -54,6 +54,7 @@ public:
 private:
     std::optional<CellText> set(std::vector<std::string> const& name, std::vector<std::string> const& phrases) {
         text_ = {};
+        is_phrase_ = false;
         for (std::string const& line : name) add(0, line, manner_.name, words_.weight);
         Mm x = widths_.width(name.back(), manner_.name, words_.weight) + kAfterName;
         bool on_name = true;
@@ -61,11 +62,13 @@ private:
             bool const is_place = i == 0 && !words_.place.empty();
             if (on_name && (is_place || manner_.fill_first_line) && x + detail_width(phrases[i]) <= width_) {
                 if (!append(phrases[i])) add(x, phrases[i], manner_.detail, Weight::regular, true);
+                is_phrase_ = true;
                 x += detail_width(phrases[i]) + detail_width(kBetween);
                 continue;
             }
             if (!on_name && append(phrases[i])) continue;
             on_name = false;
+            is_phrase_ = true;
             auto const lines = wrapped(widths_, phrases[i], Weight::regular, manner_.detail, width_, 20);
             if (!lines) return std::nullopt;
             for (std::string const& line : *lines) add(0, line, manner_.detail, Weight::regular);
@@ -79,7 +82,7 @@ private:
     // Behind the phrase before, on its line.
     bool append(std::string const& phrase) {
         CellLine& last = text_.lines.back();
-        if (last.weight != Weight::regular || last.x_height != manner_.detail || text_.lines.size() < 2) return false;
+        if (!is_phrase_) return false;
         std::string const both = last.words + std::string(kBetween) + phrase;
         if (last.x + detail_width(both) > width_) return false;
         last.words = both;
@@ -89,10 +92,11 @@ private:
     void add(Mm x, std::string const& words, Mm x_height, Weight weight, bool same_line = false) {
         Mm y = 0;
         if (!text_.lines.empty())
-            y = text_.lines.back().y + (same_line ? 0 : line_step(text_.lines.back().x_height, x_height));
+            y = text_.lines.back().y + (same_line ? 0 : line_step(line_size_, x_height));
         else
             text_.above = cap_height(x_height);
         text_.lines.push_back({x, y, x_height, weight, words});
+        line_size_ = same_line ? std::max(line_size_, x_height) : x_height;
         text_.below = std::max(text_.below, y + descent(x_height));
     }
 
@@ -101,40 +105,43 @@ private:
     Mm width_, height_;
     Manner manner_;
     CellText text_;
+    Mm line_size_ = 0;       // the largest letters of the line that is being set
+    bool is_phrase_ = false; // its last words are a phrase, not the name
 };
 
 } // namespace
 
-Mm line_step(Mm above, Mm below) { return 0.9 * descent(above) + 0.3 + 1.05 * cap_height(below); }
+Mm line_step(Mm above, Mm below) { return descent(above) + 0.25 + cap_height(below); }
 
 CellText set_cell(TextWidth const& widths, CellWords const& words, Mm width, Mm height, CellSizes sizes) {
-    std::vector<std::string> phrases;
+    auto const fitted = [&](CellWords const& said, std::vector<std::string> const& phrases) -> std::optional<CellText> {
+        for (Manner const& manner : manners(sizes, height))
+            if (auto text = Setting(widths, said, width, height, manner).set(phrases)) return text;
+        return std::nullopt;
+    };
+    CellWords said = words;
+    bool const too_long = !fitted(words, {});
+    if (too_long) said.name = shortened(widths, words.name, words.weight, kFloor, width);
+
+    std::vector<std::string> phrases, left_out;
     if (!words.place.empty()) phrases.push_back(words.place);
     phrases.insert(phrases.end(), words.warnings.begin(), words.warnings.end());
     phrases.insert(phrases.end(), words.remarks.begin(), words.remarks.end());
-
-    std::vector<std::string> left_out;
     while (true) {
         auto kept = phrases;
         if (!left_out.empty()) kept.emplace_back(kMore);
-        for (Manner const& manner : manners(sizes, height))
-            if (auto text = Setting(widths, words, width, height, manner).set(kept)) {
-                text->left_out = left_out;
-                return *text;
-            }
-        if (phrases.empty()) break;
-        left_out.insert(left_out.begin(), phrases.back());
-        phrases.pop_back();
+        auto text = fitted(said, kept);
+        if (!text && phrases.empty()) text = fitted(said, {}); // not even "more below" beside the name
+        if (!text && !phrases.empty()) {
+            left_out.insert(left_out.begin(), phrases.back());
+            phrases.pop_back();
+            continue;
+        }
+        CellText made = text.value_or(CellText{});
+        made.shortened = too_long || !text; // the list below then has the whole name
+        made.left_out = std::move(left_out);
+        return made;
     }
-    // The name alone is too long.
-    auto const name = fit(widths, words.name, words.weight, width, height, sizes.name);
-    CellText text{{}, cap_height(name.x_height), 0, true, left_out};
-    for (std::size_t i = 0; i < name.lines.size(); ++i) {
-        Mm const y = static_cast<Mm>(i) * leading(name.x_height);
-        text.lines.push_back({0, y, name.x_height, words.weight, name.lines[i]});
-        text.below = y + descent(name.x_height);
-    }
-    return text;
 }
 
 } // namespace legwork

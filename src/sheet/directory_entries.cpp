@@ -89,6 +89,7 @@ public:
         for (Circuit const& c : input_.job.circuits)
             if (c.panel == panel_.name) add(c, slots_of(input_.plan, c.mark));
         for (int space = 1; space <= layout_.spaces(); ++space) add_rest(space);
+        std::ranges::stable_sort(made_.entries, {}, [](Entry const& e) { return e.slots.front(); });
         return std::move(made_);
     }
 

@@ -68,12 +68,22 @@ private:
     }
 
     void add_number(Spot s, bool breaker) {
+        // Halves too narrow for numbers of their own share that of their space.
+        if (s.half != 0 && cell_ / 2 < cap_height(kFloor) + descent(kFloor)) {
+            if (s.half == 'b') return;
+            s.half = 0;
+        }
         auto const at = input_.hanging.stretch(s);
         Mm const width = (at.to - at.from) * cell_, middle = x_ + at.from * cell_ + width / 2;
-        auto const words =
-            fit_line(input_.widths, text(s), breaker ? Weight::bold : Weight::regular, width - 0.8, kNames);
-        marks_.push_back(Text{middle, top(at.column) + cell_height_ / 2, words.x_height, text(s),
-                              breaker ? Weight::bold : Weight::regular, Align::centre, breaker ? kBlack : kLighter, 0});
+        Weight const weight = breaker ? Weight::bold : Weight::regular;
+        Ink const ink = breaker ? kBlack : kLighter;
+        auto const words = fit_line(input_.widths, text(s), weight, width - 0.4, kNames);
+        Mm const y = top(at.column) + cell_height_ / 2;
+        if (!words.shortened)
+            marks_.push_back(Text{middle, y, words.x_height, text(s), weight, Align::centre, ink, 0});
+        else // too narrow: upwards
+            marks_.push_back(
+                Text{middle + cap_height(kFloor) / 2, y + 1.5, kFloor, text(s), weight, Align::left, ink, 270});
     }
 
     void add(HandleTie const& t) {

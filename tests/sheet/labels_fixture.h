@@ -186,9 +186,15 @@ struct Extent {
 };
 inline Extent extent(Text const& t, TextWidth const& widths) {
     Mm const w = widths.width(t.words, t.x_height, t.weight);
-    Mm const left = t.align == Align::left ? t.x : t.align == Align::right ? t.x - w : t.x - w / 2;
+    Mm const before = t.align == Align::left ? 0 : t.align == Align::right ? w : w / 2;
     bool const hangs = t.words.find_first_not_of("ABCDEFGHIJKLMNOPRSTUVWXYZ0123456789+- ") != t.words.npos;
-    return {left, t.baseline - 1.39 * t.x_height, left + w, t.baseline + (hangs ? 0.47 * t.x_height : 0)};
+    Mm const above = 1.39 * t.x_height, below = hangs ? 0.47 * t.x_height : 0;
+    switch (t.turn) { // clockwise about the anchor
+    case 90: return {t.x - below, t.baseline - before, t.x + above, t.baseline + w - before};
+    case 180: return {t.x - w + before, t.baseline - below, t.x + before, t.baseline + above};
+    case 270: return {t.x - above, t.baseline - w + before, t.x + below, t.baseline + before};
+    default: return {t.x - before, t.baseline - above, t.x - before + w, t.baseline + below};
+    }
 }
 inline bool overlap(Extent const& a, Extent const& b) {
     constexpr Mm touch = 0.01;
