@@ -9,6 +9,8 @@
 
 #include <fmt/format.h>
 
+#include <filesystem>
+
 namespace legwork {
 
 std::vector<Edit> spaces_to_save(Job const& job, Plan const& plan) {
@@ -40,7 +42,11 @@ Saved save_spaces(Session const& session, Plan const& plan) {
                                   session.file));
     saved.changes = static_cast<int>(edits.size());
     saved.file = session.file;
-    saved.before = replaced.before;
+    // Told as the person typed the file, unless a link led elsewhere.
+    namespace fs = std::filesystem;
+    bool const linked = fs::path(replaced.file).filename() != fs::path(session.file).filename();
+    saved.before = linked ? replaced.before
+                          : fs::path(session.file).replace_filename(fs::path(replaced.before).filename()).string();
     saved.now = std::move(reopened.session);
     return saved;
 }

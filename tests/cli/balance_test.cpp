@@ -1,10 +1,13 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
+#include "balance/balance.h"
 #include "calls.h"
 #include "cli/command.h"
+#include "cli/save_spaces.h"
 #include "output/files.h"
 #include "temporary_folder.h"
+#include "units/failure.h"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
@@ -157,6 +160,20 @@ TEST_CASE("balance of a job with an error finding still writes, and exits 1", "[
     legwork::write_file(folder / "job.toml", faulty_job());
     REQUIRE(call({"balance", folder / "job.toml", "--write"}).status == 1);
     REQUIRE(std::filesystem::exists(folder / "job.before.toml"));
+}
+
+TEST_CASE("a job saved by somebody else since it was read is left as it is", "[cli][balance]") {
+    TemporaryFolder const folder;
+    auto const path = folder / "job.toml";
+    legwork::write_file(path, small_job());
+    auto const opened = legwork::open_job(path);
+    REQUIRE(opened.session);
+    auto const plan = legwork::balance(opened.session->job);
+    auto const theirs = small_job() + "# one more remark\n";
+    legwork::write_file(path, theirs);
+    REQUIRE_THROWS_WITH(legwork::save_spaces(*opened.session, plan), Catch::Contains("changed by somebody else"));
+    REQUIRE(contents(path) == theirs);
+    REQUIRE(folder.names() == std::vector<std::string>{"job.toml"});
 }
 
 TEST_CASE("a file that may not be written stays as it is", "[cli][balance]") {

@@ -7,7 +7,9 @@
 #include "output/files.h"
 #include "temporary_folder.h"
 
+#include <csignal>
 #include <sstream>
+#include <thread>
 
 #include <fcntl.h>
 #include <pty.h>
@@ -60,6 +62,18 @@ Called run_process(std::vector<std::string> const& words, std::string const& inp
     }
     auto const status = status_of(child);
     return {status, out_to.empty() ? contents(folder / "out") : "", contents(folder / "err")};
+}
+
+void kill_process(std::vector<std::string> const& words, std::chrono::nanoseconds after) {
+    auto const child = ::fork();
+    if (child == 0) {
+        for (int const descriptor : {STDIN_FILENO, STDOUT_FILENO, STDERR_FILENO})
+            redirect(descriptor, "/dev/null", O_RDWR);
+        become_program(words, {});
+    }
+    std::this_thread::sleep_for(after);
+    ::kill(child, SIGKILL);
+    status_of(child);
 }
 
 Called run_on_terminal(std::vector<std::string> const& words, std::vector<std::string> const& variables) {

@@ -4,6 +4,7 @@
 // One call of the program: inside this process, or as the real thing.
 #pragma once
 
+#include <chrono>
 #include <string>
 #include <vector>
 
@@ -19,6 +20,9 @@ Called call(std::vector<std::string> const& words, bool color = false);
 // are "NAME=value" lines added to the environment.
 Called run_process(std::vector<std::string> const& words, std::string const& input = "", std::string const& out_to = "",
                    std::vector<std::string> const& variables = {});
+
+// The built program, killed after so long unless it was done before; what it prints is thrown away.
+void kill_process(std::vector<std::string> const& words, std::chrono::nanoseconds after);
 
 // The built program with standard output on a terminal; `out` holds what the terminal got.
 Called run_on_terminal(std::vector<std::string> const& words, std::vector<std::string> const& variables = {});

@@ -11,6 +11,7 @@
 #include <nlohmann/json.hpp>
 
 #include <chrono>
+#include <filesystem>
 #include <random>
 
 using nlohmann::json;
@@ -41,6 +42,27 @@ TEST_CASE("colour on a terminal only, and never with NO_COLOR", "[cli][process]"
         REQUIRE_THAT(run_on_terminal({"check", folder / file}, {"NO_COLOR=1"}).out, !Catch::Contains("\x1b"));
         auto const piped = run_process({"check", folder / file}, "", "", {"NO_COLOR="});
         REQUIRE_THAT(piped.out + piped.err, !Catch::Contains("\x1b"));
+    }
+}
+
+TEST_CASE("balance --write killed at any moment leaves the old or the new job whole", "[cli][process]") {
+    TemporaryFolder const folder;
+    auto const path = folder / "job.toml";
+    legwork::write_file(path, small_job());
+    auto const started = std::chrono::steady_clock::now();
+    REQUIRE(run_process({"balance", path, "--write"}).status == 0);
+    auto const whole_run = std::chrono::steady_clock::now() - started;
+    auto const written = contents(path);
+    REQUIRE(written != small_job());
+    constexpr int rounds = 40;
+    for (int n = 0; n < rounds; ++n) {
+        for (auto const& name : folder.names()) std::filesystem::remove(folder / name);
+        legwork::write_file(path, small_job());
+        kill_process({"balance", path, "--write"}, whole_run * n / (rounds - 10));
+        auto const now = contents(path);
+        REQUIRE((now == small_job() || now == written));
+        for (auto const& name : folder.names())
+            if (name.find("before") != std::string::npos) REQUIRE(contents(folder / name) == small_job());
     }
 }
 

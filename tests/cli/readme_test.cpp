@@ -1,0 +1,52 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// What the documents say is so.
+
+#include "calls.h"
+#include "cli/command.h"
+#include "output/files.h"
+#include "temporary_folder.h"
+
+#include <catch2/catch.hpp>
+
+#include <filesystem>
+#include <regex>
+
+namespace {
+
+std::string document(std::string const& name) { return contents(std::string(SOURCE_DIR) + "/" + name); }
+
+} // namespace
+
+TEST_CASE("the job file of the README is a job without an error", "[documents]") {
+    auto const readme = document("README.md");
+    auto const begin = readme.find("```toml\n") + 8;
+    auto const job = readme.substr(begin, readme.find("```", begin) - begin);
+    TemporaryFolder const folder;
+    legwork::write_file(folder / "cabin.toml", job);
+    auto const called = call({"check", folder / "cabin.toml"});
+    CAPTURE(called.out, called.err);
+    REQUIRE(called.status == 0);
+    REQUIRE_THAT(called.out, Catch::Contains("0 errors, 0 warnings"));
+    REQUIRE(call({"balance", folder / "cabin.toml", "--write"}).status == 0);
+}
+
+TEST_CASE("every command and option stands in the README, the man page and the completions", "[documents]") {
+    for (auto const* name : {"README.md", "src/cli/legwork.1", "src/cli/completions/legwork.bash",
+                             "src/cli/completions/_legwork", "src/cli/completions/legwork.fish"}) {
+        CAPTURE(name);
+        auto const text = std::regex_replace(document(name), std::regex("\\\\-"), "-");
+        for (auto const* command : legwork::commands()) REQUIRE_THAT(text, Catch::Contains(std::string(command->name)));
+        bool const fish = std::string(name).ends_with(".fish");
+        for (auto const* option : {"json", "best", "moves", "seconds", "write", "out", "sheet", "form", "format"})
+            REQUIRE_THAT(text, Catch::Contains((fish ? "-l " : "--") + std::string(option)));
+    }
+}
+
+TEST_CASE("the pictures of the README are there", "[documents]") {
+    auto const readme = document("README.md");
+    std::regex const picture("\\]\\((examples/[^)]+)\\)");
+    for (std::sregex_iterator at(readme.begin(), readme.end(), picture), end; at != end; ++at)
+        REQUIRE(std::filesystem::exists(std::string(SOURCE_DIR) + "/" + (*at)[1].str()));
+}
