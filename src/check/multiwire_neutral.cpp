@@ -119,7 +119,7 @@ Findings mw_neutral_current(Case const& c) {
         auto f = finding(c, "mw-neutral-current", Severity::error, about(p, "load"));
         f.message = fmt::format("{} of current in the neutral that {} share {}{}, on {} AWG good for {}",
                                 amps(worst.amperes), both(p), in_situation(worst.situation),
-                                worst.source.empty() ? "" : fmt::format(" on \"{}\"", worst.source),
+                                worst.source.empty() ? "" : fmt::format(" from \"{}\"", worst.source),
                                 name(*shared_gauge(p)), amps(value(*limit)));
         f.fix = "Move part of the larger load to another circuit, or pull a larger cable";
         found.push_back(std::move(f));

@@ -14,7 +14,7 @@ namespace {
 // What limits a panel's current while one source feeds the house.
 struct Limit {
     Amps most;
-    std::string what; // "the main", "the feeder's breaker"
+    std::string what; // "the main", "the feeder" (its neutral too)
 };
 std::optional<Limit> limit_of(Case const& c, Panel const& panel, Feed const& feed) {
     std::optional<Limit> least;
@@ -23,7 +23,7 @@ std::optional<Limit> limit_of(Case const& c, Panel const& panel, Feed const& fee
     };
     add(panel.main, "the main");
     if (panel.feeder) {
-        if (Circuit const* f = circuit_of(c.job, panel.feeder->mark)) add(f->breaker, "the feeder's breaker");
+        if (Circuit const* f = circuit_of(c.job, panel.feeder->mark)) add(f->breaker, "the feeder");
     } else {
         add(feed.amps, feed.source.empty() ? "the supply" : fmt::format("\"{}\"", feed.source));
     }
@@ -57,7 +57,7 @@ std::optional<Finding> overload(Case const& c, Panel const& panel, Feed const& f
     auto f = finding(c, "panel-main-overloaded", in_use ? Severity::warning : Severity::note, {panel.name, {}, "main"});
     f.message = fmt::format(
         "{} {} {}{}, more than {} carries, {}", worst.what, amps(worst.amperes), in_situation(worst.situation),
-        feed.source.empty() ? "" : fmt::format(" on \"{}\"", feed.source), limit->what, amps(value(limit->most)));
+        feed.source.empty() ? "" : fmt::format(" from \"{}\"", feed.source), limit->what, amps(value(limit->most)));
     if (in_use)
         f.fix =
             "Leave something off in that situation, move load to the other leg (`legwork balance`), or find out with "

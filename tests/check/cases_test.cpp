@@ -3,6 +3,11 @@
 
 // Job files with their verdict in lines that begin with "#:" (tests/cases/). What each case shows was reported by
 // people who wire small buildings, retold; the verdicts follow the rules' own sources.
+//   #: exit 1                        of `legwork check`
+//   #: error mw-opposite-legs D1 D2  a finding of this gravity and rule that names these circuits, perhaps others too
+//   #: absent mw-disconnect          none of this rule
+//   #: text 30 A                     stands in some message or fix
+//   #: neutral Main connected 10.0   amperes of a panel in a situation, within 0.1
 #include "judged_file.h"
 
 #include <catch2/catch.hpp>

@@ -145,7 +145,7 @@ TEST_CASE("panel-main-overloaded: a sub-panel loads its feeder and the panel abo
     auto const f = found("panel-main-overloaded", made);
     REQUIRE(in_short(f) == "note Main; note Shed");
     REQUIRE_THAT(f[0].message, Contains("Leg B of panel \"Main\" draws 40 A") && Contains("the main carries, 35 A"));
-    REQUIRE_THAT(f[1].message, Contains("the feeder's breaker carries, 30 A"));
+    REQUIRE_THAT(f[1].message, Contains("the feeder carries, 30 A"));
     made.circuits.pop_back(); // an empty sub-panel: the feeder's own load counts, half on each leg
     made.circuits[0].load = 9600_VA;
     REQUIRE(says("panel-main-overloaded", made) == "note Main");
