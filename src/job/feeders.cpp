@@ -82,7 +82,7 @@ void check_feeder(Reading& r, std::size_t i) {
             "feeder", fmt::format("there is no panel {}", quoted(panel)),
             did_you_mean(panel, r.panel_names, "write \"PANEL/MARK\" of the circuit that feeds this panel"));
     if (!r.is_circuit(t, mark, t.value_at("feeder"))) return;
-    if (auto const* c = r.circuit(mark); c && c->panel != panel)
+    if (auto const* c = r.circuit(mark); c && contains(r.panel_names, c->panel) && c->panel != panel)
         return t.complain("feeder",
                           fmt::format("{} is in the panel {}, not in {}", mark, quoted(c->panel), quoted(panel)),
                           fmt::format("write  feeder = \"{}/{}\"", c->panel, mark));
@@ -113,7 +113,7 @@ void resolve_panels(Reading& r) {
             t.unknown_word(t.value_at("panel"), "panel", panel, r.panel_names);
         } else if (panel.empty() && r.job.panels.size() == 1) {
             panel = r.job.panels.front().name;
-        } else if (panel.empty() && r.job.panels.size() > 1) {
+        } else if (panel.empty() && !t.has("panel") && r.job.panels.size() > 1) {
             t.complain("panel", "the job has several panels, and this does not say which",
                        did_you_mean("", r.panel_names, "add  panel = \"...\""));
         }

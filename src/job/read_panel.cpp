@@ -132,8 +132,12 @@ void read_supply(Reading& r, TableReader& t, Supply& s) {
     record(r, Thing::supply, s.name, t);
 }
 
+// A misspelt name in a list is told there, and not once more here.
 bool is_listed(Reading const& r, std::string const& supply) {
-    return std::ranges::any_of(r.job.panels, [&](Panel const& p) { return contains(p.supplies, supply); });
+    auto const means_it = [&](std::string const& name) {
+        return name == supply || nearest(name, r.supply_names) == supply;
+    };
+    return std::ranges::any_of(r.job.panels, [&](Panel const& p) { return std::ranges::any_of(p.supplies, means_it); });
 }
 
 } // namespace

@@ -4,6 +4,7 @@
 #include "job/table_reader.h"
 #include "job/toml_scalar.h"
 #include "job/utf8.h"
+#include "units/decimal.h"
 #include "units/text.h"
 
 #include <algorithm>
@@ -104,7 +105,8 @@ bool TableReader::within(std::string_view key, std::int64_t number, int least, i
 
 std::string TableReader::text(std::string_view key, std::size_t most) {
     auto const* said = as<std::string>(key, "text in quotes", "\"...\"");
-    return said && good_text(key, *said, value_at(key), most) ? *said : std::string();
+    bool const blank = said && trimmed(*said).empty();
+    return said && !blank && good_text(key, *said, value_at(key), most) ? *said : std::string();
 }
 
 std::optional<bool> TableReader::flag(std::string_view key) {
@@ -231,10 +233,11 @@ std::vector<TableReader> TableReader::tables(std::string_view key, std::string c
 
 std::string TableReader::required_text(std::string_view key, std::string_view example) {
     auto said = text(key);
-    if (!has(key))
+    auto const* found = entry(key);
+    auto const* typed = found ? std::get_if<std::string>(&found->value.is) : nullptr;
+    if (!found)
         complain(key, fmt::format("\"{}\" is missing", key), fmt::format("add  {} = {}", key, example));
-    else if (said.empty() && std::get_if<std::string>(&entry(key)->value.is) &&
-             std::get<std::string>(entry(key)->value.is).empty())
+    else if (typed && trimmed(*typed).empty())
         complain(key, fmt::format("\"{}\" is empty", key), fmt::format("write  {} = {}", key, example));
     return said;
 }

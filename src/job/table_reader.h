@@ -50,7 +50,7 @@ public:
     bool has(std::string_view key);
     bool is_question(std::string_view key);       // "?" where that is allowed; notes it
     TomlEntry const* entry(std::string_view key); // for a key of several kinds; null when missing
-    // One line without control characters.
+    // One line without control characters; of blanks alone it is empty.
     std::string text(std::string_view key, std::size_t most_letters = kMostLetters);
     std::optional<bool> flag(std::string_view key);
     std::optional<int> number(std::string_view key, int least, int most);

@@ -22,9 +22,9 @@ CodePoint utf8_front(std::string_view text);
 // The first byte that is not UTF-8; nothing when all of the text is.
 std::optional<std::size_t> first_bad_utf8(std::string_view text);
 
-// C0 and C1 controls, and the direction overrides and isolates that make a text read as another one than it is.
+// C0 and C1 controls, line and paragraph separators, and the direction overrides and isolates that make a text read as another one than it is.
 constexpr bool is_control(std::uint32_t code) {
-    return code < 0x20 || (code >= 0x7F && code < 0xA0) || (code >= 0x202A && code <= 0x202E) ||
+    return code < 0x20 || (code >= 0x7F && code < 0xA0) || (code >= 0x2028 && code <= 0x202E) ||
            (code >= 0x2066 && code <= 0x2069);
 }
 

@@ -305,8 +305,8 @@ TEST_CASE("panels and supplies", "[job][mistakes]") {
     auto const grid = std::string("[[supply]]\nname = \"Grid\"\nkind = \"120/240\"\n");
     auto const fed = std::string("[[panel]]\nname = \"M\"\nspaces = 8\n"); // its rest begins in line 9
     told(grid + fed + "supplies = [\"Gird\"]\n",
-         {"3:1 supply \"Grid\": no panel is fed by it",
-          "9:13 panel \"M\": there is no supply \"Gird\"~did you mean \"Grid\"?"});
+         {"9:13 panel \"M\": there is no supply \"Gird\"~did you mean \"Grid\"?"});
+    told(grid + fed + "supply = \"120/240\"\n", {"3:1 supply \"Grid\": no panel is fed by it"});
     told(grid + fed + "supplies = [\"Grid\", \"Grid\"]\n", {"9:21 panel \"M\": the supply \"Grid\" is named twice"});
     told(grid + fed + "supplies = []\nsupply = \"120/240\"\n",
          {"3:1 supply \"Grid\": no panel", "9:12 panel \"M\": the list of supplies is empty",
