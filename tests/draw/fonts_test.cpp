@@ -1,0 +1,130 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "draw/draw.h"
+#include "units/failure.h"
+
+#include <cairo.h>
+#include <catch2/catch.hpp>
+
+#include <cstring>
+#include <memory>
+
+using namespace legwork;
+
+namespace {
+
+Fonts const& fonts() {
+    static Fonts const made(SOURCE_DIR "/fonts");
+    return made;
+}
+
+struct Picture {
+    int width = 0, height = 0;
+    std::vector<bool> ink; // row by row
+    bool operator==(Picture const&) const = default;
+};
+
+// The darker half of the letters' ink, cropped to it.
+Picture picture(std::string const& words, Weight weight, double dots_per_inch, Mm x_height) {
+    Page page{60, 30, {Text{10, 20, x_height, words, weight}}};
+    std::string const png = draw_png(page, fonts(), dots_per_inch);
+    struct Reading {
+        std::string const* bytes;
+        std::size_t at = 0;
+    } reading{&png};
+    auto const next = [](void* from, unsigned char* to, unsigned int n) {
+        auto& r = *static_cast<Reading*>(from);
+        if (r.at + n > r.bytes->size()) return CAIRO_STATUS_READ_ERROR;
+        std::memcpy(to, r.bytes->data() + r.at, n);
+        r.at += n;
+        return CAIRO_STATUS_SUCCESS;
+    };
+    std::unique_ptr<cairo_surface_t, decltype(&cairo_surface_destroy)> const surface{
+        cairo_image_surface_create_from_png_stream(next, &reading), &cairo_surface_destroy};
+    REQUIRE(cairo_surface_status(surface.get()) == CAIRO_STATUS_SUCCESS);
+    int const w = cairo_image_surface_get_width(surface.get()), h = cairo_image_surface_get_height(surface.get());
+    int const stride = cairo_image_surface_get_stride(surface.get());
+    unsigned char const* const data = cairo_image_surface_get_data(surface.get());
+    auto const dark = [&](int x, int y) { return data[y * stride + 4 * x] < 128; };
+    int left = w, top = h, right = -1, bottom = -1;
+    for (int y = 0; y < h; ++y)
+        for (int x = 0; x < w; ++x)
+            if (dark(x, y)) {
+                left = std::min(left, x), right = std::max(right, x);
+                top = std::min(top, y), bottom = std::max(bottom, y);
+            }
+    Picture p{right - left + 1, bottom - top + 1, {}};
+    for (int y = top; y <= bottom; ++y)
+        for (int x = left; x <= right; ++x) p.ink.push_back(dark(x, y));
+    return p;
+}
+
+} // namespace
+
+TEST_CASE("fonts: an x is as high as asked", "[draw][fonts]") {
+    // Seen by the picture itself: 2.5 mm at 600 dots per inch are 59 dots. Optical overshoot of the face: 2 %.
+    for (Mm const x_height : {1.6, 2.5, 4.9}) {
+        CAPTURE(x_height);
+        CHECK(picture("x", Weight::regular, 600, x_height).height == Approx(x_height / 25.4 * 600).epsilon(0.04));
+    }
+}
+
+TEST_CASE("fonts: 0 and O, 1, l and I look different, in both weights", "[draw][fonts]") {
+    for (Weight const weight : {Weight::regular, Weight::bold}) {
+        auto const shape = [&](std::string const& letter) { return picture(letter, weight, 600, 2.5); };
+        auto const zero = shape("0"), o = shape("O");
+        CHECK(o.width > zero.width * 1.15); // O is round, 0 narrow
+        auto const one = shape("1"), l = shape("l"), i = shape("I");
+        CHECK_FALSE(one == l);
+        CHECK_FALSE(l == i);
+        CHECK_FALSE(one == i);
+        // l has a tail, 1 a foot: both wider than the bare stem of I.
+        CHECK(l.width > i.width * 1.5);
+        CHECK(one.width > i.width * 1.5);
+        CHECK_FALSE(shape("5") == shape("S"));
+        CHECK_FALSE(shape("8") == shape("B"));
+    }
+}
+
+TEST_CASE("fonts: all figures are as wide as one another, and bold is wider inked, not wider set", "[draw][fonts]") {
+    for (Weight const weight : {Weight::regular, Weight::bold}) {
+        Mm const zero = fonts().width("0", 2.5, weight);
+        for (char const digit : {'1', '2', '3', '4', '5', '6', '7', '8', '9'})
+            CHECK(fonts().width(std::string(1, digit), 2.5, weight) == Approx(zero));
+    }
+}
+
+TEST_CASE("fonts: widths grow with the size and add up", "[draw][fonts]") {
+    auto const width = [](std::string_view words, Mm x_height) { return fonts().width(words, x_height, Weight::bold); };
+    CHECK(width("", 2.5) == 0);
+    CHECK(width("Range", 5.0) == Approx(2 * width("Range", 2.5)));
+    CHECK(width("Range", 2.5) > width("Rang", 2.5));
+    CHECK(width("20 A", 2.5) ==
+          Approx(width("20", 2.5) + width(" ", 2.5) + width("A", 2.5)).epsilon(0.02)); // but kerning
+}
+
+TEST_CASE("fonts: French, Spanish and the signs of the sheets are in the bundled face", "[draw][fonts]") {
+    // A folder with the bundled face alone would find the rest on the machine; so the widths must not move either.
+    std::string const letters = "àâäçéèêëîïôöùûüÿœæÀÂÄÇÉÈÊËÎÏÔÖÙÛÜŸŒÆñáíóúÑÁÍÓÚ¿¡«»’‘“”…–·→½°²×&<>'\"";
+    CHECK(fonts().missing(letters).empty());
+}
+
+TEST_CASE("fonts: letters that no face has are told, each once", "[draw][fonts]") {
+    // U+0378 and U+0379 are assigned to no letter (Unicode 15), so no typeface has them.
+    CHECK(fonts().missing("Range \xcd\xb8 and \xcd\xb9 and \xcd\xb8") ==
+          std::vector<std::string>{"\xcd\xb8", "\xcd\xb9"});
+    CHECK(fonts().missing("Range").empty());
+    CHECK(fonts().missing("").empty());
+}
+
+TEST_CASE("fonts: control characters and broken bytes take no letter away", "[draw][fonts]") {
+    CHECK(fonts().width("a\nb", 2.5, Weight::regular) == Approx(fonts().width("a b", 2.5, Weight::regular)));
+    CHECK(fonts().width(std::string("a\0b", 3), 2.5, Weight::regular) > fonts().width("ab", 2.5, Weight::regular));
+    CHECK(fonts().width("\xff\xfe", 2.5, Weight::regular) > 0);
+}
+
+TEST_CASE("fonts: a folder without a typeface is a failure with a way out", "[draw][fonts]") {
+    CHECK_THROWS_AS(Fonts(SOURCE_DIR "/src/page"), Failure);
+    CHECK_THROWS_WITH(Fonts("/nowhere"), Catch::Contains("/nowhere") && Catch::Contains("install"));
+}
