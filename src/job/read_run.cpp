@@ -3,6 +3,7 @@
 
 // Cables: their kind, colours and lengths, of a circuit's home run and of [[cable]].
 #include "job/reading.h"
+#include "units/decimal.h"
 #include "units/gauge.h"
 
 #include <algorithm>
@@ -93,13 +94,13 @@ std::string read_cable_kind(Reading& r, TableReader& t, std::string_view key) {
 std::vector<std::string> read_colors(TableReader& t, std::string_view key) {
     std::vector<std::string> colors;
     for (auto const& [color, at] : t.texts(key))
-        if (good_color(t, color, at)) colors.push_back(color);
+        if (good_color(t, color, at)) colors.push_back(small_letters(color));
     return colors;
 }
 
 std::string read_color(TableReader& t, std::string_view key) {
     auto const color = t.text(key);
-    return color.empty() || good_color(t, color, t.value_at(key)) ? color : std::string();
+    return color.empty() || !good_color(t, color, t.value_at(key)) ? std::string() : small_letters(color);
 }
 
 void read_home_run(Reading& r, TableReader& t, Circuit& c) {

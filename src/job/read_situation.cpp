@@ -46,10 +46,12 @@ void read_situation(Reading& r, TableReader& t, std::vector<std::string> const& 
     if (s.name == "connected")
         t.complain("name", "\"connected\" is always there: every load at share 1", "give this situation another name");
     s.other = t.millionths("other").value_or(s.other);
-    if (auto shares = t.table("share", t.what()))
+    auto shares = t.table("share", t.what());
+    if (shares)
         for (auto const& e : shares->entries()) read_share(r, *shares, e, uses, s);
-    if (!t.has("share") && !t.has("other"))
-        t.complain("", "it names no load", "add  share = { heating = 1.0 }  or  other = 0.5");
+    bool const names_one = t.has("share") && !(shares && shares->entries().empty());
+    if (!names_one && !t.has("other"))
+        t.complain("share", "it names no load", "add  share = { heating = 1.0 }  or  other = 0.5");
     t.finish();
     record(r, Thing::situation, s.name, t);
 }
