@@ -24,25 +24,24 @@ struct Part {
 
 // A card that no column could hold goes on as several, parted between cables.
 std::vector<BoxCard> parted(TextWidth const& widths, BoxCard const& card, CardFoot const& foot, Mm width, Mm height) {
-    if (card_height(widths, width, card, foot) <= height) return {card};
-    std::vector<BoxCard> parts;
-    BoxCard part{card.title, card.kind, card.room, {}, {}};
+    BoxCard const empty{card.title, card.kind, card.room, {}, {}};
+    auto const height_with = [&](std::vector<CableNote> const& cables, std::vector<std::string> const& missing) {
+        return card_height(widths, width, {card.title, card.kind, card.room, cables, missing}, foot);
+    };
+    Mm const bare = height_with({}, {}), missing = height_with({}, card.missing) - bare;
+    std::vector<BoxCard> parts{empty};
+    Mm used = bare - kCardRule; // the first cable of a card has no rule above it
     for (auto const& cable : card.cables) {
-        BoxCard longer = part;
-        longer.cables.push_back(cable);
-        if (!part.cables.empty() && card_height(widths, width, longer, foot) > height) {
-            parts.push_back(part);
-            longer.cables = {cable};
+        Mm const more = height_with({cable}, {}) - bare + kCardRule;
+        if (!parts.back().cables.empty() && used + more > height) {
+            parts.push_back(empty);
+            used = bare - kCardRule;
         }
-        part = std::move(longer);
+        parts.back().cables.push_back(cable);
+        used += more;
     }
-    BoxCard last = part;
-    last.missing = card.missing;
-    if (!part.cables.empty() && card_height(widths, width, last, foot) > height) {
-        parts.push_back(part);
-        last.cables.clear();
-    }
-    parts.push_back(std::move(last));
+    if (!parts.back().cables.empty() && used + missing > height) parts.push_back(empty);
+    parts.back().missing = card.missing;
     return parts;
 }
 

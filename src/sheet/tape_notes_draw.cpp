@@ -12,11 +12,11 @@ namespace legwork {
 
 namespace {
 
-constexpr Mm kPad = 3;        // from the cut line to the text
-constexpr Mm kWireWidth = 15; // of the piece of conductor, and of its colour's name above
-constexpr Mm kArrow = 3.5;    // length
-constexpr Mm kTapeWidth = 19; // of the column at the right
-constexpr Mm kBetween = 1.8;  // white between rows
+constexpr Mm kPad = 3;             // from the cut line to the text
+constexpr Mm kWireWidth = 15;      // of the piece of conductor, and of its colour's name above
+constexpr Mm kArrow = 3.5;         // length
+constexpr Mm kTapeWidth = 19;      // of the column at the right
+constexpr Mm kBetween = kCardRule; // white between rows
 constexpr Mm kFrame = 0.5;
 constexpr Mm kSwatchBelow = 1.6; // from the middle of a drawn wire to what is clear of it
 constexpr std::string_view kCare = "Switch off, lock out, prove dead on both legs before touching.";

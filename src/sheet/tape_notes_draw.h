@@ -18,6 +18,8 @@ struct CardFoot {
     std::string imprint; // job, revision, date, code: one line
 };
 
+inline constexpr Mm kCardRule = 1.8; // height that the rule between two cables adds
+
 // Draws the card with its top left corner at (x, y); returns its height. `part` stands behind the title ("2 of 3").
 Mm add_card(Page& page, TextWidth const& widths, Mm x, Mm y, Mm width, BoxCard const& card, std::string const& part,
             CardFoot const& foot);
