@@ -78,7 +78,7 @@ std::vector<Sheet> compose_labels(SheetInput const& input, Form const& form) {
     if (cells == 0) return {};
     auto const least = least_area(form);
     auto const labels = faces(input, form);
-    if (labels.empty() || least.width <= 0 || least.height < cap_height(kFloor)) return {};
+    if (labels.empty() || least.width <= 0 || least.height < block_height(1, kFloor)) return {};
 
     bool const margins = margins_hold_imprint(input, form);
     auto const carriers = margins ? std::vector<std::vector<std::string>>{} : carrier_labels(input, least, 99, 99);

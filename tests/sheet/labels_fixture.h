@@ -197,7 +197,7 @@ inline Extent extent(Text const& t, TextWidth const& widths) {
     }
 }
 inline bool overlap(Extent const& a, Extent const& b) {
-    constexpr Mm touch = 0.01;
+    constexpr Mm touch = 0.05;
     return a.left < b.right - touch && b.left < a.right - touch && a.top < b.bottom - touch && b.top < a.bottom - touch;
 }
 // Empty when no two texts of the page cover each other.
@@ -206,6 +206,37 @@ inline std::string overlapping(Page const& page, TextWidth const& widths) {
     for (std::size_t i = 0; i < all.size(); ++i)
         for (std::size_t k = i + 1; k < all.size(); ++k)
             if (overlap(extent(all[i], widths), extent(all[k], widths))) return all[i].words + " / " + all[k].words;
+    return {};
+}
+
+// The die-cut label under this point, counted from 0; -1 in a margin or between labels.
+inline int cell_at(Form const& f, Mm x, Mm y) {
+    for (int cell = 0; cell < f.columns * f.rows; ++cell) {
+        Mm const left = f.left + (cell % f.columns) * f.pitch_x, top = f.top + (cell / f.columns) * f.pitch_y;
+        if (x >= left && x < left + f.label_width && y >= top && y < top + f.label_height) return cell;
+    }
+    return -1;
+}
+
+// The first text that comes nearer to the die cut than 1.5 mm, or that the printer does not reach; empty when all do.
+inline std::string too_near(Page const& page, Form const& f, TextWidth const& widths) {
+    for (auto const& t : texts(page)) {
+        auto const e = extent(t, widths);
+        constexpr Mm dust = 1e-6;
+        if (e.left < f.margin - dust || e.top < f.margin - dust || e.right > f.width - f.margin + dust ||
+            e.bottom > f.height - f.margin + dust)
+            return t.words + " (edge)";
+        int const cell = cell_at(f, (e.left + e.right) / 2, (e.top + e.bottom) / 2);
+        if (cell < 0) {
+            bool const in_margin = e.bottom <= f.top || e.top >= f.top + (f.rows - 1) * f.pitch_y + f.label_height;
+            if (!in_margin) return t.words + " (between)";
+            continue;
+        }
+        Mm const left = f.left + (cell % f.columns) * f.pitch_x, top = f.top + (cell / f.columns) * f.pitch_y;
+        if (e.left < left + 1.5 - dust || e.top < top + 1.5 - dust || e.right > left + f.label_width - 1.5 + dust ||
+            e.bottom > top + f.label_height - 1.5 + dust)
+            return t.words;
+    }
     return {};
 }
 

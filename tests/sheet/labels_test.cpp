@@ -27,37 +27,6 @@ std::map<std::string, int> labelled(std::vector<CableEnd> const& ends) {
 
 std::vector<CableEnd> ends_of(Ask const& a) { return cable_ends(a.job, cable_runs(a.job, *code_book(a.job.code))); }
 
-// The die-cut label under this point, counted from 0; -1 in a margin or between labels.
-int cell_at(Form const& f, Mm x, Mm y) {
-    for (int cell = 0; cell < f.columns * f.rows; ++cell) {
-        Mm const left = f.left + (cell % f.columns) * f.pitch_x, top = f.top + (cell / f.columns) * f.pitch_y;
-        if (x >= left && x < left + f.label_width && y >= top && y < top + f.label_height) return cell;
-    }
-    return -1;
-}
-
-// The first text that comes nearer to the die cut than 1.5 mm, or that the printer does not reach; empty when all do.
-std::string too_near(Page const& page, Form const& f, TextWidth const& widths) {
-    for (auto const& t : texts(page)) {
-        auto const e = extent(t, widths);
-        constexpr Mm dust = 1e-6;
-        if (e.left < f.margin - dust || e.top < f.margin - dust || e.right > f.width - f.margin + dust ||
-            e.bottom > f.height - f.margin + dust)
-            return t.words + " (edge)";
-        int const cell = cell_at(f, (e.left + e.right) / 2, (e.top + e.bottom) / 2);
-        if (cell < 0) {
-            bool const in_margin = e.bottom <= f.top || e.top >= f.top + (f.rows - 1) * f.pitch_y + f.label_height;
-            if (!in_margin) return t.words + " (between)";
-            continue;
-        }
-        Mm const left = f.left + (cell % f.columns) * f.pitch_x, top = f.top + (cell / f.columns) * f.pitch_y;
-        if (e.left < left + 1.5 - dust || e.top < top + 1.5 - dust || e.right > left + f.label_width - 1.5 + dust ||
-            e.bottom > top + f.label_height - 1.5 + dust)
-            return t.words;
-    }
-    return {};
-}
-
 } // namespace
 
 TEST_CASE("labels: every cable has two at each end, a spare none", "[sheet][labels]") {
