@@ -85,6 +85,12 @@ std::string number_fault(Amount const& amount, Kind const& kind) {
     }
 }
 
+// Nobody needs 40 characters for one quantity, and messages quote what was typed.
+Amount take_short_amount(std::string_view& rest) {
+    if (rest.size() > 40) return {Amount::State::malformed, {}};
+    return take_amount(rest);
+}
+
 std::string missing_unit(std::string_view number, std::string_view unit) {
     return fmt::format("write the unit: \"{} {}\"", number, unit);
 }
@@ -114,7 +120,7 @@ Parsed<Amps> parse_amps(std::string_view typed) {
     constexpr Kind kind{"a current", "20 A", 10'000'000, "10 000 A", false};
     auto const all = trimmed(typed);
     auto rest = all;
-    auto const amount = take_amount(rest);
+    auto const amount = take_short_amount(rest);
     if (amount.state != Amount::State::good) return refused<Amps>(number_fault(amount, kind));
     auto const unit = small_letters(trimmed(rest));
     if (unit.empty()) return refused<Amps>(missing_unit(all, "A"));
@@ -129,7 +135,7 @@ Parsed<VoltAmperes> parse_load(std::string_view typed) {
     constexpr Kind kind{"a load", "1500 VA", 10'000'000'000, "10 000 kVA", true};
     auto const all = trimmed(typed);
     auto rest = all;
-    auto const amount = take_amount(rest);
+    auto const amount = take_short_amount(rest);
     if (amount.state != Amount::State::good) return refused<VoltAmperes>(number_fault(amount, kind));
     auto const unit = small_letters(trimmed(rest));
     if (unit.empty()) return refused<VoltAmperes>(missing_unit(all, "VA"));
@@ -152,7 +158,7 @@ Parsed<Length> parse_length(std::string_view typed) {
     constexpr std::string_view units = "the unit of a length is m, cm, mm, ft or in: \"9.5 m\", \"31 ft 6 in\"";
     auto const all = trimmed(typed);
     auto rest = all;
-    auto const amount = take_amount(rest);
+    auto const amount = take_short_amount(rest);
     if (amount.state != Amount::State::good) return refused<Length>(number_fault(amount, kind));
     auto const first = small_letters(take_unit(rest));
     if (first.empty() && trimmed(rest).empty())
@@ -177,7 +183,7 @@ Parsed<Area> parse_area(std::string_view typed) {
     constexpr Kind kind{"an area", "64 m²", 100'000'000'000, "100 000 m²", false};
     auto const all = trimmed(typed);
     auto rest = all;
-    auto const amount = take_amount(rest);
+    auto const amount = take_short_amount(rest);
     if (amount.state != Amount::State::good) return refused<Area>(number_fault(amount, kind));
     auto const unit = small_letters(trimmed(rest));
     if (unit.empty()) return refused<Area>(fmt::format("write the unit: \"{} m²\" or \"{} ft²\"", all, all));

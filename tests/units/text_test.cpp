@@ -66,6 +66,15 @@ TEST_CASE("what is no current says the way out", "[units]") {
     REQUIRE_THAT(read.why, Contains(why));
 }
 
+TEST_CASE("a number of any length has a short answer", "[units]") {
+    auto const long_number = "1." + std::string(30'000, '1');
+    for (auto const& why : {parse_amps(long_number).why, parse_load(long_number + " A").why,
+                            parse_length(long_number).why, parse_area(long_number).why}) {
+        REQUIRE(why != "");
+        REQUIRE(why.size() < 200);
+    }
+}
+
 TEST_CASE("a load is read with its unit", "[units]") {
     auto const [typed, grains] = GENERATE(table<std::string, std::int64_t>({
         {"1500 VA", 1'500'000},
