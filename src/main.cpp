@@ -9,6 +9,7 @@
 #include <iostream>
 #include <sstream>
 
+#include <fcntl.h>
 #include <unistd.h>
 
 namespace {
@@ -18,9 +19,17 @@ bool may_color(int descriptor) {
     return ::isatty(descriptor) == 1 && (!refused || *refused == '\0');
 }
 
+// A caller may have closed the standard descriptors; a file opened later must not take their place and be written to as
+// if it were one. What cannot be written to then fails as it should.
+void hold_standard_descriptors() {
+    for (int const descriptor : {STDIN_FILENO, STDOUT_FILENO, STDERR_FILENO})
+        if (::fcntl(descriptor, F_GETFD) < 0 && ::open("/dev/null", O_RDONLY) != descriptor) std::abort();
+}
+
 } // namespace
 
 int main(int count, char** words) {
+    hold_standard_descriptors();
     // Results are written at once at the end, by a call that tells when they could not be.
     std::ostringstream out;
     legwork::Streams streams{out, std::cerr, may_color(STDOUT_FILENO), may_color(STDERR_FILENO)};

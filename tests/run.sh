@@ -9,9 +9,10 @@ cd "$(dirname "$0")/.."
 . tests/packages.sh
 need $BUILD_PACKAGES $TEST_PACKAGES
 
-cmake -S . -B build-release -G Ninja -DCMAKE_BUILD_TYPE=Release -DLEGWORK_TESTS=ON
+cmake -S . -B build-release -G Ninja -DCMAKE_BUILD_TYPE=Release -DLEGWORK_TESTS=ON -DLEGWORK_PRECOMPILE=ON
 cmake --build build-release -j "$(nproc)"
-cmake -S . -B build-sanitize -G Ninja -DCMAKE_BUILD_TYPE=Debug -DCMAKE_CXX_FLAGS_DEBUG="-O1 -g1" -DLEGWORK_SANITIZE=ON -DLEGWORK_TESTS=ON
+cmake -S . -B build-sanitize -G Ninja -DCMAKE_BUILD_TYPE=Debug -DCMAKE_CXX_FLAGS_DEBUG=-g1 -DLEGWORK_SANITIZE=ON \
+    -DLEGWORK_TESTS=ON -DLEGWORK_PRECOMPILE=ON
 cmake --build build-sanitize -j "$(nproc)"
 
 echo "legwork: the tests under the sanitizers"
