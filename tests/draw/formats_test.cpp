@@ -139,6 +139,19 @@ TEST_CASE("png: has the size of the page", "[draw][png]") {
     };
     CHECK(number(16) == 850);  // 8.5 in
     CHECK(number(20) == 1100); // 11 in
+    // So that it prints at real size: 100 dots per inch are 3937 per metre.
+    REQUIRE(bytes.substr(37, 4) == "pHYs");
+    CHECK(number(41) == 3937);
+    CHECK(number(45) == 3937);
+    auto const sums = ask("python3 -c 'import sys, zlib\n"
+                          "b = open(sys.argv[1], \"rb\").read(); at = 8\n"
+                          "while at < len(b):\n"
+                          "    n = int.from_bytes(b[at:at+4], \"big\")\n"
+                          "    assert zlib.crc32(b[at+4:at+8+n]) == int.from_bytes(b[at+8+n:at+12+n], \"big\")\n"
+                          "    at += 12 + n' FILE",
+                          bytes, "a.png");
+    CAPTURE(sums.out);
+    CHECK(sums.status == 0);
 }
 
 TEST_CASE("the same page gives the same bytes, whatever was drawn before", "[draw]") {
