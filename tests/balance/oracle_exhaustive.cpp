@@ -50,8 +50,8 @@ private:
         if (filed(c)) return {c.space->space};
         std::vector<int> found;
         for (int s = 1; s <= panel_.spaces; ++s) {
-            bool const held = c.space && (c.fixed || on_half(c));
-            if (seat(s).usable && (!held || s == c.space->space)) found.push_back(s);
+            bool const held = c.space && (c.fixed || on_half(c)), home = c.space && s == c.space->space;
+            if (seat(s).usable && (home || (!held && reaches(c, seat(s), s)))) found.push_back(s);
         }
         return found;
     }
@@ -78,7 +78,8 @@ private:
             for (int t = s + 1; t <= panel_.spaces; ++t) {
                 bool const below = seat(t).column == seat(s).column && seat(t).row == seat(s).row + 1;
                 if (!below) continue;
-                bool const fits = seat(t).usable && two_pole_site(phase_, seat(s), seat(t));
+                bool const reached = reaches(c, seat(t), t) || !moved(c, s);
+                bool const fits = reached && seat(t).usable && two_pole_site(phase_, seat(s), seat(t));
                 if (fits || filed(c)) p.choices.push_back({taken(c, s) | taken(c, t), moved(c, s), even});
             }
         return p;

@@ -3,10 +3,9 @@
 
 #include "oracle_random.h"
 
-#include "oracle_reckon.h"
+#include "oracle_today.h"
 
 #include <algorithm>
-#include <set>
 
 namespace legwork::oracle {
 
@@ -25,22 +24,9 @@ public:
         job_.code = "CE 2024";
         situations();
         panel("Main", dice_.from(4, 10));
-        job_.panels[0].bus_legs = Panel::Bus::by_row;
-        std::erase_if(job_.circuits, [&](Circuit const& c) { return c.mark == "C1" && c.multiwire.empty(); });
-        Circuit feeder;
-        feeder.mark = "SP";
-        feeder.panel = "Main";
-        bool const one_leg = dice_.chance(20);
-        feeder.poles = one_leg ? 1 : 2;
-        feeder.tie = one_leg ? Tie::none : Tie::two_pole_breaker;
-        feeder.load = 2000_VA;
-        job_.circuits.push_back(feeder);
-        panel("Sub", dice_.from(2, 8));
-        if (one_leg)
-            job_.panels[1].supply->kind = SupplyKind::one_leg_120;
-        else
-            job_.panels[1].supply.reset();
-        job_.panels[1].feeder = FeederName{"Main", "SP"};
+        sub_panel("Main", "Sub", "SP");
+        if (dice_.chance(30)) sub_panel(dice_.chance(50) ? "Main" : "Sub", "Loft", "SQ");
+        if (dice_.chance(10)) part_a_pair();
         return job_;
     }
 
@@ -84,6 +70,40 @@ private:
         job_.panels.push_back(p);
         circuits(job_.panels.back());
     }
+    void sub_panel(std::string const& above, std::string const& name, std::string const& mark) {
+        Panel const upper = *panel_of(job_, above);
+        make_room(upper);
+        std::size_t const first = job_.circuits.size();
+        Circuit& feeder = add(upper, dice_.chance(20) ? 1 : 2);
+        feeder.mark = mark;
+        int const poles = feeder.poles;
+        stand_today(dice_, job_, upper, first, false);
+        panel(name, dice_.from(2, 8));
+        Panel& p = job_.panels.back();
+        p.feeder = FeederName{above, mark};
+        if (poles == 1)
+            p.supply->kind = SupplyKind::one_leg_120;
+        else
+            p.supply.reset();
+    }
+    // Takes circuits away, so that a feeder often finds a place.
+    void make_room(Panel const& p) {
+        for (int taken = 0; taken < 2; ++taken) {
+            auto const at = std::find_if(job_.circuits.begin(), job_.circuits.end(), [&](Circuit const& c) {
+                return c.panel == p.name && c.poles == 1 && c.multiwire.empty() && c.mark[0] == 'C';
+            });
+            if (at != job_.circuits.end() && dice_.chance(70)) job_.circuits.erase(at);
+        }
+    }
+    // The halves of a pair in two panels: each then stands by itself.
+    void part_a_pair() {
+        for (Circuit& c : job_.circuits) {
+            if (c.multiwire.empty() || c.panel != "Main" || c.fixed) continue;
+            c.panel = "Sub";
+            c.space.reset();
+            return;
+        }
+    }
     void bus(Panel& p) {
         if (dice_.chance(40)) {
             p.bus_legs = Panel::Bus::by_column;
@@ -110,11 +130,21 @@ private:
                 --left;
             }
         }
-        today(p, first);
+        limit_reach(p, first);
+        stand_today(dice_, job_, p, first, kind_.halves);
+    }
+    void limit_reach(Panel const& p, std::size_t first) {
+        for (std::size_t i = first; kind_.reach && i < job_.circuits.size(); ++i) {
+            Circuit& c = job_.circuits[i];
+            if (!dice_.chance(30)) continue;
+            if (dice_.chance(50)) c.reach_side = dice_.chance(50) ? "left" : "right";
+            for (int s = 1; c.reach_side.empty() && s <= p.spaces; ++s)
+                if (dice_.chance(60)) c.reach_spaces.push_back(s);
+        }
     }
     Circuit& add(Panel const& p, int poles) {
         Circuit c;
-        c.mark = "C" + std::to_string(job_.circuits.size() + 1);
+        c.mark = "C" + std::to_string(++marks_);
         c.panel = p.name;
         c.poles = poles;
         c.tie = poles == 2 ? Tie::two_pole_breaker : Tie::none;
@@ -141,82 +171,10 @@ private:
         }
     }
 
-    // Stands some circuits: as a careful person would, or anyhow.
-    void today(Panel const& p, std::size_t first) {
-        int const present = dice_.chance(12) ? 0 : dice_.chance(60) ? 100 : dice_.from(20, 95);
-        int const careless = dice_.chance(25) ? 30 : 0;
-        int const fixed = dice_.chance(60) ? 0 : dice_.from(5, 50);
-        all_ = seats(job_, p);
-        free_.clear();
-        for (int s = 1; s <= p.spaces; ++s)
-            if (std::count(p.blocked.begin(), p.blocked.end(), s) == 0) free_.insert(s);
-        std::vector<std::size_t> order;
-        for (std::size_t i = first; i < job_.circuits.size(); ++i) order.push_back(i);
-        for (std::size_t i = order.size(); i > 1; --i)
-            std::swap(order[i - 1], order[static_cast<std::size_t>(dice_.below(static_cast<int>(i)))]);
-        // Pairs and two-poles first: they need neighbours.
-        std::stable_partition(order.begin(), order.end(), [&](std::size_t i) {
-            return job_.circuits[i].poles == 2 || !job_.circuits[i].multiwire.empty();
-        });
-        for (std::size_t i : order) {
-            Circuit& c = job_.circuits[i];
-            if (c.space || !dice_.chance(present)) continue;
-            stand(p, c, dice_.chance(careless));
-        }
-        if (kind_.halves) halve(p, first);
-        for (std::size_t i = first; i < job_.circuits.size(); ++i)
-            if (job_.circuits[i].space && dice_.chance(fixed)) job_.circuits[i].fixed = true;
-    }
-    Seat const& seat(int s) const { return all_[static_cast<std::size_t>(s) - 1]; }
-    void stand(Panel const& p, Circuit& c, bool anyhow) {
-        Circuit const* o = other_half(job_, c);
-        std::vector<std::pair<int, int>> sites;
-        for (int s : free_) {
-            if (!anyhow && !seat(s).usable) continue;
-            if (c.poles == 1 && (!o || anyhow)) sites.emplace_back(s, 0);
-            for (int t : free_) {
-                bool const below = seat(t).column == seat(s).column && seat(t).row == seat(s).row + 1;
-                bool const two_legs = seat(s).on_a != seat(t).on_a;
-                if (c.poles == 2 && below && (anyhow || (two_legs && seat(t).usable))) sites.emplace_back(s, t);
-                if (c.poles == 1 && o && !anyhow && !o->space && seat(t).usable &&
-                    pair_site(p, Phase::two_legs, seat(s), seat(t)))
-                    sites.emplace_back(s, t);
-            }
-        }
-        if (sites.empty()) return;
-        auto const [s, t] = sites[static_cast<std::size_t>(dice_.below(static_cast<int>(sites.size())))];
-        c.space = Spot{s, 0};
-        free_.erase(s);
-        if (t == 0) return;
-        free_.erase(t);
-        if (o) job_.circuits[static_cast<std::size_t>(o - job_.circuits.data())].space = Spot{t, 0};
-    }
-    // Puts one-pole circuits on halves, one or two to a space.
-    void halve(Panel const& p, std::size_t first) {
-        for (int s : p.tandem) {
-            std::vector<Circuit*> there;
-            for (std::size_t i = first; i < job_.circuits.size(); ++i) {
-                Circuit& c = job_.circuits[i];
-                if (c.poles == 1 && c.space && c.space->space == s)
-                    there.insert(there.begin(), &c);
-                else if (c.poles == 1 && !c.space && c.multiwire.empty())
-                    there.push_back(&c);
-            }
-            if (there.empty() || !dice_.chance(60)) continue;
-            if (!there[0]->space && !free_.count(s)) continue;
-            if (!seat(s).usable) continue;
-            there[0]->space = Spot{s, dice_.chance(50) ? 'a' : 'b'};
-            free_.erase(s);
-            if (there.size() > 1 && !there[1]->space && dice_.chance(60))
-                there[1]->space = Spot{s, there[0]->space->half == 'a' ? 'b' : 'a'};
-        }
-    }
-
     Dice dice_;
     RandomPanel kind_;
     Job job_;
-    std::vector<Seat> all_;
-    std::set<int> free_;
+    int marks_ = 0;
 };
 } // namespace
 

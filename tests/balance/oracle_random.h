@@ -34,12 +34,13 @@ struct RandomPanel {
     bool pair_heavy = false;
     bool odd_buses = true; // by column or listed
     bool halves = false;   // some circuits on half-size breakers today
+    bool reach = false;    // some wires land in few spaces only
 };
 
 // One panel "Main". Some are empty, some full, some illegal today, some impossible.
 Job random_job(std::uint64_t seed, RandomPanel const& kind);
 
-// The same with a sub-panel "Sub" fed by circuit SP of "Main".
+// A panel "Main", a sub-panel "Sub" fed by its circuit SP, now and then a third, "Loft", fed by circuit SQ of either.
 Job random_job_with_sub_panel(std::uint64_t seed);
 
 // As a job file, for whoever has to look at a case that failed.

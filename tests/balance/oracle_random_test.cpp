@@ -60,15 +60,17 @@ TEST_CASE("balance against exhaustive placement: a sub-panel loads the panel abo
     for (std::uint64_t seed = 40'000; seed < 40'300; seed += kShare) right_about(random_job_with_sub_panel(seed), seed);
 }
 
+TEST_CASE("balance against exhaustive placement: wires that reach few spaces", "[.][reach]") {
+    right_about_all({.most_spaces = 10, .reach = true}, 80'000, 500);
+}
+
 // Not part of the suite: test_balance "[long]", with LEGWORK_SEED and LEGWORK_CASES in the environment.
 TEST_CASE("balance against exhaustive placement: a long run", "[.][long]") {
     std::uint64_t const first = asked("LEGWORK_SEED", 1'000'000), cases = asked("LEGWORK_CASES", 10'000);
     for (std::uint64_t seed = first; seed < first + cases; ++seed) {
         bool const pairs = seed % 3 == 0;
-        if (seed % 10 == 9)
-            right_about(random_job_with_sub_panel(seed), seed);
-        else
-            right_about(
-                random_job(seed, {.most_spaces = pairs ? 12 : 10, .pair_heavy = pairs, .halves = seed % 5 == 0}), seed);
+        RandomPanel const kind{
+            .most_spaces = pairs ? 12 : 10, .pair_heavy = pairs, .halves = seed % 5 == 0, .reach = seed % 7 == 0};
+        right_about(seed % 10 == 9 ? random_job_with_sub_panel(seed) : random_job(seed, kind), seed);
     }
 }

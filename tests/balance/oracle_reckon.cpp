@@ -113,6 +113,12 @@ std::vector<std::int64_t> minimised(std::vector<std::int64_t> const& all) {
     return {all.begin() + 1, all.end()};
 }
 
+bool reaches(Circuit const& circuit, Seat const& seat, int space) {
+    if (circuit.reach_side == "left" && seat.column != 0) return false;
+    if (circuit.reach_side == "right" && seat.column != 1) return false;
+    return circuit.reach_spaces.empty() || holds(circuit.reach_spaces, space);
+}
+
 std::vector<Circuit const*> circuits_on(Job const& job, Panel const& panel) {
     std::vector<Circuit const*> found;
     for (Circuit const& c : job.circuits)

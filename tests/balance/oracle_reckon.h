@@ -48,6 +48,9 @@ struct Below {
 };
 using FeederLoads = std::map<std::string, Below>;
 
+// The circuit's wires are long enough for the space. Of upright panels with space 1 at the left.
+bool reaches(Circuit const& circuit, Seat const& seat, int space);
+
 std::vector<Circuit const*> circuits_on(Job const& job, Panel const& panel);
 // Of its pair on the same panel; null for a circuit that is not of a pair there. Where only one leg is live two
 // circuits cannot be a pair and stand by themselves.

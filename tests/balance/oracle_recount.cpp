@@ -53,6 +53,8 @@ private:
         for (Spot s : p->slots) {
             if (s.space < 1 || s.space > panel_.spaces) return check(false, c.mark + " is off the panel");
             check(filed(c) || seat(s.space).usable, c.mark + " is on a blocked or dead space");
+            bool const home = c.space && p->slots[0].space == c.space->space;
+            check(home || reaches(c, seat(s.space), s.space), c.mark + " is out of reach");
             take(c, s);
         }
         Spot const home = c.space.value_or(Spot{});
@@ -142,10 +144,16 @@ Recount recount(Job const& job, PanelPlan const& plan, Today today, FeederLoads 
 }
 
 namespace {
-// The legs of a sub-panel as its own plan tells them, which is judged by itself.
-Below told(PanelPlan const& plan) {
+// The legs of a sub-panel as its own plan tells them, which is judged by itself. Nothing goes through a feeder that is
+// off.
+Below told(PanelPlan const& plan, bool off) {
     Below found;
     for (SituationLoad const& s : plan.situations) {
+        if (off) {
+            found.difference.push_back(0);
+            found.sum.push_back(0);
+            continue;
+        }
         found.difference.push_back(s.leg_a_va - s.leg_b_va);
         found.sum.push_back(s.leg_a_va + s.leg_b_va);
     }
@@ -158,7 +166,8 @@ FeederLoads below(Job const& job, Plan const& plan, Panel const& panel) {
     for (Panel const& p : job.panels) {
         if (!p.feeder || p.feeder->panel != panel.name || circuits_on(job, p).empty()) continue;
         for (PanelPlan const& q : plan.panels)
-            if (q.panel == p.name && !q.placements.empty()) found[p.feeder->mark] = told(q);
+            if (q.panel == p.name && !q.placements.empty())
+                found[p.feeder->mark] = told(q, circuit_of(job, p.feeder->mark)->off);
     }
     return found;
 }

@@ -65,6 +65,8 @@ void circuit(std::ostringstream& out, Circuit const& c) {
         out << "space = \"" << text(*c.space) << "\"\n";
     else if (c.space)
         out << "space = " << c.space->space << "\n";
+    if (!c.reach_side.empty()) out << "reach = \"" << c.reach_side << "\"\n";
+    list(out, "reach", c.reach_spaces);
     if (c.off) out << "off = true\n";
     if (c.fixed) out << "fixed = true\n";
 }

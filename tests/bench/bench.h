@@ -1,8 +1,8 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// What is measured, and the targets it is held against. Times of two things are taken in one run and reported as
-// their ratio, since seconds differ between machines. Nothing here is asserted by a test.
+// What is measured, and the targets it is held against. Times are of the processor; those of two things are taken in
+// one run and reported as their ratio, since seconds differ between machines. Nothing here is asserted by a test.
 #pragma once
 
 #include <map>
@@ -11,7 +11,7 @@
 
 namespace legwork::bench {
 
-// Mean seconds by the wall, by the benchmark's name.
+// Mean seconds of the processor, by the benchmark's name.
 using Times = std::map<std::string, double>;
 
 struct Row {

@@ -3,12 +3,12 @@
 
 #include "child.h"
 
-#include <chrono>
 #include <cstdlib>
 #include <fcntl.h>
 #include <filesystem>
 #include <stdexcept>
 #include <sys/resource.h>
+#include <sys/time.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -16,16 +16,25 @@ namespace legwork::bench {
 
 namespace fs = std::filesystem;
 
+namespace {
+double seconds(timeval t) { return static_cast<double>(t.tv_sec) + static_cast<double>(t.tv_usec) * 1e-6; }
+double seconds(rusage const& used) { return seconds(used.ru_utime) + seconds(used.ru_stime); }
+} // namespace
+
+double seconds_of_children() {
+    rusage used{};
+    getrusage(RUSAGE_CHILDREN, &used);
+    return seconds(used);
+}
+
 Ran run(std::function<int()> const& work) {
-    auto const start = std::chrono::steady_clock::now();
     pid_t const child = fork();
     if (child < 0) throw std::runtime_error("cannot fork");
     if (child == 0) _exit(work());
     int status = 0;
     rusage used{};
     if (wait4(child, &status, 0, &used) != child) throw std::runtime_error("cannot wait for a child process");
-    std::chrono::duration<double> const took = std::chrono::steady_clock::now() - start;
-    return {WIFEXITED(status) ? WEXITSTATUS(status) : -1, took.count(), static_cast<double>(used.ru_maxrss) / 1024.0};
+    return {WIFEXITED(status) ? WEXITSTATUS(status) : -1, seconds(used), static_cast<double>(used.ru_maxrss) / 1024.0};
 }
 
 Ran run(std::vector<std::string> const& words) {

@@ -12,7 +12,7 @@ namespace legwork::bench {
 
 struct Ran {
     int status = -1;     // exit status; -1 when it did not run or was killed
-    double seconds = 0;  // by the wall
+    double seconds = 0;  // of the processor, so that a busy machine does not count
     double peak_mib = 0; // largest resident size
 };
 
@@ -21,6 +21,9 @@ struct Ran {
 Ran run(std::vector<std::string> const& words);
 // Runs a function in a child process of its own, whose exit status it returns.
 Ran run(std::function<int()> const& work);
+
+// Processor seconds of all children that have ended so far.
+double seconds_of_children();
 
 // A folder that is removed with everything in it.
 class Folder {

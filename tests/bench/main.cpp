@@ -17,10 +17,16 @@ public:
     void ReportRuns(std::vector<Run> const& runs) override {
         for (Run const& r : runs)
             if (!r.error_occurred && r.run_type == Run::RT_Iteration)
-                times[r.run_name.function_name] = r.real_accumulated_time / static_cast<double>(r.iterations);
+                times[r.run_name.function_name] = time_of(r) / static_cast<double>(r.iterations);
         ConsoleReporter::ReportRuns(runs);
     }
     Times times;
+
+private:
+    // Times of children are told by hand and stand as real time; all others are this process's own.
+    static double time_of(Run const& r) {
+        return r.run_name.time_type == "manual_time" ? r.real_accumulated_time : r.cpu_accumulated_time;
+    }
 };
 
 void add(Rows& to, Rows const& more) { to.insert(to.end(), more.begin(), more.end()); }

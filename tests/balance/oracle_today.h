@@ -1,0 +1,15 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Where the circuits of a random panel stand today.
+#pragma once
+
+#include "oracle_random.h"
+
+namespace legwork::oracle {
+
+// Gives spaces to some of the panel's circuits from number `first` of the job on, and fixes some: as a careful person
+// would, or anyhow.
+void stand_today(Dice& dice, Job& job, Panel const& panel, std::size_t first, bool halves);
+
+} // namespace legwork::oracle
