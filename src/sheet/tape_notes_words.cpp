@@ -3,6 +3,7 @@
 
 #include "sheet/tape_notes_words.h"
 
+#include "codebook/cite.h"
 #include "panel/feeds.h"
 #include "panel/layout.h"
 #include "units/text.h"
@@ -178,7 +179,9 @@ Words conductor_words(SheetInput const& input, EndOf const& end, std::size_t con
     case ConductorJob::neutral:
         return {(end.run.circuits.size() > 1 ? "shared " : "") + of(dc ? "negative" : "neutral"),
                 panel ? neutral_at_panel(input, end) : at_box(input, end, wire)};
-    case ConductorJob::ground: return {"ground", panel ? "ground bar" : "all grounds, device, metal box"};
+    case ConductorJob::ground:
+        if (panel) return {"ground", dc ? "ground bar, where there is one" : "ground bar"};
+        return {"ground", "all grounds, device, metal box"};
     case ConductorJob::switched:
         if (loop) return {of("switched wire"), end.far ? "the switch" : "the light"};
         return {of("switched wire"), panel ? capped : "from the switch to what it switches"};
@@ -265,7 +268,8 @@ std::vector<std::string> pair_remarks(SheetInput const& input, EndOf const& end)
     if (!a || !b) return {};
     std::vector<std::string> remarks{tie_words(input, *a, *b, end.panel())};
     if (end.far)
-        remarks.emplace_back("First split: here. Never run the shared neutral through a device.");
+        remarks.push_back(fmt::format("First split: here. Never run the shared neutral through a device: {}.",
+                                      text(cite(input.book, "mw-pigtail"))));
     else if (!end.run.to.empty())
         remarks.push_back(fmt::format("First split: box {}.", end.run.to));
     if (auto check = meter_check(input.job, *a); !check.empty()) remarks.push_back(std::move(check));
