@@ -104,7 +104,7 @@ private:
         Mm const top = y_, first = top + cap_height(kDetail), wire_y = first + 2.9;
         add_lines(page_, fit_line(widths_, wire.color, Weight::bold, kWireWidth, kDetail), left_, first, Weight::bold);
         add_wire(page_, left_, wire_y, kWireWidth, wire.color);
-        arrow(left_ + kWireWidth + 1.5, wire_y);
+        if (!wire.lands.empty()) arrow(left_ + kWireWidth + 1.5, wire_y);
         Mm const free = right_ - kTapeWidth - 2 - text_left();
         auto const job = fit(widths_, wire.job, Weight::bold, free, block_height(2, kDetail), kDetail);
         Mm last = add_lines(page_, job, text_left(), first, Weight::bold);

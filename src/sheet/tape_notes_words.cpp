@@ -146,11 +146,11 @@ std::string at_box(SheetInput const& input, EndOf const& end, Conductor const& w
     bool const hot = wire.job == ConductorJob::hot;
     auto const& circuit = wire.circuit.empty() ? end.run.circuits.front() : wire.circuit;
     if (is_loop(input.job, end.run) && end.far) return hot ? "the switch" : "the switch if it takes one, else cap it";
-    if (!hot && wire.circuit.empty()) return "all neutrals here, and a tail to each device";
+    if (!hot && wire.circuit.empty()) return "all neutrals here, tail to each device";
     auto const* beyond = across_box(end, circuit);
     auto const* like = beyond ? conductor_of(*beyond, wire.job, circuit) : nullptr;
     if (!end.far) {
-        if (beyond && beyond->circuits.size() > 1 && !hot) return "all neutrals here, and a tail to each device";
+        if (beyond && beyond->circuits.size() > 1 && !hot) return "all neutrals here, tail to each device";
         return like ? fmt::format("the {} of {}", wire_words(*like), beyond->mark) : "the device here";
     }
     if (beyond && is_loop(input.job, *beyond)) {

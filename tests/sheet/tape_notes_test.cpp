@@ -91,7 +91,7 @@ TEST_CASE("tape notes: where each conductor lands", "[sheet][tape]") {
 
     auto const& b3 = card(cards, "B3");
     CHECK(wire(cable(b3, "K1+K2"), "red").lands == "the black to B4, and devices here");
-    CHECK(wire(cable(b3, "K1+K2"), "white").lands == "all neutrals here, and a tail to each device");
+    CHECK(wire(cable(b3, "K1+K2"), "white").lands == "all neutrals here, tail to each device");
     CHECK(wire(cable(b3, "K2"), "black").lands == "the red of K1+K2");
     CHECK(wire(cable(card(cards, "B4"), "K2"), "black").lands == "the device here, or on");
 }
@@ -219,7 +219,8 @@ TEST_CASE("tape notes: direct current has a positive and a negative, and no code
     a.job.circuits = {lamp};
     a.job.panels.pop_back();
     a.plan = filed(a.job);
-    auto const& note = cards_of(a).front().cables.front();
+    auto const cards = cards_of(a);
+    auto const& note = cards.front().cables.front();
     CHECK(std::ranges::count(note.wires, "positive of D1", &WireNote::job) == 1);
     CHECK(std::ranges::count(note.wires, "negative of D1", &WireNote::job) == 1);
     for (auto const& w : note.wires) CHECK(w.why.empty());
