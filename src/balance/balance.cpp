@@ -13,8 +13,8 @@ namespace legwork {
 
 namespace {
 
-// About twenty seconds and 450 MB at most for a whole job; common jobs take milliseconds.
-constexpr std::int64_t kSteps = 20'000'000'000;
+// About twelve seconds and 450 MB at most for a whole job; common jobs take milliseconds.
+constexpr std::int64_t kSteps = 6'000'000'000;
 constexpr std::size_t kBytes = std::size_t{450} << 20;
 
 // Within this of the least is as good as even: 120 VA (one ampere), or 2 % of the heavier leg of the heaviest situation

@@ -9,11 +9,12 @@
 namespace legwork {
 
 // What may stand where. Live, unblocked spaces only; full-size breakers only (halves that are typed in stay as they are
-// where the panel takes them, and count; no new ones are placed). A two-pole breaker: two neighbours of one column on two legs.
-// A multiwire pair: two neighbours of one column on two legs, on a bus with a leg a column two facing spaces; a pair
-// with no tie may also keep the two spaces it has today if they are on two legs, either way round. A circuit that must
-// move, or is new, lands only where its wires reach. `fixed` circuits stay; what no move can make legal then is a plan with
-// no placements that says why. On a panel with one live leg, on bridged legs and on DC only room is looked for.
+// where the panel takes them, and count; no new ones are placed). A two-pole breaker: two neighbours of one column on
+// two legs. A multiwire pair: two neighbours of one column on two legs, on a bus with a leg a column two facing spaces;
+// a pair with no tie may also keep the two spaces it has today if they are on two legs, either way round. A circuit
+// that must move, or is new, lands only where its wires reach. `fixed` circuits stay; what no move can make legal then
+// is a plan with no placements that says why. On a panel with one live leg, on bridged legs and on DC only room is
+// looked for.
 
 struct BalanceOptions {
     bool best = false;             // the least imbalance itself, not just near it

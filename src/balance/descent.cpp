@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cstdlib>
+#include <limits>
 #include <tuple>
 
 namespace legwork {
@@ -33,8 +34,13 @@ struct Score {
 
 class Walk {
 public:
-    Walk(LegProblem const& p, Assignment start)
-        : p_(p), choice_(std::move(start)), d_(differences(p, choice_)), on_a_(count_on_a(p, choice_)) {}
+    Walk(LegProblem const& p, Assignment start, int most_moves = std::numeric_limits<int>::max())
+        : p_(p),
+          choice_(std::move(start)),
+          d_(differences(p, choice_)),
+          on_a_(count_on_a(p, choice_)),
+          moves_(moves_of(p, choice_)),
+          most_moves_(most_moves) {}
 
     // To the nearest place that no change of one or two decisions betters.
     void down(Effort& effort) {
@@ -59,7 +65,13 @@ private:
     }
     std::int64_t turned(std::size_t i, std::size_t k) const { return (choice_[i] ? -2 : 2) * p_.decisions[i].d[k]; }
     int turned_count(std::size_t i) const { return p_.decisions[i].is_single ? (choice_[i] ? -1 : 1) : 0; }
-    bool in_range(int on_a) const { return on_a >= p_.least_on_a && on_a <= p_.most_on_a; }
+    int turned_moves(std::size_t i) const {
+        auto const& d = p_.decisions[i];
+        return choice_[i] ? d.minus_moves - d.plus_moves : d.plus_moves - d.minus_moves;
+    }
+    bool allowed(int on_a, int moves) const {
+        return on_a >= p_.least_on_a && on_a <= p_.most_on_a && moves <= most_moves_;
+    }
 
     bool step(Effort& effort) {
         auto const n = choice_.size();
@@ -67,11 +79,12 @@ private:
         Score best = score();
         std::size_t one = n, two = n;
         for (std::size_t i = 0; i < n; ++i) {
-            if (in_range(on_a_ + turned_count(i)))
+            if (allowed(on_a_ + turned_count(i), moves_ + turned_moves(i)))
                 if (auto const s = score_of([&](std::size_t k) { return turned(i, k); }); s < best)
                     best = s, one = i, two = n;
             for (std::size_t j = i + 1; j < n; ++j) {
-                if (!in_range(on_a_ + turned_count(i) + turned_count(j))) continue;
+                if (!allowed(on_a_ + turned_count(i) + turned_count(j), moves_ + turned_moves(i) + turned_moves(j)))
+                    continue;
                 auto const s = score_of([&](std::size_t k) { return turned(i, k) + turned(j, k); });
                 if (s < best) best = s, one = i, two = j;
             }
@@ -81,6 +94,7 @@ private:
             if (i == n) continue;
             for (std::size_t k = 0; k < d_.size(); ++k) d_[k] += turned(i, k);
             on_a_ += turned_count(i);
+            moves_ += turned_moves(i);
             choice_[i] = !choice_[i];
         }
         return true;
@@ -89,7 +103,7 @@ private:
     LegProblem const& p_;
     Assignment choice_;
     std::vector<std::int64_t> d_;
-    int on_a_;
+    int on_a_, moves_, most_moves_;
 };
 
 // Brings the count of singles on leg A into range by turning the first that can be turned, from a place that varies.
@@ -147,29 +161,70 @@ std::optional<Assignment> descend(LegProblem const& p, int starts, std::int64_t 
     return best;
 }
 
-Assignment improve(LegProblem const& p, Assignment best, std::int64_t enough, Effort& effort) {
-    constexpr std::size_t kOpen = 28;
+Assignment descend_within(LegProblem const& p, Assignment start, int most_moves, Effort& effort) {
+    Walk walk(p, std::move(start), most_moves);
+    walk.down(effort);
+    return walk.choice();
+}
+
+namespace {
+
+// Turns a few at random and goes down again; keeps what is not worse.
+Assignment kicked(LegProblem const& p, Assignment best, std::int64_t enough, Effort& effort) {
     Sequence numbers(1);
+    Score least = Walk(p, best).score();
+    for (std::size_t round = 0; !effort.is_over() && least.worst > enough; ++round) {
+        Assignment next = best;
+        for (std::size_t k = 0; k < 4 + round % 8; ++k) {
+            auto const i = numbers.below(next.size());
+            next[i] = !next[i];
+        }
+        mend_count(p, next, numbers.below(next.size()));
+        Walk walk(p, std::move(next));
+        walk.down(effort);
+        if (auto const s = walk.score(); s <= least) {
+            least = s;
+            best = walk.choice();
+        }
+    }
+    return best;
+}
+
+// One exact neighbourhood: the best assignment that differs in the open decisions only.
+void open_up(LegProblem const& p, Assignment& best, std::vector<std::size_t> const& open, Effort& effort) {
+    auto const part = rest_held(p, best, open);
+    auto const both = halves(groups(part, true, false));
+    HalfList const left(both.left, part.constant), right(both.right, std::vector<std::int64_t>(p.situations(), 0));
+    if (!effort.spend(static_cast<std::int64_t>((left.size() + right.size()) * 150))) return;
+    Assignment inner(open.size());
+    bool better = false;
+    Limits limits{{worst_difference(p, best)}, -1};
+    join({left, right, part.least_on_a, part.most_on_a, effort}, limits,
+         [&](std::int64_t worst, int, HalfList::Point i, HalfList::Point j) {
+             left.write(i, inner);
+             right.write(j, inner);
+             better = true;
+             limits.worst[0] = worst;
+         });
+    for (std::size_t i = 0; better && i < open.size(); ++i) best[open[i]] = inner[i];
+}
+
+} // namespace
+
+Assignment improve(LegProblem const& p, Assignment best, std::int64_t enough, Effort& effort) {
+    constexpr std::size_t kOpen = 32;
+    auto const given = effort.left() / 2;
+    auto part = effort.part(given);
+    best = kicked(p, std::move(best), enough, part);
+    effort.charge(part, given);
+    Sequence numbers(2);
     while (!effort.is_over() && worst_difference(p, best) > enough) {
         std::vector<std::size_t> open(p.decisions.size());
         for (std::size_t i = 0; i < open.size(); ++i) open[i] = i;
         for (std::size_t i = 0; i < std::min(kOpen, open.size()); ++i)
             std::swap(open[i], open[i + numbers.below(open.size() - i)]);
         open.resize(std::min(kOpen, open.size()));
-        auto const part = rest_held(p, best, open);
-        auto const both = halves(groups(part, true, false));
-        HalfList const left(both.left, part.constant), right(both.right, std::vector<std::int64_t>(p.situations(), 0));
-        if (!effort.spend(static_cast<std::int64_t>((left.size() + right.size()) * 200))) break;
-        Assignment inner(open.size());
-        bool better = false;
-        join({left, right, part.least_on_a, part.most_on_a, effort}, worst_difference(p, best),
-             [&](std::int64_t worst, std::size_t i, std::size_t j) {
-                 left.write(i, inner);
-                 right.write(j, inner);
-                 better = true;
-                 return worst;
-             });
-        for (std::size_t i = 0; better && i < open.size(); ++i) best[open[i]] = inner[i];
+        open_up(p, best, open, effort);
     }
     return best;
 }

@@ -15,8 +15,11 @@ namespace legwork {
 // The best of `starts` descents; none when the counts allow nothing. Stops early at `enough`.
 std::optional<Assignment> descend(LegProblem const& problem, int starts, std::int64_t enough, Effort& effort);
 
-// For problems too large for one join: frees some 28 decisions of the best assignment at a time, holds the rest, and
-// joins; again with others until the effort is spent or `enough` is reached.
+// From `start` down, never with more than `most_moves` moves (without what making room adds).
+Assignment descend_within(LegProblem const& problem, Assignment start, int most_moves, Effort& effort);
+
+// For problems too large for one join: first kicks a few decisions at a time and descends again, then frees some 32
+// decisions at a time, holds the rest, and joins; until the effort is spent or `enough` is reached.
 Assignment improve(LegProblem const& problem, Assignment best, std::int64_t enough, Effort& effort);
 
 } // namespace legwork

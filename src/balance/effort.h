@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// How much may be searched: counted steps (about a nanosecond each on a machine of 2020) and bytes, so that the same
+// How much may be searched: counted steps (about two nanoseconds each on a machine of 2020) and bytes, so that the same
 // job gives the same plan on every machine. A clock is looked at only when the person set a hard stop.
 #pragma once
 

@@ -14,7 +14,7 @@ namespace legwork {
 namespace {
 
 // Sheets are printed on small machines too: about a second and little memory for the whole job.
-constexpr std::int64_t kSteps = 1'000'000'000;
+constexpr std::int64_t kSteps = 500'000'000;
 constexpr std::size_t kBytes = std::size_t{20} << 20;
 
 bool has_room(PanelModel const& m) {
@@ -74,7 +74,7 @@ PanelPlan filed(Job const& job, Panel const& panel, Below const& below, Effort& 
     auto placed = slots ? std::move(*slots) : today_only(held);
     fill(plan, held, placed);
     if (!options.leave_out.empty()) plan.why = why_no_room(held, leg_problem(held), Room(held), true);
-    Solved const moved(job, panel, below, {}, effort);
+    Solved const moved(job, panel, below, {}, effort, false);
     if (!moved.has_layout()) return plan;
     fill_front(plan, moved.model(), moved.front(), moved.room(), effort);
     if (!plan.why.empty()) plan.moves_for_room = moved.front().fewest_moves;

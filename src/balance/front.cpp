@@ -5,18 +5,16 @@
 
 #include "balance/bounds.h"
 #include "balance/descent.h"
-#include "balance/join.h"
+#include "balance/front_joins.h"
 #include "balance/sum_table.h"
 
 #include <algorithm>
-#include <deque>
-#include <map>
 
 namespace legwork {
 
 namespace {
 
-constexpr std::int64_t kStepsAPoint = 150, kStepsARoom = 8000;
+constexpr std::int64_t kFewMovesSteps = 1'000'000'000;
 
 // Pairs that can take their cheapest leg only where there is room beside a half that stays.
 bool needs_a_side(Unit const& u) {
@@ -40,119 +38,13 @@ bool is_roomy(PanelModel const& model, LegProblem const& p, Room const& room) {
     return true;
 }
 
-// The best plan had for each number of moves.
-class Best {
-public:
-    void offer(int moves, std::int64_t worst, Assignment const& choice) {
-        auto const at = by_moves_.find(moves);
-        if (at != by_moves_.end() && at->second.worst <= worst) return;
-        by_moves_[moves] = {moves, worst, choice};
-    }
-    std::int64_t least(int most_moves) const {
-        auto least = SumTable::kUnreachable;
-        for (auto const& [moves, step] : by_moves_)
-            if (moves <= most_moves) least = std::min(least, step.worst);
-        return least;
-    }
-    std::vector<Front::Step> steps(int most_moves) const {
-        std::vector<Front::Step> drops;
-        for (auto const& [moves, step] : by_moves_)
-            if (moves <= most_moves && (drops.empty() || step.worst < drops.back().worst)) drops.push_back(step);
-        return drops;
-    }
-
-private:
-    std::map<int, Front::Step> by_moves_;
-};
-
-class ClassJoins {
-public:
-    ClassJoins(PanelModel const& model, LegProblem const& p, Room const& room, Effort& effort, bool roomy)
-        : model_(model), p_(p), room_(room), effort_(effort), roomy_(roomy), both_(halves(groups(p, roomy, true))) {}
-
-    void offer(Assignment const& choice) {
-        int extra = 0;
-        if (!roomy_) {
-            effort_.spend(kStepsARoom);
-            extra = room_.extra_moves(signs_of(model_, p_, choice));
-        }
-        if (extra < kImpossible) best_.offer(moves_of(p_, choice) + extra, worst_difference(p_, choice), choice);
-    }
-
-    void run(Front& f) {
-        bool const can_join = fits_join(p_);
-        int most = 0;
-        for (Decision const& d : p_.decisions) most += std::max(d.plus_moves, d.minus_moves);
-        // More moves than all decisions take come from making room; those plans are found at fewer.
-        for (int moves = 0; moves <= most; ++moves) {
-            int const k = std::max(p_.fixed_moves + moves, *f.fewest_moves);
-            if (best_.least(k) <= f.lower_bound) return finish(f, k, true);
-            if (!can_join || !list(moves) || !join_classes(moves, k))
-                return finish(f, std::numeric_limits<int>::max(), false);
-            if (p_.fixed_moves + moves >= *f.fewest_moves) f.proven_to = p_.fixed_moves + moves;
-        }
-        finish(f, std::numeric_limits<int>::max(), true);
-    }
-
-private:
-    void finish(Front& f, int most_moves, bool proven) {
-        f.steps = best_.steps(most_moves);
-        if (f.steps.empty()) return;
-        f.least = f.steps.back().worst;
-        if (!proven) return;
-        f.proven_to = f.steps.back().moves;
-        f.lower_bound = std::max(f.lower_bound, f.least); // every assignment was looked at
-    }
-
-    bool list(int moves) {
-        for (auto const* half : {&both_.left, &both_.right}) {
-            auto const size = size_of(*half, moves);
-            bytes_ += HalfList::bytes_of(size, p_.situations());
-            if (bytes_ > effort_.bytes() || static_cast<std::int64_t>(size) > effort_.left() / kStepsAPoint)
-                return false;
-            effort_.spend(static_cast<std::int64_t>(size) * kStepsAPoint);
-            bool const is_left = half == &both_.left;
-            auto const start = is_left ? p_.constant : std::vector<std::int64_t>(p_.situations(), 0);
-            (is_left ? left_ : right_).emplace_back(*half, start, moves);
-        }
-        return true;
-    }
-
-    bool join_classes(int moves, int k) {
-        for (int j = 0; j <= moves; ++j) {
-            auto const& left = left_[static_cast<std::size_t>(j)];
-            auto const& right = right_[static_cast<std::size_t>(moves - j)];
-            Assignment choice(p_.decisions.size());
-            bool const done = join({left, right, p_.least_on_a, p_.most_on_a, effort_}, best_.least(k),
-                                   [&](std::int64_t, std::size_t l, std::size_t r) {
-                                       left.write(l, choice);
-                                       right.write(r, choice);
-                                       offer(choice);
-                                       return best_.least(k);
-                                   });
-            if (!done) return false;
-        }
-        return true;
-    }
-
-    PanelModel const& model_;
-    LegProblem const& p_;
-    Room const& room_;
-    Effort& effort_;
-    bool roomy_;
-    Halves both_;
-    std::deque<HalfList> left_, right_;
-    std::uint64_t bytes_ = 0;
-    Best best_;
-};
-
-// T(k) read off the table of sums, for twice as many moves each time until the least is reached.
-bool table_steps(LegProblem const& p, Front& f, Effort& effort) {
+// T(k) read off the table of sums, for half as many moves again each time until the least is reached.
+bool table_steps(LegProblem const& p, Front& f, bool to_read, Effort& effort) {
     int possible = 0;
     for (Decision const& d : p.decisions) possible += std::max(d.plus_moves, d.minus_moves);
     SumTable const table(p, 0);
-    for (int most = std::min(2, possible);; most = std::min(2 * most, possible)) {
-        auto const least = table.by_moves(most, effort);
+    for (int most = std::min(2, possible);; most = std::min(most + most / 2 + 1, possible)) {
+        auto const least = table.by_moves(most, to_read, effort);
         if (!least) return false;
         if (least->back() != f.least && most < possible) continue;
         for (int m = 0; m <= most; ++m) {
@@ -191,7 +83,7 @@ Assignment with_signs(LegProblem const& p, Signs const& signs, Effort& effort) {
 
 } // namespace
 
-Front front(PanelModel const& model, LegProblem const& problem, Room const& room, Effort& effort) {
+Front front(PanelModel const& model, LegProblem const& problem, Room const& room, bool to_read, Effort& effort) {
     Front f;
     if (!problem.has_room()) return f;
     auto const fewest = room.fewest_moves(problem.least_on_a, problem.most_on_a);
@@ -203,21 +95,29 @@ Front front(PanelModel const& model, LegProblem const& problem, Room const& room
         f.proven_to = fewest->moves;
         return f;
     }
+    bool const roomy = is_roomy(model, p, room);
+    FrontJoins joins(model, p, room, roomy);
+    bool const by_joins = p.situations() > 1 && joins.can_finish(effort);
     auto const given = effort.left() / 3 * 2;
     auto part = effort.part(given);
-    auto const least = least_worst(p, part);
+    auto const least = by_joins ? quick_least(p, part) : least_worst(p, part);
     effort.charge(part, given);
     f.least = least.worst;
     f.lower_bound = least.lower_bound;
-    bool const roomy = is_roomy(model, p, room);
-    if (p.situations() == 1 && roomy && least.is_proven() && table_steps(p, f, effort)) return f;
-    ClassJoins joins(model, p, room, effort, roomy);
-    joins.offer(with_signs(p, fewest->signs, effort));
+    if (p.situations() == 1 && roomy && least.is_proven() && table_steps(p, f, to_read, effort)) return f;
+    joins.offer(with_signs(p, fewest->signs, effort), effort);
     if (least.choice)
-        joins.offer(*least.choice);
+        joins.offer(*least.choice, effort);
     else if (auto const choice = SumTable(p, 0).assignment({}, least.worst, effort))
-        joins.offer(*choice);
-    joins.run(f);
+        joins.offer(*choice, effort);
+    else if (auto const some = descend(p, 12, least.lower_bound, effort))
+        joins.offer(*some, effort);
+    if (p.situations() == 1 && least.is_proven()) joins.use_table(least.worst, effort);
+    // Where the least cannot be proven, the proof for few moves is worth a second or two, not more.
+    auto const share = least.is_proven() || by_joins ? effort.left() : std::min(effort.left(), kFewMovesSteps);
+    part = effort.part(share);
+    joins.run(f, part);
+    effort.charge(part, share);
     return f;
 }
 

@@ -5,10 +5,11 @@
 //
 // Minimised: T(k), the worst |D| over the situations with at most k moves, for k = the fewest possible, ... until the
 // least of all is reached. Moves are what the signs cost plus what making room then costs. With one situation and room
-// for every choice the table of sums gives T(k) as it stands. Else the choices of each half are classed by their moves
-// and class j is joined with class k - j, k = 0, 1, 2, ...; a pair found is looked up in Room for its true number of
-// moves, which is never less than k, and kept under it. What is cut is worse than a plan already had with no more
-// moves; so when step k ends, T(k) is proven. Cost: in all about one full join, and less when the least comes early.
+// for every choice the table of sums gives T(k) as it stands. Else the choices of both halves with at most K moves are
+// joined, each pair held against the best plan had with no more moves than its signs cost; a pair that is below is
+// looked up in Room for its true number of moves, which is never less, and kept under that. So when the join ends, T(k)
+// is proven for k <= K; K grows until the least is reached. Cost: in all a few full joins, and less when the least
+// comes early.
 #pragma once
 
 #include "balance/effort.h"
@@ -33,6 +34,9 @@ bool fits_join(LegProblem const& problem);
 // The least worst |D| over all assignments with counts in range, whatever they move. The problem has room.
 Least least_worst(LegProblem const& problem, Effort& effort);
 
+// The same by descents and quick bounds alone.
+Least quick_least(LegProblem const& problem, Effort& effort);
+
 struct Front {
     struct Step {
         int moves;
@@ -45,7 +49,8 @@ struct Front {
     int proven_to = -1;      // steps with at most so many moves are proven
 };
 
-Front front(PanelModel const& model, LegProblem const& problem, Room const& room, Effort& effort);
+// `to_read`: assignments of steps will be asked for, so they must fit the effort too.
+Front front(PanelModel const& model, LegProblem const& problem, Room const& room, bool to_read, Effort& effort);
 
 // The assignment of a step; none when the effort does not suffice.
 std::optional<Assignment> assignment_of(LegProblem const& problem, Front::Step const& step, Effort& effort);

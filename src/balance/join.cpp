@@ -4,6 +4,8 @@
 #include "balance/join.h"
 
 #include <algorithm>
+#include <cstdlib>
+#include <limits>
 #include <utility>
 
 namespace legwork {
@@ -12,87 +14,126 @@ namespace {
 
 // Sums of two halves stay within 31 bits: the caller sees to it.
 using Value = std::int32_t;
+constexpr std::size_t kMostSituations = 16;
 
 // `Width` situations; 0: as many as the lists say.
 template <int Width>
 class Run {
 public:
-    Run(Join const& j, Value limit, Found const& found) : j_(j), limit_(limit), found_(found) {}
+    Run(Join const& j, Limits& limits, Found const& found) : j_(j), limits_(limits), found_(found) {}
 
     bool run() {
         if (j_.left.empty() || j_.right.empty()) return true;
-        if (bound(0, 0) < limit_) visit(0, 0);
+        if (auto const s = look(0, 0); s.bound < s.limit) visit(0, 0);
         return !j_.effort.is_over();
     }
 
 private:
-    std::size_t width() const { return Width ? static_cast<std::size_t>(Width) : j_.left.situations(); }
+    struct Sight {
+        Value bound, limit; // no pair of the two boxes is below `bound`; none is wanted that is not below `limit`
+    };
 
-    // No pair of the two boxes is below; the limit when the counts rule all of them out.
-    Value bound(std::size_t l, std::size_t r) const {
-        auto const& a = j_.left.node(l);
-        auto const& b = j_.right.node(r);
-        if (a.least_on_a + b.least_on_a > j_.most_on_a || a.most_on_a + b.most_on_a < j_.least_on_a) return limit_;
+    std::size_t width() const { return Width ? static_cast<std::size_t>(Width) : j_.left.situations(); }
+    std::size_t on_a() const { return width(); }
+    std::size_t moves() const { return width() + 1; }
+
+    Value limit_of(int least_moves) const {
+        auto const m = static_cast<std::size_t>(std::max(least_moves, limits_.done + 1));
+        return m < limits_.worst.size()
+                   ? static_cast<Value>(std::min<std::int64_t>(limits_.worst[m], std::numeric_limits<Value>::max()))
+                   : 0;
+    }
+
+    Sight look(std::size_t l, std::size_t r) const {
         auto const *low_a = j_.left.least(l), *low_b = j_.right.least(r), *high_a = j_.left.most(l),
                    *high_b = j_.right.most(r);
+        if (low_a[on_a()] + low_b[on_a()] > j_.most_on_a || high_a[on_a()] + high_b[on_a()] < j_.least_on_a)
+            return {0, 0};
+        if (high_a[moves()] + high_b[moves()] <= limits_.done) return {0, 0};
         Value worst = 0;
         for (std::size_t k = 0; k < width(); ++k)
             worst = std::max({worst, low_a[k] + low_b[k], -(high_a[k] + high_b[k])});
-        return worst;
+        return {worst, limit_of(low_a[moves()] + low_b[moves()])};
     }
 
     void visit(std::size_t l, std::size_t r) {
         if (!j_.effort.spend(8)) return;
         auto const& a = j_.left.node(l);
         auto const& b = j_.right.node(r);
-        if (!a.right && !b.right) return compare(a, b);
+        if (!a.right && !b.right) return compare(l, r);
         bool const split_left = a.right && (!b.right || a.end - a.begin >= b.end - b.begin);
         std::pair<std::size_t, std::size_t> one{l, r}, two{l, r};
         if (split_left)
             one.first = l + 1, two.first = static_cast<std::size_t>(a.right);
         else
             one.second = r + 1, two.second = static_cast<std::size_t>(b.right);
-        auto bound_one = bound(one.first, one.second), bound_two = bound(two.first, two.second);
-        if (bound_two < bound_one) std::swap(one, two), std::swap(bound_one, bound_two);
-        if (bound_one < limit_) visit(one.first, one.second);
-        if (bound_two < limit_) visit(two.first, two.second);
+        auto first = look(one.first, one.second), second = look(two.first, two.second);
+        if (second.bound < first.bound) std::swap(one, two), std::swap(first, second);
+        if (first.bound < first.limit) visit(one.first, one.second);
+        if (second.bound >= second.limit) return;
+        if (second = look(two.first, two.second); second.bound < second.limit) visit(two.first, two.second);
     }
 
-    void compare(HalfList::Node const& a, HalfList::Node const& b) {
-        if (!j_.effort.spend(static_cast<std::int64_t>(a.end - a.begin) * (b.end - b.begin))) return;
-        for (std::size_t i = a.begin; i < a.end; ++i) {
-            auto const* p = j_.left.point(i);
-            for (std::size_t n = b.begin; n < b.end; ++n) {
-                auto const* q = j_.right.point(n);
-                Value worst = 0;
-                for (std::size_t k = 0; k < width(); ++k) {
-                    Value const d = p[k] + q[k];
-                    worst = std::max({worst, d, -d});
-                }
-                if (worst >= limit_) continue;
-                int const on_a = j_.left.on_a(i) + j_.right.on_a(n);
-                if (on_a < j_.least_on_a || on_a > j_.most_on_a) continue;
-                limit_ = static_cast<Value>(std::min<std::int64_t>(limit_, found_(worst, i, n)));
-            }
+    // One point against all of a leaf, situation by situation, until none is below.
+    void compare(std::size_t l, std::size_t r) {
+        auto const &a = j_.left.node(l), &b = j_.right.node(r);
+        if (!j_.effort.spend(std::int64_t{a.points()} * b.points())) return;
+        int const least_moves = j_.left.least(l)[moves()] + j_.right.least(r)[moves()];
+        for (std::size_t i = 0; i < a.points(); ++i) {
+            Value below[kLanes];
+            if (!any_below({l, i}, r, limit_of(least_moves), below)) continue;
+            for (std::size_t n = 0; n < b.points(); ++n)
+                if (below[n]) show({l, i}, {r, n});
         }
     }
 
+    static constexpr std::size_t kLanes = HalfList::kLeaf;
+
+    bool any_below(HalfList::Point p, std::size_t leaf, Value limit, Value (&below)[kLanes]) const {
+        if (limit <= 0) return false;
+        auto const points = static_cast<Value>(j_.right.node(leaf).points());
+        for (std::size_t n = 0; n < kLanes; ++n) below[n] = static_cast<Value>(n) < points ? -1 : 0;
+        // -limit < D < limit as one comparison without sign.
+        auto const span = 2 * static_cast<std::uint32_t>(limit - 1);
+        for (std::size_t k = 0; k < width(); ++k) {
+            auto const offset = static_cast<std::uint32_t>(j_.left.value(p, k)) + static_cast<std::uint32_t>(limit - 1);
+            auto const* const lanes = j_.right.column(leaf, k);
+            Value any = 0;
+            for (std::size_t n = 0; n < kLanes; ++n) {
+                below[n] &= static_cast<std::uint32_t>(lanes[n]) + offset <= span ? -1 : 0;
+                any |= below[n];
+            }
+            if (!any) return false;
+        }
+        return true;
+    }
+
+    void show(HalfList::Point p, HalfList::Point q) {
+        int const count = j_.left.value(p, on_a()) + j_.right.value(q, on_a());
+        int const m = j_.left.value(p, moves()) + j_.right.value(q, moves());
+        if (count < j_.least_on_a || count > j_.most_on_a || m <= limits_.done) return;
+        Value worst = 0;
+        for (std::size_t k = 0; k < width(); ++k)
+            worst = std::max(worst, std::abs(j_.left.value(p, k) + j_.right.value(q, k)));
+        if (worst < limit_of(m)) found_(worst, m, p, q);
+    }
+
     Join const& j_;
-    Value limit_;
+    Limits& limits_;
     Found const& found_;
 };
 
 } // namespace
 
-bool join(Join const& halves, std::int64_t limit, Found const& found) {
-    auto const top = static_cast<Value>(std::min<std::int64_t>(limit, std::numeric_limits<Value>::max()));
+bool join(Join const& halves, Limits& limits, Found const& found) {
+    if (halves.left.situations() > kMostSituations) return false; // the reader allows no more
     switch (halves.left.situations()) {
-    case 1: return Run<1>(halves, top, found).run();
-    case 2: return Run<2>(halves, top, found).run();
-    case 3: return Run<3>(halves, top, found).run();
-    case 4: return Run<4>(halves, top, found).run();
-    case 8: return Run<8>(halves, top, found).run();
-    default: return Run<0>(halves, top, found).run();
+    case 1: return Run<1>(halves, limits, found).run();
+    case 2: return Run<2>(halves, limits, found).run();
+    case 3: return Run<3>(halves, limits, found).run();
+    case 4: return Run<4>(halves, limits, found).run();
+    case 8: return Run<8>(halves, limits, found).run();
+    default: return Run<0>(halves, limits, found).run();
     }
 }
 

@@ -9,6 +9,9 @@
 // every pair was looked at or cut: that is the proof. Cost: about 2^(N/2) N/2 to list and sort, and a join that grows
 // with the number of situations.
 //
+// With moves there is a limit for each number of them, never more for more moves; a box is held against the limit of
+// the fewest moves in it.
+//
 // Ties: the first in the order of the trees, which depends on the job alone.
 #pragma once
 
@@ -19,6 +22,13 @@
 
 namespace legwork {
 
+// Pairs wanted: below the limit of their moves. Entry m: of m moves; pairs of more than all entries, or of not more
+// than `done`, are not.
+struct Limits {
+    std::vector<std::int64_t> worst;
+    int done = -1;
+};
+
 struct Join {
     HalfList const& left;
     HalfList const& right;
@@ -26,9 +36,9 @@ struct Join {
     Effort& effort;
 };
 
-// Calls `found(worst, i, j)` for pairs with a worst |D| below the limit; what it returns is the limit from then on (not
-// above the old one). Every pair below the limit of its moment is shown. False when the effort ended first.
-using Found = std::function<std::int64_t(std::int64_t worst, std::size_t left, std::size_t right)>;
-bool join(Join const& halves, std::int64_t limit, Found const& found);
+// Calls `found` for pairs that are wanted; it may lower limits. Every pair below its limit of the moment is shown.
+// False when the effort ended first.
+using Found = std::function<void(std::int64_t worst, int moves, HalfList::Point left, HalfList::Point right)>;
+bool join(Join const& halves, Limits& limits, Found const& found);
 
 } // namespace legwork

@@ -14,11 +14,11 @@ namespace legwork {
 
 namespace {
 
-constexpr int kStarts = 24;
+constexpr int kStarts = 12;
 // A point listed, sorted into its tree and boxed.
 constexpr std::int64_t kStepsAPoint = 150;
 // Where nothing can be proven in the time a person waits, more search is worth little.
-constexpr std::int64_t kImproveSteps = 2'000'000'000;
+constexpr std::int64_t kImproveSteps = 1'000'000'000;
 
 // Every assignment joined. False when it could not be finished.
 bool join_all(LegProblem const& p, Least& least, Effort& effort) {
@@ -30,12 +30,13 @@ bool join_all(LegProblem const& p, Least& least, Effort& effort) {
     HalfList const left(both.left, p.constant), right(both.right, std::vector<std::int64_t>(p.situations(), 0));
     effort.spend(static_cast<std::int64_t>(left_size + right_size) * kStepsAPoint);
     Assignment choice(p.decisions.size());
-    return join({left, right, p.least_on_a, p.most_on_a, effort}, least.worst,
-                [&](std::int64_t worst, std::size_t i, std::size_t j) {
+    Limits limits{{least.worst}, -1};
+    return join({left, right, p.least_on_a, p.most_on_a, effort}, limits,
+                [&](std::int64_t worst, int, HalfList::Point i, HalfList::Point j) {
                     left.write(i, choice);
                     right.write(j, choice);
                     least.choice = choice;
-                    return least.worst = worst;
+                    limits.worst[0] = least.worst = worst;
                 });
 }
 
@@ -50,17 +51,21 @@ bool fits_join(LegProblem const& p) {
     return true;
 }
 
-Least least_worst(LegProblem const& problem, Effort& effort) {
-    auto const p = without_idle_situations(problem);
+Least quick_least(LegProblem const& p, Effort& effort) {
     Least least;
     least.lower_bound = quick_lower_bound(p);
+    least.choice = descend(p, kStarts, least.lower_bound, effort);
+    if (least.choice) least.worst = worst_difference(p, *least.choice);
+    return least;
+}
+
+Least least_worst(LegProblem const& problem, Effort& effort) {
+    auto const p = without_idle_situations(problem);
     if (p.situations() == 1) {
         if (auto const worst = SumTable(p, 0).least(effort)) return {*worst, *worst, {}};
     }
-    least.choice = descend(p, kStarts, least.lower_bound, effort);
-    if (!least.choice) return least;
-    least.worst = worst_difference(p, *least.choice);
-    if (least.is_proven()) return least;
+    auto least = quick_least(p, effort);
+    if (!least.choice || least.is_proven()) return least;
     if (join_all(p, least, effort)) {
         least.lower_bound = least.worst;
         return least;

@@ -14,17 +14,18 @@ namespace legwork {
 namespace {
 std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
-Front front_of(PanelModel const& m, LegProblem const& p, Room const& room, Effort& effort) {
+Front front_of(PanelModel const& m, LegProblem const& p, Room const& room, bool to_read, Effort& effort) {
     if (!m.contradictions.empty()) return {};
-    return front(m, p, room, effort);
+    return front(m, p, room, to_read, effort);
 }
 } // namespace
 
-Solved::Solved(Job const& job, Panel const& panel, Below const& below, ModelOptions const& options, Effort& effort)
+Solved::Solved(Job const& job, Panel const& panel, Below const& below, ModelOptions const& options, Effort& effort,
+               bool to_read)
     : model_(panel_model(job, panel, below, options)),
       problem_(leg_problem(model_)),
       room_(model_),
-      front_(front_of(model_, problem_, room_, effort)) {}
+      front_(front_of(model_, problem_, room_, to_read, effort)) {}
 
 bool Solved::reach_matters() const {
     return std::ranges::any_of(model_.units, [&](Unit const& u) {

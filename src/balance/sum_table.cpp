@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>
+#include <limits>
 #include <numeric>
 #include <utility>
 
@@ -13,138 +14,160 @@ namespace legwork {
 
 namespace {
 
-std::size_t at(int i) { return static_cast<std::size_t>(i); }
+std::size_t at(std::int64_t i) { return static_cast<std::size_t>(i); }
 
-void or_shifted(std::uint64_t* to, std::uint64_t const* from, std::size_t words, std::size_t up) {
-    std::size_t const whole = up / 64, bits = up % 64;
-    if (bits == 0) {
-        for (std::size_t i = whole; i < words; ++i) to[i] |= from[i - whole];
-        return;
+// The most that items can add with so many moves: the best for their moves first, the last one whole.
+template <class Items, class Amount>
+std::int64_t most_with(Items const& items, int moves, Amount amount) {
+    std::vector<std::pair<std::int64_t, int>> going;
+    for (auto const& i : items)
+        if (amount(i) > 0) going.push_back({amount(i), i.moves});
+    std::ranges::stable_sort(going,
+                             [](auto const& a, auto const& b) { return a.first * b.second > b.first * a.second; });
+    std::int64_t sum = 0;
+    for (auto const& [add, cost] : going) {
+        if (cost > 0 && moves <= 0) continue;
+        sum += add;
+        moves -= cost;
     }
-    if (whole < words) to[whole] |= from[0] << bits;
-    for (std::size_t i = whole + 1; i < words; ++i)
-        to[i] |= (from[i - whole] << bits) | (from[i - whole - 1] >> (64 - bits));
-}
-
-std::optional<std::size_t> first_set(std::uint64_t const* row, std::size_t words, std::size_t from) {
-    for (auto w = from / 64; w < words; ++w) {
-        auto const bits = w == from / 64 ? row[w] & (~std::uint64_t{0} << (from % 64)) : row[w];
-        if (bits) return w * 64 + at(__builtin_ctzll(bits));
-    }
-    return {};
-}
-
-std::optional<std::size_t> last_set_before(std::uint64_t const* row, std::size_t words, std::size_t end) {
-    end = std::min(end, words * 64);
-    for (auto w = (end + 63) / 64; w-- > 0;) {
-        auto bits = row[w];
-        if (w == end / 64) bits &= (std::uint64_t{1} << (end % 64)) - 1;
-        if (bits) return w * 64 + 63 - at(__builtin_clzll(bits));
-    }
-    return {};
+    return sum;
 }
 
 } // namespace
 
 SumTable::SumTable(LegProblem const& problem, std::size_t situation) : problem_(problem), situation_(situation) {
-    std::int64_t divisor = 0, sum = 0;
-    for (Decision const& d : problem.decisions) {
-        divisor = std::gcd(divisor, d.d[situation]);
-        sum += std::abs(d.d[situation]);
-    }
+    std::int64_t divisor = 0;
+    for (Decision const& d : problem.decisions) divisor = std::gcd(divisor, d.d[situation]);
     grain_ = std::max<std::int64_t>(1, divisor);
-    most_up_ = static_cast<std::size_t>(sum / grain_);
 }
 
 std::vector<SumTable::Item> SumTable::items(bool with_moves) const {
     std::vector<Item> all;
     for (Decision const& d : problem_.decisions) {
-        auto const v = d.d[situation_];
-        auto const size = static_cast<std::size_t>(std::abs(v) / grain_);
-        Choice plus{true, with_moves ? d.plus_moves : 0, d.is_single, v > 0 ? size : 0};
-        Choice minus{false, with_moves ? d.minus_moves : 0, 0, v < 0 ? size : 0};
-        Item item{plus, minus};
-        if (minus.moves < plus.moves) std::swap(item.first, item.second);
-        all.push_back(item);
-    }
-    for (Item& i : all) { // count from the preferred choice, so that few moves span few counts
-        if (i.first.moves == i.second.moves) continue;
-        i.second.on_a -= i.first.on_a;
-        i.first.on_a = 0;
+        int const to_minus = with_moves ? d.minus_moves - d.plus_moves : 0;
+        bool const plus = to_minus >= 0;
+        auto const step = d.d[situation_] / grain_;
+        all.push_back({plus, std::abs(to_minus), d.is_single ? (plus ? -1 : 1) : 0, plus ? -step : step});
     }
     return all;
 }
 
+std::int64_t SumTable::preferred_difference(std::vector<Item> const& items) const {
+    auto d = problem_.constant[situation_];
+    for (std::size_t i = 0; i < items.size(); ++i)
+        d += (items[i].prefers_plus ? 1 : -1) * problem_.decisions[i].d[situation_];
+    return d;
+}
+
+int SumTable::preferred_count(std::vector<Item> const& items) const {
+    int n = 0;
+    for (std::size_t i = 0; i < items.size(); ++i) n += problem_.decisions[i].is_single && items[i].prefers_plus;
+    return n;
+}
+
+void SumTable::set_counts(Shape& s, std::vector<Item> const& items, int moves) const {
+    auto const singles = static_cast<int>(std::ranges::count_if(problem_.decisions, &Decision::is_single));
+    if (problem_.least_on_a <= 0 && problem_.most_on_a >= singles) return;
+    int const base = preferred_count(items);
+    auto low = static_cast<int>(most_with(items, moves, [](Item const& i) { return std::int64_t{-i.on_a}; }));
+    auto high = static_cast<int>(most_with(items, moves, [](Item const& i) { return std::int64_t{i.on_a}; }));
+    // Counts that go one way only need not go past the range.
+    bool const falls = high == 0, rises = low == 0;
+    if (falls) low = std::min(low, std::max(0, base - problem_.least_on_a));
+    if (rises) high = std::min(high, std::max(0, problem_.most_on_a - base));
+    s.counted = true;
+    s.low = low;
+    s.counts = low + high + 1;
+}
+
 SumTable::Shape SumTable::shape(std::vector<Item> const& items, int moves) const {
     Shape s;
-    auto const singles = static_cast<int>(std::ranges::count_if(problem_.decisions, &Decision::is_single));
-    s.moves = moves;
-    s.words = most_up_ / 64 + 1;
-    if (problem_.least_on_a <= 0 && problem_.most_on_a >= singles) return s; // the counts forbid nothing
-    int down = 0, up = 0, open = 0;
-    for (Item const& i : items) {
-        if (i.first.moves == i.second.moves)
-            open += i.first.on_a != i.second.on_a;
-        else
-            (i.second.on_a < 0 ? down : up) += i.second.on_a != 0;
+    set_counts(s, items, moves);
+    std::vector<std::int64_t> up, down;
+    for (int m = 0; m <= moves; ++m) {
+        up.push_back(most_with(items, m, [](Item const& i) { return i.step; }));
+        down.push_back(most_with(items, m, [](Item const& i) { return -i.step; }));
     }
-    s.low = std::min(down, moves);
-    s.counts = s.low + std::min(up, moves) + open + 1;
+    // Nobody needs to end further from even than where staying ends, if that is allowed.
+    int const base = preferred_count(items);
+    bool const can_stay = !s.counted || (base >= problem_.least_on_a && base <= problem_.most_on_a);
+    auto const d = preferred_difference(items);
+    auto const even = -d / (2 * grain_), slack = std::abs(d) / (2 * grain_) + 2;
+    for (int m = 0; m <= moves; ++m) {
+        auto low = -down[at(m)], high = up[at(m)];
+        if (can_stay) {
+            low = std::max(low, even - slack - up[at(moves - m)]);
+            high = std::min(high, even + slack + down[at(moves - m)]);
+        }
+        Band const band{low, at(std::max<std::int64_t>(0, high - low) / 64 + 1), s.size};
+        s.size += band.words * at(s.counts);
+        s.bands.push_back(band);
+    }
     return s;
 }
 
 bool SumTable::fits(Shape const& s, std::size_t tables, Effort const& effort) const {
-    return s.bytes() / 1024 * tables < effort.bytes() / 1024 && s.words < effort.bytes();
+    return s.size <= effort.bytes() / 8 / tables;
 }
 
-// table := all states after one more decision.
-void SumTable::add(Words& table, Words& scratch, Item const& item, Shape const& s) const {
-    std::ranges::fill(scratch, 0);
-    for (Choice const& c : {item.first, item.second})
-        for (int m = 0; m + c.moves <= s.moves; ++m)
-            for (int n = -s.low; n < s.counts - s.low; ++n) {
-                int const to = s.counts == 1 ? 0 : n + c.on_a;
-                if (to < -s.low || to >= s.counts - s.low) continue;
-                or_shifted(&scratch[s.row(m + c.moves, to)], &table[s.row(m, n)], s.words, c.up);
-            }
-    std::swap(table, scratch);
+// Before any decision: all take their preferred side.
+SumTable::Words SumTable::first_table(Shape const& s) const {
+    Words table(s.size, 0);
+    auto const u = at(-s.bands[0].from);
+    s.row(table, 0, 0).words[u / 64] = std::uint64_t{1} << (u % 64);
+    return table;
+}
+
+// table := all states after one more decision. In place: rows are taken in the order that reads each before it grows.
+void SumTable::add(Words& table, Item const& item, Shape const& s) const {
+    int const on_a = s.counted ? item.on_a : 0;
+    for (int m = s.moves() - item.moves; m >= 0; --m) {
+        auto const by = item.step + s.bands[at(m)].from - s.bands[at(m + item.moves)].from;
+        for (int k = 0; k < s.counts; ++k) {
+            int const n = on_a > 0 ? s.counts - s.low - 1 - k : k - s.low;
+            if (s.holds(m, n + on_a)) or_shifted(s.row(table, m + item.moves, n + on_a), s.row(table, m, n), by);
+        }
+    }
 }
 
 std::optional<SumTable::Words> SumTable::table(std::vector<Item> const& items, Shape const& s, Effort& effort) const {
-    if (!fits(s, 2, effort)) return {};
-    auto const size = s.bytes() / 8;
-    Words table(size, 0), scratch(size, 0);
-    table[s.row(0, 0)] = 1;
+    if (!fits(s, 1, effort)) return {};
+    auto table = first_table(s);
     for (auto i = items.rbegin(); i != items.rend(); ++i) {
-        if (!effort.spend(static_cast<std::int64_t>(size))) return {};
-        add(table, scratch, *i, s);
+        if (!effort.spend(static_cast<std::int64_t>(s.size))) return {};
+        add(table, *i, s);
     }
     return table;
 }
 
-// The least |D| among the states with exactly `moves` moves and a count in range, and where it is.
-std::int64_t SumTable::nearest(Words const& table, Shape const& s, int moves, std::vector<Item> const& items, int* on_a,
-                               std::size_t* up) const {
-    int base = 0; // singles on leg A when all take the preferred choice
-    for (std::size_t i = 0; i < items.size(); ++i)
-        if (items[i].first.moves != items[i].second.moves && problem_.decisions[i].is_single)
-            base += items[i].first.plus;
-    // D = difference(0) + 2 grain u; the first sum that leaves A not lighter.
-    auto const lowest = problem_.constant[situation_] - static_cast<std::int64_t>(most_up_) * grain_;
-    auto const even = lowest >= 0 ? 0 : static_cast<std::size_t>((-lowest + 2 * grain_ - 1) / (2 * grain_));
+bool SumTable::reached(Words& table, Shape const& s, State const& state) const {
+    if (!s.holds(state.moves, state.on_a)) return false;
+    auto const row = s.row(table, state.moves, state.on_a);
+    auto const u = state.d - s.bands[at(state.moves)].from;
+    if (u < 0 || at(u) >= row.count * 64) return false;
+    return (row.words[u / 64] >> (u % 64) & 1) != 0;
+}
+
+// The least |D| among the states with exactly `state.moves` moves and a count in range; sets the state.
+std::int64_t SumTable::nearest(Words& table, Shape const& s, std::vector<Item> const& items, State& state) const {
+    int const base = preferred_count(items);
+    auto const& band = s.bands[at(state.moves)];
+    // Bit u stands for D = lowest + 2 grain u; the first that leaves A not lighter.
+    auto const lowest = preferred_difference(items) + 2 * grain_ * band.from;
+    auto const even = lowest >= 0 ? 0 : at((-lowest + 2 * grain_ - 1) / (2 * grain_));
     auto const size = [&](std::size_t u) { return std::abs(lowest + 2 * grain_ * static_cast<std::int64_t>(u)); };
     std::int64_t best = kUnreachable;
     for (int n = -s.low; n < s.counts - s.low; ++n) {
-        if (s.counts > 1 && (base + n < problem_.least_on_a || base + n > problem_.most_on_a)) continue;
-        auto const* row = &table[s.row(moves, n)];
+        if (s.counted && (base + n < problem_.least_on_a || base + n > problem_.most_on_a)) continue;
+        auto const row = s.row(table, state.moves, n);
         auto const consider = [&](std::optional<std::size_t> u) {
             if (!u || size(*u) >= best) return;
             best = size(*u);
-            *on_a = n;
-            *up = *u;
+            state.on_a = n;
+            state.d = static_cast<std::int64_t>(*u) + band.from;
         };
-        consider(first_set(row, s.words, even));
-        consider(last_set_before(row, s.words, even));
+        consider(first_set(row, even));
+        consider(last_set_before(row, even));
     }
     return best;
 }
@@ -152,24 +175,22 @@ std::int64_t SumTable::nearest(Words const& table, Shape const& s, int moves, st
 std::optional<std::int64_t> SumTable::least(Effort& effort) const {
     auto const all = items(false);
     auto const s = shape(all, 0);
-    auto const finished = table(all, s, effort);
+    auto finished = table(all, s, effort);
     if (!finished) return {};
-    int n = 0;
-    std::size_t up = 0;
-    return nearest(*finished, s, 0, all, &n, &up);
+    State state;
+    return nearest(*finished, s, all, state);
 }
 
-std::optional<std::vector<std::int64_t>> SumTable::by_moves(int most, Effort& effort) const {
+std::optional<std::vector<std::int64_t>> SumTable::by_moves(int most, bool to_read, Effort& effort) const {
     auto const all = items(true);
     auto const s = shape(all, most);
-    if (!fits(s, 2 * stride() + 4, effort)) return {};
-    auto const finished = table(all, s, effort);
+    if (to_read && !fits(s, 2 * stride() + 4, effort)) return {};
+    auto finished = table(all, s, effort);
     if (!finished) return {};
     std::vector<std::int64_t> least;
     for (int m = 0; m <= most; ++m) {
-        int n = 0;
-        std::size_t up = 0;
-        auto const here = nearest(*finished, s, m, all, &n, &up);
+        State state{m, 0, 0};
+        auto const here = nearest(*finished, s, all, state);
         least.push_back(least.empty() ? here : std::min(here, least.back()));
     }
     return least;
@@ -181,50 +202,43 @@ std::size_t SumTable::stride() const {
                                  static_cast<std::size_t>(std::sqrt(static_cast<double>(problem_.decisions.size()))));
 }
 
-std::optional<Assignment> SumTable::assignment(std::optional<int> most, std::int64_t worst, Effort& effort) const {
-    int const moves = most.value_or(0);
-    auto const all = items(most.has_value());
-    auto const s = shape(all, moves);
+std::optional<Assignment> SumTable::assignment(std::optional<int> moves, std::int64_t worst, Effort& effort) const {
+    auto const all = items(moves.has_value());
+    auto const s = shape(all, moves.value_or(0));
     auto const stride = this->stride();
     if (!fits(s, 2 * stride + 4, effort)) return {};
-    auto const size = s.bytes() / 8;
     std::vector<Words> kept;
-    Words current(size, 0), scratch(size, 0);
-    current[s.row(0, 0)] = 1;
+    auto current = first_table(s);
     for (std::size_t done = 0;; ++done) { // table `done` holds the last `done` decisions
         if (done % stride == 0) kept.push_back(current);
         if (done == all.size()) break;
-        if (!effort.spend(static_cast<std::int64_t>(size))) return {};
-        add(current, scratch, all[all.size() - 1 - done], s);
+        if (!effort.spend(static_cast<std::int64_t>(s.size))) return {};
+        add(current, all[all.size() - 1 - done], s);
     }
-    int m = 0, n = 0;
-    std::size_t up = 0;
-    while (m <= moves && nearest(current, s, m, all, &n, &up) != worst) ++m;
-    if (m > moves) return {};
-    Assignment choice(all.size());
-    std::vector<Words> block;
-    for (std::size_t i = 0; i < all.size(); ++i) {
-        std::size_t const before = all.size() - 1 - i; // decisions after this one
-        if (block.empty()) {
-            for (block.push_back(std::exchange(kept[before / stride], {})); block.size() <= before % stride;) {
-                Words next = block.back();
-                if (!effort.spend(static_cast<std::int64_t>(size))) return {};
-                add(next, scratch, all[all.size() - 1 - (before / stride * stride + block.size() - 1)], s);
-                block.push_back(std::move(next));
-            }
+    State state;
+    while (state.moves <= s.moves() && nearest(current, s, all, state) != worst) ++state.moves;
+    if (state.moves > s.moves()) return {};
+    return read_back(all, s, state, std::move(kept), effort);
+}
+
+std::optional<Assignment> SumTable::read_back(std::vector<Item> const& items, Shape const& s, State state,
+                                              std::vector<Words> kept, Effort& effort) const {
+    auto const stride = this->stride();
+    Assignment choice(items.size());
+    std::vector<Words> block; // tables from a kept one up to the one of the decisions after this
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        std::size_t const after = items.size() - 1 - i;
+        if (block.empty()) block.push_back(std::exchange(kept[after / stride], {}));
+        for (auto n = after / stride * stride + block.size() - 1; n < after; ++n) {
+            if (!effort.spend(static_cast<std::int64_t>(s.size))) return {};
+            block.push_back(block.back());
+            add(block.back(), items[items.size() - 1 - n], s);
         }
-        auto const& table = block.back();
-        for (Choice const& c : {all[i].first, all[i].second}) {
-            int const count = s.counts == 1 ? 0 : n - c.on_a;
-            if (m < c.moves || up < c.up || count < -s.low || count >= s.counts - s.low) continue;
-            if (auto const from = up - c.up; !(table[s.row(m - c.moves, count) + from / 64] >> (from % 64) & 1))
-                continue;
-            choice[i] = c.plus;
-            m -= c.moves;
-            n = count;
-            up -= c.up;
-            break;
-        }
+        Item const& item = items[i];
+        bool const preferred = reached(block.back(), s, state);
+        if (!preferred)
+            state = {state.moves - item.moves, state.on_a - (s.counted ? item.on_a : 0), state.d - item.step};
+        choice[i] = preferred == item.prefers_plus;
         block.pop_back();
     }
     return choice;
