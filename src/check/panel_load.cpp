@@ -60,8 +60,8 @@ std::optional<Finding> overload(Case const& c, Panel const& panel, Feed const& f
         feed.source.empty() ? "" : fmt::format(" from \"{}\"", feed.source), limit->what, amps(value(limit->most)));
     if (in_use)
         f.fix =
-            "Leave something off in that situation, move load to the other leg (`legwork balance`), or find out with "
-            "`legwork load` whether the service must grow";
+            "Leave something off in that situation, move load to the other leg (`legwork balance`), or have the service "
+            "reckoned: it may have to grow";
     else if (c.job.situations.empty())
         f.fix =
             "It need not matter, since not everything runs at once: name the situations that do happen, and they are "
