@@ -111,7 +111,7 @@ space = 5
     REQUIRE(held["panels"][0]["least_imbalance_va"] == 0);
 }
 
-TEST_CASE("--write changes spaces and nothing else, and keeps the old file", "[cli][balance]") {
+TEST_CASE("balance --write changes spaces and nothing else, and keeps the old file", "[cli][balance]") {
     TemporaryFolder const folder;
     auto const path = folder / "my job.toml";
     legwork::write_file(path, small_job());
