@@ -14,6 +14,12 @@ using namespace legwork::sheet_test;
 using Catch::Contains;
 
 namespace {
+#if defined(__SANITIZE_ADDRESS__)
+constexpr unsigned kPanels = 10; // the sanitizers are slow
+#else
+constexpr unsigned kPanels = 60;
+#endif
+
 Text only(std::vector<Sheet> const& sheets, std::string_view words) {
     auto const found = said(sheets, words);
     CAPTURE(words);
@@ -24,7 +30,7 @@ Text only(std::vector<Sheet> const& sheets, std::string_view words) {
 
 TEST_CASE("directory: nothing cut, nothing over another, whatever stands on the panel", "[sheet][directory]") {
     Fonts const widths(SOURCE_DIR "/fonts");
-    for (unsigned seed = 1; seed <= 60; ++seed) {
+    for (unsigned seed = 1; seed <= kPanels; ++seed) {
         Job const job = crowded(seed);
         Plan const plan = as_filed(job);
         for (Form const& form : {directory_letter(), directory_a4()}) {
@@ -42,7 +48,7 @@ TEST_CASE("directory: nothing cut, nothing over another, whatever stands on the 
 
 TEST_CASE("directory: every circuit's whole name and every space stand on it", "[sheet][directory]") {
     Fonts const widths(SOURCE_DIR "/fonts");
-    for (unsigned seed = 1; seed <= 60; ++seed) {
+    for (unsigned seed = 1; seed <= kPanels; ++seed) {
         CAPTURE(seed);
         Job const job = crowded(seed);
         auto const sheets = directory(job, widths);
