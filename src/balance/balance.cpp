@@ -4,10 +4,11 @@
 #include "balance/balance.h"
 
 #include "balance/each_panel.h"
-#include "balance/solved.h"
+#include "balance/reach_search.h"
 #include "balance/why.h"
 
 #include <algorithm>
+#include <limits>
 
 namespace legwork {
 
@@ -46,47 +47,35 @@ std::optional<std::size_t> chosen(PanelModel const& m, Front const& f, BalanceOp
     return last;
 }
 
-void reach_alone(PanelPlan& plan, Solved const& solved, Job const& job, Panel const& panel, Below const& below,
-                 BalanceOptions const& options, Effort& effort) {
-    auto const slots = within_reach(job, panel, below, {}, options.max_moves, effort);
-    if (!slots) {
-        plan.why =
-            "some circuits do not reach a space that is left for them; give them a longer cable or change `reach`";
-        return;
-    }
-    fill(plan, solved.model(), *slots);
-    if (solved.model().legs != Legs::two) return;
-    plan.least_imbalance_va = plan.imbalance_va;
-    plan.lower_bound_va = std::min(solved.front().lower_bound, *plan.imbalance_va);
-    plan.proven = plan.lower_bound_va == plan.least_imbalance_va;
-    plan.tradeoff = {{plan.moves, *plan.imbalance_va}};
-    plan.tradeoff_proven_to = -1;
-}
-
 PanelPlan balanced(Job const& job, Panel const& panel, Below const& below, BalanceOptions const& options,
                    Effort& effort) {
     PanelPlan plan;
     plan.panel = panel.name;
-    Solved solved(job, panel, below, {}, effort);
+    Solved const solved(job, panel, below, {}, effort);
+    auto const& m = solved.model();
     if (!solved.has_layout()) {
-        plan.why = why_no_room(solved.model(), solved.problem(), solved.room(), false);
+        plan.why = why_no_room(m, solved.problem(), solved.room(), false);
         return plan;
     }
-    if (solved.reach_matters()) solved.drop_unreachable_steps(effort);
-    if (solved.front().steps.empty()) {
-        reach_alone(plan, solved, job, panel, below, options, effort);
+    ReachFront reach;
+    bool const by_reach = solved.reach_matters();
+    if (by_reach) reach = reach_front(solved, below, {}, std::numeric_limits<int>::max(), effort);
+    if (by_reach && reach.steps.empty()) {
+        plan.why = why_out_of_reach(m, reach.is_proven);
         return plan;
     }
-    fill_front(plan, solved.model(), solved.front(), solved.room(), effort);
-    auto const step = chosen(solved.model(), solved.front(), options);
+    Front const front = by_reach ? as_front(reach, solved.front()) : solved.front();
+    fill_front(plan, m, front, solved.room(), effort);
+    auto const step = chosen(m, front, options);
     if (!step) {
-        plan.why = why_not_so_few(solved.model(), *options.max_moves, solved.front().steps.front().moves);
+        plan.why = why_not_so_few(m, *options.max_moves, front.steps.front().moves);
         return plan;
     }
     // Reading the answer back must not fail for lack of steps: it is a small part of what finding it took.
     Effort reading(kSteps, kBytes);
-    if (auto const slots = solved.layout(*step, reading))
-        fill(plan, solved.model(), *slots);
+    auto const slots = by_reach ? std::optional(reach.steps[*step].slots) : solved.layout(*step, reading);
+    if (slots)
+        fill(plan, m, *slots);
     else
         plan.why = "no layout was found within the effort allowed";
     return plan;

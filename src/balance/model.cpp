@@ -32,9 +32,13 @@ void read_today(PanelModel& m, ModelOptions const& options) {
     for (std::size_t i = 0; i < m.circuits.size(); ++i) {
         Circuit const& c = *m.circuits[i];
         auto filed = c.space ? slots(layout, *c.space, c.poles) : std::vector<Spot>{};
+        m.is_sent_away.push_back(false);
         if (int const pin = i < options.pins.size() ? options.pins[i] : 0) {
             auto put = slots(layout, {pin, 0}, c.poles);
-            m.pinned_moves += !filed.empty() && filed.front().space != pin;
+            m.is_sent_away.back() = filed.empty() || filed.front().space != pin;
+            m.pinned_moves += !filed.empty() && m.is_sent_away.back();
+            // At home it keeps the half it has, where that is legal.
+            if (!m.is_sent_away.back() && layout.is_tandem(pin)) put = filed;
             filed = std::move(put);
         }
         m.today.push_back(std::move(filed));

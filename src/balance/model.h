@@ -48,6 +48,7 @@ struct PanelModel {
     Legs legs = Legs::two;
     std::vector<Circuit const*> circuits;
     std::vector<CircuitLoad> loads;
+    std::vector<bool> is_sent_away;       // pinned to another space than the file's
     std::vector<std::vector<Spot>> today; // slots of each circuit, pins applied; empty: new
     std::vector<std::vector<bool>> reach; // of each circuit by space; empty: anywhere
     std::vector<int> space_of_cell, cell_of_space;

@@ -28,8 +28,6 @@ public:
     bool reach_matters() const;
     // Of step number `n`; none when reach forbids it, or the effort does not suffice.
     std::optional<Slots> layout(std::size_t n, Effort& effort) const;
-    // Takes out the steps that reach forbids; what is left is the best that was found.
-    void drop_unreachable_steps(Effort& effort);
 
 private:
     PanelModel model_;
@@ -37,10 +35,5 @@ private:
     Room room_;
     Front front_;
 };
-
-// Where the reach of some circuits forbids every step: puts such circuits on a space each before the search, a few
-// dozen ways, and gives the most even layout that comes of it. No proof. `allowed_moves`: more are not wanted.
-std::optional<Slots> within_reach(Job const& job, Panel const& panel, Below const& below, ModelOptions const& options,
-                                  std::optional<int> allowed_moves, Effort& effort);
 
 } // namespace legwork

@@ -129,6 +129,10 @@ private:
         for (Spot const s : m_.today[at(circuit)]) words += (words.empty() ? "" : " and ") + text(s);
         return words;
     }
+    // Held as the file has it, legal or not.
+    bool is_filed(int circuit) const {
+        return hold_all_ && !m_.today[at(circuit)].empty() && !m_.is_sent_away[at(circuit)];
+    }
     void contradict(std::string words) { m_.contradictions.push_back(std::move(words)); }
     void wall_up(int circuit) {
         for (Spot const s : m_.today[at(circuit)])
@@ -144,7 +148,7 @@ private:
         bool const legal = verdict >= Verdict::half && site_ok;
         u.held = today_.stays(u.a) || (legal && verdict == Verdict::half);
         u.home_ok = legal && !u.held;
-        if (hold_all_ && u.a_here) return;
+        if (is_filed(u.a)) return;
         if (u.held && !legal) contradict_fixed(u.a, site_ok);
         if (!u.held && two && !takes_two_poles(*m_.panel, m_.legs))
             contradict(fmt::format(
@@ -164,10 +168,12 @@ private:
     }
 
     bool legal_together(Unit const& u) const {
-        if (m_.legs != Legs::two) return true;
-        if (u.cell_a < 0 || u.cell_b < 0 || m_.leg[at(u.cell_a)] == m_.leg[at(u.cell_b)]) return false;
+        if (u.cell_a < 0 || u.cell_b < 0) return false;
+        if (adjacent(u.cell_a, u.cell_b)) return true;
+        if (m_.is_sent_away[at(u.a)] || m_.is_sent_away[at(u.b)]) return false;
+        if (m_.legs != Legs::two) return true; // it is no worse than elsewhere
         bool const tied = m_.circuits[at(u.a)]->tie != Tie::none || m_.circuits[at(u.b)]->tie != Tie::none;
-        return !tied || adjacent(u.cell_a, u.cell_b);
+        return !tied && m_.leg[at(u.cell_a)] != m_.leg[at(u.cell_b)];
     }
 
     void judge_pair(Unit& u) {
@@ -182,13 +188,11 @@ private:
         u.held = (u.a_held && u.b_held) || on_halves;
         if (u.held) {
             u.a_held = u.b_held = true;
-            if (!legal && !hold_all_) contradict_pair(u);
+            if (!legal && !(is_filed(u.a) && is_filed(u.b))) contradict_pair(u);
             return;
         }
-        if (!hold_all_) {
-            if (u.a_held && !a_ok) contradict_fixed(u.a, true);
-            if (u.b_held && !b_ok) contradict_fixed(u.b, true);
-        }
+        if (u.a_held && !a_ok && !is_filed(u.a)) contradict_fixed(u.a, true);
+        if (u.b_held && !b_ok && !is_filed(u.b)) contradict_fixed(u.b, true);
         u.home_ok = legal;
         // A half whose space is shared with a stranger cannot give it up for good, nor carry it along.
         bool const a_shared = u.a_here && today_.is_shared(u.a, u.b), b_shared = u.b_here && today_.is_shared(u.b, u.a);

@@ -162,6 +162,15 @@ std::string why_no_room(PanelModel const& m, LegProblem const& problem, Room con
     return words;
 }
 
+std::string why_out_of_reach(PanelModel const& m, bool proven) {
+    std::vector<std::string> who;
+    for (Unit const& u : m.units)
+        for (int const c : {u.a, u.b})
+            if (c >= 0 && !u.held && !m.reach[at(c)].empty()) who.push_back(m.mark(c));
+    return fmt::format("{} within reach of the wires of {}; give them more cable, change `reach`, or free spaces there",
+                       proven ? "there is no layout" : "no layout was found", listed(who));
+}
+
 std::string why_not_so_few(PanelModel const& m, int asked, int fewest) {
     std::vector<std::string> fresh;
     for (Unit const& u : m.units)

@@ -78,7 +78,7 @@ private:
             for (int t = s + 1; t <= panel_.spaces; ++t) {
                 bool const below = seat(t).column == seat(s).column && seat(t).row == seat(s).row + 1;
                 if (!below) continue;
-                bool const reached = reaches(c, seat(t), t) || !moved(c, s);
+                bool const reached = reaches(c, seat(t), t) || (c.space && !moved(c, s));
                 bool const fits = reached && seat(t).usable && two_pole_site(phase_, seat(s), seat(t));
                 if (fits || filed(c)) p.choices.push_back({taken(c, s) | taken(c, t), moved(c, s), even});
             }

@@ -60,7 +60,7 @@ TEST_CASE("balance against exhaustive placement: a sub-panel loads the panel abo
     for (std::uint64_t seed = 40'000; seed < 40'300; seed += kShare) right_about(random_job_with_sub_panel(seed), seed);
 }
 
-TEST_CASE("balance against exhaustive placement: wires that reach few spaces", "[.][reach]") {
+TEST_CASE("balance against exhaustive placement: wires that reach few spaces", "[balance][oracle]") {
     right_about_all({.most_spaces = 10, .reach = true}, 80'000, 500);
 }
 
