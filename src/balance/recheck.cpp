@@ -5,11 +5,11 @@
 // included, so that a mistake there cannot hide here.
 
 #include "balance/balance.h"
+#include "balance/recount.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <map>
 #include <set>
@@ -18,60 +18,7 @@ namespace legwork {
 
 namespace {
 
-using Sums = std::vector<std::array<std::int64_t, 2>>; // per situation: VA on leg A, on leg B
-
-struct Bus {
-    Panel const& panel;
-    int rows() const { return panel.spaces / 2 + panel.spaces % 2; }
-    int row(int s) const {
-        if (panel.numbering == Numbering::across) return (s + 1) / 2;
-        return s > rows() ? s - rows() : s;
-    }
-    bool is_first_column(int s) const { return panel.numbering == Numbering::across ? s % 2 == 1 : s <= rows(); }
-    int leg(int s) const { // 0 A, 1 B
-        if (panel.bus_legs == Panel::Bus::by_column) return is_first_column(s) ? 0 : 1;
-        auto const i = static_cast<std::size_t>(row(s)) - 1;
-        if (panel.bus_legs == Panel::Bus::listed && i < panel.row_legs.size())
-            return panel.row_legs[i] == Leg::a ? 0 : 1;
-        return row(s) % 2 == 1 ? 0 : 1;
-    }
-    bool side_by_side(int s, int t) const { // in one column
-        return is_first_column(s) == is_first_column(t) && std::abs(row(s) - row(t)) == 1;
-    }
-    bool facing(int s, int t) const { return row(s) == row(t) && s != t; }
-};
-
-// What the sources of a panel are, looked up to the top.
-std::vector<Supply> sources(Job const& job, Panel const& p, int depth = 0) {
-    std::vector<Supply> found;
-    Panel const* above = nullptr;
-    if (p.feeder)
-        for (Panel const& q : job.panels)
-            if (q.name == p.feeder->panel) above = &q;
-    if (above && depth < 32) {
-        found = sources(job, *above, depth + 1);
-        bool const one_hot =
-            p.supply && p.supply->kind != SupplyKind::split_120_240 && p.supply->kind != SupplyKind::wye_120_208;
-        for (Supply& s : found) {
-            if (!one_hot) continue;
-            bool const two = s.kind == SupplyKind::split_120_240 || s.kind == SupplyKind::wye_120_208;
-            if (two || p.supply->kind == SupplyKind::one_leg_120) s.kind = p.supply->kind;
-            s.leg = p.supply->leg;
-        }
-        return found;
-    }
-    for (std::string const& n : p.supplies)
-        for (Supply const& s : job.supplies)
-            if (s.name == n) found.push_back(s);
-    if (p.supply) found.push_back(*p.supply);
-    return found;
-}
-
-bool two_hots(SupplyKind k) { return k == SupplyKind::split_120_240 || k == SupplyKind::wye_120_208; }
-bool direct(SupplyKind k) { return k == SupplyKind::dc_12 || k == SupplyKind::dc_24 || k == SupplyKind::dc_48; }
-std::int64_t volts(SupplyKind k) {
-    return k == SupplyKind::dc_12 ? 12 : k == SupplyKind::dc_24 ? 24 : k == SupplyKind::dc_48 ? 48 : 120;
-}
+using namespace recount;
 
 class Recheck {
 public:
@@ -115,7 +62,7 @@ private:
         if (homeless && !filed_) fault("{}: a circuit has no space", panel.name);
         check_slots(panel, mine, plan);
         check_pairs(panel, mine, plan);
-        check_loads(panel, mine, plan, homeless);
+        check_loads(panel, plan, homeless);
         check_moves(panel, mine, plan);
         check_front(panel, plan);
     }
@@ -152,7 +99,7 @@ private:
         if (filed_ && filed) return;
         for (Spot const s : p.slots) {
             if (std::ranges::count(panel.blocked, s.space)) fault("{} stands on blocked space {}", c.mark, s.space);
-            if (!is_live(panel, s.space)) fault("{} stands on dead space {}", c.mark, s.space);
+            if (!is_live(job_, panel, s.space)) fault("{} stands on dead space {}", c.mark, s.space);
             bool const takes_halves = std::ranges::count(panel.tandem, s.space) > 0;
             if (s.half && !takes_halves && !(filed && c.fixed))
                 fault("{} stands on a half of space {}, which takes none", c.mark, s.space);
@@ -162,8 +109,8 @@ private:
         }
         if (c.poles == 2 && two_legs(panel) && bus.leg(p.slots[0].space) == bus.leg(p.slots[1].space))
             fault("{} has both poles on one leg", c.mark);
-        bool const dc =
-            direct(sources(job_, panel).empty() ? SupplyKind::split_120_240 : sources(job_, panel).front().kind);
+        auto const from = sources(job_, panel);
+        bool const dc = !from.empty() && is_direct(from.front().kind);
         if (c.poles == 1 && !dc && (!p.leg || (*p.leg == Leg::a ? 0 : 1) != bus.leg(p.slots[0].space)))
             fault("{} is not on the leg that the plan says", c.mark);
     }
@@ -172,18 +119,7 @@ private:
         return std::ranges::any_of(slots, [&](Spot s) { return s.space == space; });
     }
 
-    bool two_legs(Panel const& panel) const {
-        auto const all = sources(job_, panel);
-        return std::ranges::any_of(all, [](Supply const& s) { return two_hots(s.kind); });
-    }
-
-    bool is_live(Panel const& panel, int space) const {
-        if (std::ranges::count(panel.dead, space)) return false;
-        auto const all = sources(job_, panel);
-        return std::ranges::any_of(all, [&](Supply const& s) {
-            return s.kind != SupplyKind::one_leg_120 || (s.leg == Leg::a ? 0 : 1) == Bus{panel}.leg(space);
-        });
-    }
+    bool two_legs(Panel const& panel) const { return has_two_legs(job_, panel); }
 
     static bool within_reach(Panel const& panel, Circuit const& c, int space) {
         if (!c.reach_spaces.empty() && !std::ranges::count(c.reach_spaces, space)) return false;
@@ -242,76 +178,11 @@ private:
         return std::set<int>{c.space->space, d.space->space} == std::set<int>{s, t};
     }
 
-    std::int64_t pole_va(Circuit const& c, Situation const* s, std::int64_t v, bool two) const {
-        std::int64_t share = 1'000'000;
-        if (s) {
-            share = s->other;
-            if (auto const u = s->by_use.find(c.use); !c.use.empty() && u != s->by_use.end()) share = u->second;
-            if (auto const m = s->by_mark.find(c.mark); m != s->by_mark.end()) share = m->second;
-        }
-        if (c.off) return 0;
-        // Thousandths of a VA times millionths, rounded once, halves up.
-        auto const rounded = [&](std::int64_t thousandths) { // 10^10 x 10^6 fits
-            return (thousandths * share + 500'000'000) / 1'000'000'000;
-        };
-        if (c.measured) return rounded(c.measured->count * v);
-        auto const va = c.load ? rounded(c.load->count) : 0;
-        return two ? va / 2 + va % 2 : va;
-    }
-
-    // The legs of a panel as planned, sub-panels included; what has no space counts half on each leg if `all`.
-    Sums legs(Panel const& panel, std::vector<Circuit const*> const& mine, PanelPlan const& plan, bool all, int depth) {
-        Sums sums(job_.situations.size() + 1, {0, 0});
-        auto const from = sources(job_, panel);
-        auto const kind = from.empty() ? SupplyKind::split_120_240 : from.front().kind;
-        for (std::size_t i = 0; i < mine.size(); ++i) {
-            bool const placed = i < plan.placements.size() && !plan.placements[i].slots.empty();
-            if (!placed && !all) continue;
-            auto const load = load_of(*mine[i], kind, depth);
-            for (std::size_t k = 0; k < sums.size(); ++k) {
-                bool const split = mine[i]->poles == 2 && !direct(kind);
-                auto const whole = load[k][0] + load[k][1];
-                if (split)
-                    sums[k][0] += load[k][0], sums[k][1] += load[k][1];
-                else if (!placed)
-                    sums[k][0] += (whole + 1) / 2, sums[k][1] += (whole + 1) / 2;
-                else
-                    sums[k][direct(kind)
-                                ? 0
-                                : static_cast<std::size_t>(Bus{panel}.leg(plan.placements[i].slots[0].space))] += whole;
-            }
-        }
-        return sums;
-    }
-
-    Sums load_of(Circuit const& c, SupplyKind kind, int depth) {
-        Sums sums(job_.situations.size() + 1, {0, 0});
-        bool feeds = false;
-        for (std::size_t i = 0; i < job_.panels.size() && i < plan_.panels.size() && depth < 32; ++i) {
-            Panel const& p = job_.panels[i];
-            if (!p.feeder || p.feeder->panel != c.panel || p.feeder->mark != c.mark) continue;
-            std::vector<Circuit const*> below;
-            for (Circuit const& d : job_.circuits)
-                if (d.panel == p.name) below.push_back(&d);
-            if (below.empty()) continue;
-            feeds = true;
-            auto const part = legs(p, below, plan_.panels[i], true, depth + 1);
-            for (std::size_t k = 0; k < sums.size() && !c.off; ++k) sums[k][0] += part[k][0], sums[k][1] += part[k][1];
-        }
-        if (feeds) return sums;
-        bool const two = c.poles == 2 && !direct(kind);
-        for (std::size_t k = 0; k < sums.size(); ++k) {
-            auto const va = pole_va(c, k ? &job_.situations[k - 1] : nullptr, volts(kind), two);
-            sums[k] = {va, two ? va : 0};
-        }
-        return sums;
-    }
-
-    void check_loads(Panel const& panel, std::vector<Circuit const*> const& mine, PanelPlan const& plan,
-                     bool homeless) {
+    void check_loads(Panel const& panel, PanelPlan const& plan, bool homeless) {
         if (plan.situations.size() != job_.situations.size() + 1)
             return fault("{}: {} situations are reported", panel.name, plan.situations.size());
-        auto const sums = legs(panel, mine, plan, false, 0);
+        auto const sums = leg_sums(job_, plan_, panel, plan);
+        auto const neutral = neutral_amperes(job_, plan_, panel, plan);
         std::int64_t worst = 0;
         for (std::size_t k = 0; k < sums.size(); ++k) {
             auto const& said = plan.situations[k];
@@ -319,6 +190,9 @@ private:
             if (said.leg_a_va != sums[k][0] || said.leg_b_va != sums[k][1] || said.imbalance_va != d)
                 fault("{}, {}: legs {} and {} VA, {} and {} claimed", panel.name, said.name, sums[k][0], sums[k][1],
                       said.leg_a_va, said.leg_b_va);
+            if (!(std::abs(said.neutral_a - neutral[k]) <= 1e-6 * (1 + neutral[k])))
+                fault("{}, {}: {:.2f} A in the neutral, {:.2f} claimed", panel.name, said.name, neutral[k],
+                      said.neutral_a);
             if (k > 0 || job_.situations.empty()) worst = std::max(worst, d);
         }
         bool const counts = two_legs(panel) && !homeless;
