@@ -73,12 +73,6 @@ double x_height_ratio(PangoContext* context, std::string const& family) {
 
 char const* after(char const* letter) { return g_utf8_next_char(letter); }
 
-int width_of(PangoLayout* line) {
-    PangoRectangle logical{};
-    pango_layout_get_extents(line, nullptr, &logical);
-    return logical.width;
-}
-
 } // namespace
 
 std::string printable(std::string_view words) {
@@ -90,10 +84,20 @@ std::string printable(std::string_view words) {
         bool const breaks = c == 0x2028 || c == 0x2029; // line and paragraph separators
         if (g_unichar_iscntrl(c) || breaks)
             clean += ' ';
+        else if ((c & 0xFFFE) == 0xFFFE)
+            clean += "\xef\xbf\xbd"; // U+FFFE, U+FFFF and their like are no characters
         else
             clean.append(at, after(at));
     }
     return clean;
+}
+
+CairoFontOptions unhinted() {
+    CairoFontOptions options{cairo_font_options_create()};
+    cairo_font_options_set_antialias(options.get(), CAIRO_ANTIALIAS_GRAY);
+    cairo_font_options_set_hint_style(options.get(), CAIRO_HINT_STYLE_NONE);
+    cairo_font_options_set_hint_metrics(options.get(), CAIRO_HINT_METRICS_OFF);
+    return options;
 }
 
 Fonts::Inside::Faces Fonts::Inside::faces(FontConfig config) {
@@ -106,11 +110,7 @@ Fonts::Inside::Faces Fonts::Inside::faces(FontConfig config) {
     pango_cairo_font_map_set_resolution(PANGO_CAIRO_FONT_MAP(made.map.get()), 72);
     made.context.reset(pango_font_map_create_context(made.map.get()));
 
-    CairoFontOptions const options{cairo_font_options_create()};
-    cairo_font_options_set_antialias(options.get(), CAIRO_ANTIALIAS_GRAY);
-    cairo_font_options_set_hint_style(options.get(), CAIRO_HINT_STYLE_NONE);
-    cairo_font_options_set_hint_metrics(options.get(), CAIRO_HINT_METRICS_OFF);
-    pango_cairo_context_set_font_options(made.context.get(), options.get());
+    pango_cairo_context_set_font_options(made.context.get(), unhinted().get());
     pango_context_set_round_glyph_positions(made.context.get(), FALSE);
     pango_context_set_language(made.context.get(), pango_language_from_string("en")); // not the machine's
     pango_context_set_base_dir(made.context.get(), PANGO_DIRECTION_LTR);
@@ -129,6 +129,8 @@ Fonts::Inside::Inside(std::string const& folder) : files_(font_files(folder)) {
                       "; install legwork again, its fonts folder is missing");
     bundled_ = faces(std::move(config));
     size_ = kUnit / x_height_ratio(bundled_.context.get(), family_);
+    regular_ = Face(bundled_.context.get(), description(family_, Weight::regular, size_).get());
+    bold_ = Face(bundled_.context.get(), description(family_, Weight::bold, size_).get());
 }
 
 PangoContext* Fonts::Inside::machine_context() const {
@@ -136,7 +138,7 @@ PangoContext* Fonts::Inside::machine_context() const {
     return machine_.context.get();
 }
 
-GOwned<PangoLayout> Fonts::Inside::line(PangoContext* context, std::string_view clean_words, Weight weight) const {
+GOwned<PangoLayout> Fonts::Inside::layout(PangoContext* context, std::string_view clean_words, Weight weight) const {
     GOwned<PangoLayout> made{pango_layout_new(context)};
     auto const d = description(family_, weight, size_);
     pango_layout_set_font_description(made.get(), d.get());
@@ -145,27 +147,38 @@ GOwned<PangoLayout> Fonts::Inside::line(PangoContext* context, std::string_view 
     return made;
 }
 
-GOwned<PangoLayout> Fonts::Inside::line(std::string_view words, Weight weight) const {
-    std::string const clean = printable(words);
-    auto made = line(bundled_.context.get(), clean, weight);
+GOwned<PangoLayout> Fonts::Inside::layout(std::string_view clean_words, Weight weight) const {
+    auto made = layout(bundled_.context.get(), clean_words, weight);
     if (pango_layout_get_unknown_glyphs_count(made.get()) == 0) return made;
-    return line(machine_context(), clean, weight);
+    return layout(machine_context(), clean_words, weight);
 }
 
-double Fonts::Inside::unit_width(std::string_view words, Weight weight) const {
-    auto [at, added] = widths_.try_emplace({std::string(words), weight}, 0.0);
-    if (added) at->second = static_cast<double>(width_of(line(words, weight).get())) / PANGO_SCALE;
-    return at->second;
+SetLine Fonts::Inside::set(std::string_view words, Weight weight) const {
+    SetLine line;
+    line.words = printable(words);
+    if (face(weight).sets(line.words)) return face(weight).set(line.words);
+    line.layout = layout(line.words, weight);
+    PangoRectangle logical{};
+    pango_layout_get_extents(line.layout.get(), nullptr, &logical);
+    line.width = logical.width;
+    return line;
+}
+
+SetLine const& Fonts::Inside::line(std::string_view words, Weight weight) const {
+    auto& lines = weight == Weight::bold ? bold_lines_ : regular_lines_;
+    auto const at = lines.find(words);
+    return at != lines.end() ? at->second : lines.emplace(words, set(words, weight)).first->second;
 }
 
 std::vector<std::string> Fonts::Inside::missing(std::string_view words) const {
     std::vector<std::string> letters;
-    if (pango_layout_get_unknown_glyphs_count(line(words, Weight::regular).get()) == 0) return letters;
-    std::string const clean = printable(words);
-    for (char const* at = clean.c_str(); *at; at = after(at)) {
+    auto const& whole = line(words, Weight::regular);
+    if (!whole.layout || pango_layout_get_unknown_glyphs_count(whole.layout.get()) == 0) return letters;
+    for (char const* at = whole.words.c_str(); *at; at = after(at)) {
         std::string const letter(at, after(at));
-        auto const alone = line(letter, Weight::regular);
-        if (pango_layout_get_unknown_glyphs_count(alone.get()) > 0 && std::ranges::count(letters, letter) == 0)
+        auto const& alone = line(letter, Weight::regular);
+        if (alone.layout && pango_layout_get_unknown_glyphs_count(alone.layout.get()) > 0 &&
+            std::ranges::count(letters, letter) == 0)
             letters.push_back(letter);
     }
     return letters;
@@ -175,7 +188,7 @@ Fonts::Fonts(std::string const& folder) : inside_(std::make_unique<Inside>(folde
 Fonts::~Fonts() = default;
 
 Mm Fonts::width(std::string_view words, Mm x_height, Weight weight) const {
-    return inside_->unit_width(words, weight) * x_height / kUnit;
+    return static_cast<double>(inside_->line(words, weight).width) / PANGO_SCALE * x_height / kUnit;
 }
 
 std::vector<std::string> Fonts::missing(std::string_view words) const { return inside_->missing(words); }

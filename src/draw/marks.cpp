@@ -19,9 +19,8 @@ void set_ink(cairo_t* cairo, Ink ink) { cairo_set_source_rgb(cairo, ink.red, ink
 void set_pen(cairo_t* cairo, Mm width, Ink ink, bool dashed) {
     set_ink(cairo, ink);
     cairo_set_line_width(cairo, width);
-    // Dashes long against the pen's width stay dashes on a photocopy.
-    double const dashes[] = {std::max(1.0, 3 * width), std::max(0.8, 2 * width)};
-    cairo_set_dash(cairo, dashes, dashed ? 2 : 0, 0);
+    auto const dashes = dash_lengths(width);
+    cairo_set_dash(cairo, dashes.data(), dashed ? 2 : 0, 0);
 }
 
 void rounded(cairo_t* cairo, Box const& b) {
@@ -56,6 +55,52 @@ void draw(cairo_t* cairo, Line const& l, Fonts const&) {
     cairo_stroke(cairo);
 }
 
+// Letters and the glyphs that show them, so that the text of a PDF can be searched.
+void show(cairo_t* cairo, SetLine const& line, Face const& face, double size) {
+    std::vector<cairo_glyph_t> glyphs;
+    std::vector<cairo_text_cluster_t> clusters;
+    for (std::size_t i = 0; i < line.glyphs.size(); ++i) {
+        SetGlyph const& g = line.glyphs[i];
+        glyphs.push_back({g.id, static_cast<double>(g.x) / PANGO_SCALE, static_cast<double>(g.y) / PANGO_SCALE});
+        if (i > 0 && g.letter == line.glyphs[i - 1].letter) {
+            ++clusters.back().num_glyphs;
+            continue;
+        }
+        if (i > 0) clusters.back().num_bytes = static_cast<int>(g.letter - line.glyphs[i - 1].letter);
+        clusters.push_back({static_cast<int>(line.words.size() - g.letter), 1});
+    }
+    cairo_set_font_face(cairo, face.cairo_face());
+    cairo_set_font_size(cairo, size);
+    cairo_show_text_glyphs(cairo, line.words.data(), static_cast<int>(line.words.size()), glyphs.data(),
+                           static_cast<int>(glyphs.size()), clusters.data(), static_cast<int>(clusters.size()), {});
+}
+
+void draw(cairo_t* cairo, Text const& t, Fonts const& fonts) {
+    if (t.words.empty() || t.x_height <= 0) return;
+    SetLine const& line = fonts.inside().line(t.words, t.weight);
+    cairo_save(cairo);
+    cairo_translate(cairo, t.x, t.baseline);
+    cairo_rotate(cairo, t.turn * std::numbers::pi / 180);
+    cairo_scale(cairo, t.x_height / kUnit, t.x_height / kUnit);
+    set_ink(cairo, t.ink);
+    cairo_translate(cairo, -static_cast<double>(line.width) / PANGO_SCALE * share_left_of_anchor(t.align), 0);
+    if (line.layout) {
+        cairo_move_to(cairo, 0, 0);
+        pango_cairo_show_layout_line(cairo, pango_layout_get_line_readonly(line.layout.get(), 0));
+    } else
+        show(cairo, line, fonts.inside().face(t.weight), fonts.inside().size());
+    cairo_restore(cairo);
+}
+
+} // namespace
+
+void draw_marks(cairo_t* cairo, Page const& page, Fonts const& fonts) {
+    cairo_set_font_options(cairo, unhinted().get());
+    cairo_set_line_cap(cairo, CAIRO_LINE_CAP_BUTT);
+    cairo_set_line_join(cairo, CAIRO_LINE_JOIN_MITER);
+    for (Mark const& mark : page.marks) std::visit([&](auto const& m) { draw(cairo, m, fonts); }, mark);
+}
+
 double share_left_of_anchor(Align align) {
     switch (align) {
     case Align::left: return 0;
@@ -65,30 +110,7 @@ double share_left_of_anchor(Align align) {
     return 0;
 }
 
-void draw(cairo_t* cairo, Text const& t, Fonts const& fonts) {
-    if (t.words.empty() || t.x_height <= 0) return;
-    auto const line = fonts.inside().line(t.words, t.weight);
-    PangoRectangle logical{};
-    pango_layout_get_extents(line.get(), nullptr, &logical);
-    double const width = static_cast<double>(logical.width) / PANGO_SCALE;
-
-    cairo_save(cairo);
-    cairo_translate(cairo, t.x, t.baseline);
-    cairo_rotate(cairo, t.turn * std::numbers::pi / 180);
-    cairo_scale(cairo, t.x_height / kUnit, t.x_height / kUnit);
-    set_ink(cairo, t.ink);
-    cairo_move_to(cairo, -width * share_left_of_anchor(t.align), 0);
-    pango_cairo_show_layout_line(cairo, pango_layout_get_line_readonly(line.get(), 0));
-    cairo_restore(cairo);
-}
-
-} // namespace
-
-void draw_marks(cairo_t* cairo, Page const& page, Fonts const& fonts) {
-    cairo_set_line_cap(cairo, CAIRO_LINE_CAP_BUTT);
-    cairo_set_line_join(cairo, CAIRO_LINE_JOIN_MITER);
-    for (Mark const& mark : page.marks) std::visit([&](auto const& m) { draw(cairo, m, fonts); }, mark);
-}
+std::array<double, 2> dash_lengths(Mm width) { return {std::max(1.0, 3 * width), std::max(0.8, 2 * width)}; }
 
 cairo_status_t append_bytes(void* bytes, unsigned char const* data, unsigned int length) {
     static_cast<std::string*>(bytes)->append(reinterpret_cast<char const*>(data), length);

@@ -2,13 +2,10 @@
 // SPDX-License-Identifier: MIT
 
 #include "draw/draw.h"
+#include "picture.h"
 #include "units/failure.h"
 
-#include <cairo.h>
 #include <catch2/catch.hpp>
-
-#include <cstring>
-#include <memory>
 
 using namespace legwork;
 
@@ -19,45 +16,27 @@ Fonts const& fonts() {
     return made;
 }
 
-struct Picture {
+struct Inked {
     int width = 0, height = 0;
-    std::vector<bool> ink; // row by row
-    bool operator==(Picture const&) const = default;
+    std::vector<bool> dots; // row by row
+    bool operator==(Inked const&) const = default;
 };
 
 // The darker half of the letters' ink, cropped to it.
-Picture picture(std::string const& words, Weight weight, double dots_per_inch, Mm x_height) {
+Inked picture(std::string const& words, Weight weight, double dots_per_inch, Mm x_height) {
     Page page{60, 30, {Text{10, 20, x_height, words, weight}}};
-    std::string const png = draw_png(page, fonts(), dots_per_inch);
-    struct Reading {
-        std::string const* bytes;
-        std::size_t at = 0;
-    } reading{&png};
-    auto const next = [](void* from, unsigned char* to, unsigned int n) {
-        auto& r = *static_cast<Reading*>(from);
-        if (r.at + n > r.bytes->size()) return CAIRO_STATUS_READ_ERROR;
-        std::memcpy(to, r.bytes->data() + r.at, n);
-        r.at += n;
-        return CAIRO_STATUS_SUCCESS;
-    };
-    std::unique_ptr<cairo_surface_t, decltype(&cairo_surface_destroy)> const surface{
-        cairo_image_surface_create_from_png_stream(next, &reading), &cairo_surface_destroy};
-    REQUIRE(cairo_surface_status(surface.get()) == CAIRO_STATUS_SUCCESS);
-    int const w = cairo_image_surface_get_width(surface.get()), h = cairo_image_surface_get_height(surface.get());
-    int const stride = cairo_image_surface_get_stride(surface.get());
-    unsigned char const* const data = cairo_image_surface_get_data(surface.get());
-    auto const dark = [&](int x, int y) { return data[y * stride + 4 * x] < 128; };
-    int left = w, top = h, right = -1, bottom = -1;
-    for (int y = 0; y < h; ++y)
-        for (int x = 0; x < w; ++x)
-            if (dark(x, y)) {
+    auto const seen = draw_test::read_png(draw_png(page, fonts(), dots_per_inch));
+    int left = seen.width, top = seen.height, right = -1, bottom = -1;
+    for (int y = 0; y < seen.height; ++y)
+        for (int x = 0; x < seen.width; ++x)
+            if (seen.at(x, y) < 128) {
                 left = std::min(left, x), right = std::max(right, x);
                 top = std::min(top, y), bottom = std::max(bottom, y);
             }
-    Picture p{right - left + 1, bottom - top + 1, {}};
+    Inked ink{right - left + 1, bottom - top + 1, {}};
     for (int y = top; y <= bottom; ++y)
-        for (int x = left; x <= right; ++x) p.ink.push_back(dark(x, y));
-    return p;
+        for (int x = left; x <= right; ++x) ink.dots.push_back(seen.at(x, y) < 128);
+    return ink;
 }
 
 } // namespace

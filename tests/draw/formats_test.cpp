@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "draw/draw.h"
+#include "picture.h"
 #include "reader.h"
 #include "units/failure.h"
 
@@ -126,7 +127,25 @@ TEST_CASE("svg: well formed, and rendered by another program", "[draw][svg]") {
     auto const rendered = ask("rsvg-convert FILE > /dev/null", bytes, "a.svg");
     CAPTURE(rendered.out);
     CHECK(rendered.status == 0);
-    CHECK_THAT(bytes, Contains("width=\"612pt\" height=\"792pt\""));
+    CHECK_THAT(bytes, Contains("width=\"215.9mm\" height=\"279.4mm\""));
+}
+
+TEST_CASE("svg: another program's picture of it is the picture that Cairo draws", "[draw][svg]") {
+    Page const page = page_of(hard_names());
+    auto const rendered = ask("rsvg-convert -d 100 -p 100 FILE", draw_svg(page, fonts()), "a.svg").out;
+    Picture const theirs = read_png(rendered), ours = read_png(draw_png(page, fonts(), 100));
+    REQUIRE(std::abs(theirs.width - ours.width) <= 1);
+    REQUIRE(std::abs(theirs.height - ours.height) <= 1);
+    int different = 0, ink = 0;
+    for (int y = 0; y < std::min(theirs.height, ours.height); ++y)
+        for (int x = 0; x < std::min(theirs.width, ours.width); ++x) {
+            ink += ours.at(x, y) < 128;
+            different += std::abs(theirs.at(x, y) - ours.at(x, y)) > 128;
+        }
+    CAPTURE(different, ink);
+    CHECK(ink > 3000);
+    // Boxes for letters that no typeface has look different, and so do the edges of emoji.
+    CHECK(different < ink / 20);
 }
 
 TEST_CASE("png: has the size of the page", "[draw][png]") {
