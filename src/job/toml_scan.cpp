@@ -87,7 +87,7 @@ private:
             if (text_.substr(at_).starts_with(R"(""")") || text_.substr(at_).starts_with("'''"))
                 return fault(at_, "a key cannot be a text of several lines", "write the key without quotes");
             auto const begin = at_;
-            return string() && fits(begin, limits_.key);
+            return count_value(begin) && string() && fits(begin, limits_.key); // counts twice: toml11 is slow at it
         }
         auto const begin = at_;
         while (!at_end() && is_bare_key(peek())) ++at_;

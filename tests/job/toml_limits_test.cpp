@@ -60,7 +60,7 @@ std::vector<Shape> shapes() {
         {"keys", numbered([](int i) { return fmt::format("k{}=1\n", i); }), "more than 12000 values"},
         {"keys, as many as may be", numbered([](int i) { return fmt::format("k{}=1\n", i); }, 11'900),
          "there is no key"},
-        {"quoted keys", numbered([](int i) { return fmt::format("\"k{} {}\"=1\n", i, std::string(30, 'x')); }, 11'900),
+        {"quoted keys", numbered([](int i) { return fmt::format("\"k{} {}\"=1\n", i, std::string(30, 'x')); }, 5'900),
          "there is no key"},
         {"headers", numbered([](int i) { return fmt::format("[k{}]\n", i); }, 11'900), "there is no key"},
         {"circuits", times(11'900, "[[circuit]]\n"), "\"mark\" is missing"},
