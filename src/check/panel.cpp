@@ -31,6 +31,12 @@ constexpr Rule kRules[] = {
      "by force and make poor contact.",
      "Use a full-size space, or a space that the label in the door shows as taking half-size breakers.",
      panel_no_tandem},
+    {"panel-circuits", "The breakers have no more poles than the panel is marked for.",
+     "A panel is built and tested for a number of circuits: the heat of its bus, its neutral bar and the room for "
+     "wires "
+     "all go by it. Half-size breakers make it easy to exceed. A two-pole breaker counts 2, each half counts 1.",
+     "Read the number on the label in the door; put what is too much in a sub-panel or a larger panel.",
+     panel_circuits},
     {"panel-no-room", "Every circuit of the job has a space in its panel.",
      "A circuit without a space cannot be landed. Pairs and two-pole breakers need two free neighbours in one column, "
      "so "
@@ -49,6 +55,19 @@ constexpr Rule kRules[] = {
      "a tenth of the heavier leg.",
      "Run `legwork balance`: it shows the fewest circuits to move and what each further move gains.",
      panel_legs_uneven},
+    {"panel-backfeed", "A bus is not fed beyond what it carries by its main and by solar or a battery together.",
+     "The main guards the bus only while it is the one way in. A source at work brings its current from the other "
+     "side, "
+     "and loads between the two can draw both without any breaker knowing. At opposite ends the currents meet in the "
+     "middle and no stretch carries the sum, so a little more than the bus rating is allowed there. A generator inlet "
+     "interlocked with the main never works beside it and is not meant.",
+     "Put the source's breaker at the end away from the main and write `fixed = true`; keep its output within what the "
+     "bus leaves; or fit a smaller main, a larger panel, or a connection ahead of the main.",
+     panel_backfeed},
+    {"panel-hang", "No breaker of a panel hung on its side is on when its handle is down.",
+     "Where handles move up and down, people take up for on. A panel turned a quarter has two rows, and the handles of "
+     "the upper one are on when down: somebody will switch on what they meant to switch off.",
+     "Hang the panel upright or upside down, where handles move sideways, or use only the lower row.", panel_hang},
 };
 } // namespace
 

@@ -14,6 +14,10 @@ Findings panel_two_legs(Case const&);
 Findings panel_no_tandem(Case const&);
 Findings panel_no_room(Case const&);
 
+Findings panel_circuits(Case const&);
+Findings panel_hang(Case const&);
+Findings panel_backfeed(Case const&);
+
 Findings panel_legs_uneven(Case const&);
 Findings panel_main_overloaded(Case const&);
 

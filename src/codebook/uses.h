@@ -55,6 +55,7 @@ struct Use {
     bool uses_neutral_at_240 = false; // a two-pole one needs a neutral unless its outlet says otherwise (range, dryer)
     bool may_use_neutral_at_240 = false; // some makes do (hot tub, cooktop): a white that is there is theirs
     bool source = false;                 // feeds the panel: generator inlet, solar, battery, main
+    bool interactive = false;            // of those, one that runs beside the grid (solar, battery)
     bool fixed = false;                  // fastened in place (not portable)
 };
 
