@@ -15,6 +15,7 @@ std::span<Rule const> wire_rules();      // wire-*
 std::span<Rule const> panel_rules();     // panel-*
 std::span<Rule const> directory_rules(); // dir-*
 std::span<Rule const> tape_rules();      // tape-*
+std::span<Rule const> need_rules();      // need-*
 std::span<Rule const> job_rules();       // job-*
 
 } // namespace legwork
