@@ -64,6 +64,13 @@ constexpr Rule kRules[] = {
      "Put the source's breaker at the end away from the main and write `fixed = true`; keep its output within what the "
      "bus leaves; or fit a smaller main, a larger panel, or a connection ahead of the main.",
      panel_backfeed},
+    {"panel-spare-spaces", "The panel of a dwelling has the least number of positions, and two are left free.",
+     "A home gains circuits for as long as it stands. A panel that is full on the first day ends in overcrowded "
+     "halves, "
+     "doubled wires under one screw, or a feeder nobody planned. How many positions are asked grows with the service; "
+     "central electric heating leaves less for other circuits to carry.",
+     "Choose the panel by its positions as well as by its amperes; leave two positions free beside each other.",
+     panel_spare_spaces},
     {"panel-hang", "No breaker of a panel hung on its side is on when its handle is down.",
      "Where handles move up and down, people take up for on. A panel turned a quarter has two rows, and the handles of "
      "the upper one are on when down: somebody will switch on what they meant to switch off.",

@@ -65,9 +65,9 @@ Finding too_much(Case const& c, Panel const& panel, Backfeed const& b) {
             ? fmt::format("{}, and {} alone is {}: {}", feeding(panel, b), main_words(b), text(*b.ahead), limit)
             : fmt::format("{}: {} and {}, {}, make {}, and {}", feeding(panel, b), share_words(c, b, b.share.least),
                           main_words(b), text(*b.ahead), text(*b.ahead + b.share.least), limit);
-    f.fix = fmt::format("{}Fit a smaller main where the load calculation allows it, fit a panel with a larger bus, or "
+    f.fix = fmt::format("{} a smaller main where the load calculation allows it, fit a panel with a larger bus, or "
                         "connect the source ahead of the main",
-                        fits.empty() ? "" : fmt::format("Stay within {}; or: ", fits)) +
+                        fits.empty() ? "Fit" : fmt::format("Stay within {}; or fit", fits)) +
             or_all_breakers(b);
     return f;
 }

@@ -125,6 +125,8 @@ constexpr std::array kCitations{
              all("64-112(4) (number from memory)"),
              seen,
              memory},
+    Citation{"panel-spare-spaces", silent, all("8-108(1)"), practice, seen},
+    Citation{"panel-spare-spaces/left", silent, all("8-108(2)"), practice, seen},
     Citation{"panel-hang", all("240.81"), silent, memory, practice},
     Citation{"panel-no-room", silent, silent, practice, practice},
     Citation{"panel-legs-uneven", silent, silent, practice, practice},

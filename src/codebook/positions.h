@@ -1,0 +1,28 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// How many breaker positions the panel of a single dwelling must have.
+#pragma once
+
+#include "codebook/code_book.h"
+
+namespace legwork {
+
+// Positions are counted as one-pole breakers of 120 V.
+struct PositionsRow {
+    Amps up_to; // rating of the service or feeder; the last row serves larger ones too
+    int positions, with_central_heating;
+};
+
+struct PositionsTable {
+    std::span<PositionsRow const> rows; // rising
+    int left_free;                      // after every breaker that is needed is in
+    Source source;
+};
+
+// Null where the code asks for no number.
+PositionsTable const* dwelling_positions(CodeBook const& book);
+// The row of a service of this rating; of one that is not known the first, which holds whatever it is.
+PositionsRow const& positions_row(PositionsTable const& table, std::optional<Amps> service);
+
+} // namespace legwork

@@ -1,0 +1,125 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Positions in the panel of a dwelling. Source: CE 8-108 as read in Quebec's print of the 2015 text: 16 to 60 A, 24 to
+// 100 A, 30 to 125 A, 40 above; with central electric heating 16, 24, 24, 30; two left free.
+#include "made_job.h"
+
+#include <catch2/catch.hpp>
+
+using namespace made;
+using Catch::Contains;
+
+namespace {
+constexpr auto kRule = "panel-spare-spaces";
+
+Job home(int spaces, Amps main, std::vector<Circuit> circuits = {}) {
+    auto made = job(std::move(circuits));
+    made.dwelling = Dwelling{};
+    made.panels[0].spaces = spaces;
+    made.panels[0].main = main;
+    return made;
+}
+
+std::vector<Circuit> filled(int to) {
+    std::vector<Circuit> all;
+    for (int s = 1; s <= to; ++s) all.push_back(one_pole("C" + std::to_string(s), s));
+    return all;
+}
+} // namespace
+
+TEST_CASE("panel-spare-spaces: the least number for the service", "[check][panel]") {
+    auto const edition = GENERATE("CE 2018", "CE 2021", "CE 2024");
+    auto const [service, positions] = GENERATE(table<Amps, int>(
+        {{40_A, 16}, {60_A, 16}, {70_A, 24}, {100_A, 24}, {125_A, 30}, {150_A, 40}, {200_A, 40}, {225_A, 40}}));
+    CAPTURE(edition, service.count, positions);
+    REQUIRE(says(kRule, home(positions, service), edition).empty());
+    auto const few = found(kRule, home(positions - 2, service), edition);
+    REQUIRE(in_short(few) == "error Main");
+    REQUIRE(few[0].reference.section == "8-108(1)");
+    REQUIRE_THAT(few[0].message, Contains(std::to_string(positions)));
+}
+
+TEST_CASE("panel-spare-spaces: central electric heating asks for fewer", "[check][panel]") {
+    auto const furnace = std::vector<Circuit>{two_pole("FU", 1).use("furnace")};
+    auto const [service, positions] = GENERATE(table<Amps, int>({{60_A, 16}, {100_A, 24}, {125_A, 24}, {200_A, 30}}));
+    REQUIRE(says(kRule, home(positions, service, furnace), "CE 2024").empty());
+    REQUIRE(says(kRule, home(positions - 2, service, furnace), "CE 2024") == "error Main");
+    // The blower of a gas furnace heats nothing; a heat pump may heat one room or the whole dwelling.
+    auto const blower = std::vector<Circuit>{one_pole("FU", 1).use("furnace")};
+    REQUIRE(says(kRule, home(30, 200_A, blower), "CE 2024") == "error Main");
+    auto const pump = std::vector<Circuit>{two_pole("HP", 1).use("heat pump")};
+    REQUIRE(says(kRule, home(30, 200_A, pump), "CE 2024") == "warning Main");
+    REQUIRE(says(kRule, home(28, 200_A, pump), "CE 2024") == "error Main");
+    REQUIRE(says(kRule, home(40, 200_A, pump), "CE 2024").empty());
+}
+
+TEST_CASE("panel-spare-spaces: two left free", "[check][panel]") {
+    REQUIRE(says(kRule, home(16, 60_A, filled(14)), "CE 2024").empty());
+    auto const full = found(kRule, home(16, 60_A, filled(15)), "CE 2024");
+    REQUIRE(in_short(full) == "warning Main");
+    REQUIRE(full[0].reference.section == "8-108(2)");
+    REQUIRE_THAT(full[0].message, Contains("1 position left"));
+    REQUIRE(says(kRule, home(16, 60_A, filled(16)), "CE 2021") == "warning Main");
+    REQUIRE(says(kRule, home(14, 60_A, filled(14)), "CE 2024") == "error Main"); // one fault, told once
+    auto spare = filled(16);
+    spare[14].use = spare[15].use = "spare"; // a breaker, and no wire on it
+    REQUIRE(says(kRule, home(16, 60_A, spare), "CE 2024").empty());
+}
+
+TEST_CASE("panel-spare-spaces: halves, blocked and dead spaces, the label, a main", "[check][panel]") {
+    auto const with = [](auto change) {
+        auto made = home(16, 60_A);
+        change(made.panels[0]);
+        return says(kRule, made, "CE 2024");
+    };
+    REQUIRE(with([](Panel& p) { p.spaces = 14, p.tandem = {13, 14}; }).empty());
+    REQUIRE(with([](Panel& p) { p.spaces = 14, p.tandem = {13}; }) == "error Main");
+    REQUIRE(with([](Panel& p) { p.blocked = {16}; }) == "error Main");
+    REQUIRE(with([](Panel& p) { p.dead = {16}; }) == "error Main");
+    REQUIRE(with([](Panel& p) { p.circuits_max = 15; }) == "error Main");
+    REQUIRE(with([](Panel& p) { p.circuits_max = 16; }).empty());
+    REQUIRE(says(kRule, home(18, 60_A, {two_pole("MN", 1).use("main")}), "CE 2024").empty());
+    REQUIRE(says(kRule, home(16, 60_A, {two_pole("MN", 1).use("main")}), "CE 2024") == "error Main");
+    // A full-size breaker on a space for halves takes both, a half one.
+    auto tandem = home(16, 60_A, filled(16));
+    tandem.panels[0].tandem = {15, 16};
+    REQUIRE(says(kRule, tandem, "CE 2024") == "warning Main");
+    for (std::size_t const i : {14u, 15u}) tandem.circuits[i].space->half = 'a';
+    REQUIRE(says(kRule, tandem, "CE 2024").empty());
+}
+
+TEST_CASE("panel-spare-spaces: what is not known or not new is a warning at most", "[check][panel]") {
+    auto old = home(12, 60_A);
+    old.panels[0].existing = true;
+    REQUIRE(says(kRule, old, "CE 2024") == "warning Main");
+    auto unknown = home(16, 60_A);
+    unknown.panels[0].main.reset();
+    REQUIRE(says(kRule, unknown, "CE 2024").empty());
+    unknown.panels[0].spaces = 14; // too few whatever the service
+    REQUIRE(says(kRule, unknown, "CE 2024") == "error Main");
+    unknown.panels[0].supply->kind = SupplyKind::bridged_120; // a cord: perhaps no service at all
+    REQUIRE(says(kRule, unknown, "CE 2024") == "warning Main");
+    auto sub = home(12, 60_A, {two_pole("SP", 1).use("feeder")});
+    auto loft = sub.panels[0];
+    loft.name = "Loft";
+    loft.supply.reset();
+    loft.feeder = FeederName{"Main", "SP"};
+    sub.panels.push_back(loft);
+    REQUIRE(says(kRule, sub, "CE 2024") == "warning Main"); // 24 together
+    sub.panels[1].building = "Boat house";
+    REQUIRE(says(kRule, sub, "CE 2024") == "error Main");
+}
+
+TEST_CASE("panel-spare-spaces: dwellings under CE only", "[check][panel]") {
+    auto shed = home(8, 60_A, filled(8));
+    for (auto const edition : {"NEC 2017", "NEC 2020", "NEC 2023"}) REQUIRE(says(kRule, shed, edition).empty());
+    shed.dwelling.reset();
+    REQUIRE(says(kRule, shed, "CE 2024").empty());
+    shed.dwelling = Dwelling{};
+    shed.panels[0].building = "Garage";
+    REQUIRE(says(kRule, shed, "CE 2024").empty());
+    shed.panels[0].building.clear();
+    shed.panels[0].supply->kind = SupplyKind::dc_12;
+    REQUIRE(says(kRule, shed, "CE 2024").empty());
+}
