@@ -23,9 +23,17 @@ std::string bytes_of(std::string const& path) {
     return {std::istreambuf_iterator<char>(file), {}};
 }
 
-Verdict judge(std::string const& bytes) {
+namespace {
+ReadJob read(std::string const& bytes) {
     auto const guess = [](Circuit const& c) { return guess_use(c.name, c.room, c.poles, c.outlets); };
-    auto const got = read_job(bytes, {editions(), use_names(), named_cable_kinds(), receptacle_names(), guess});
+    return read_job(bytes, {editions(), use_names(), named_cable_kinds(), receptacle_names(), guess});
+}
+} // namespace
+
+std::optional<Job> job_of(std::string const& bytes) { return read(bytes).job; }
+
+Verdict judge(std::string const& bytes) {
+    auto const got = read(bytes);
     Verdict v;
     for (Problem const& p : got.problems) v.problems += fmt::format("{}: {}\n", p.place.line, p.message);
     if (!got.job) return v;

@@ -6,6 +6,7 @@
 
 #include "check/check.h"
 
+#include <optional>
 #include <string>
 
 namespace made {
@@ -19,5 +20,6 @@ struct Verdict {
 
 std::string bytes_of(std::string const& path); // from the top of the project
 Verdict judge(std::string const& bytes);
+std::optional<legwork::Job> job_of(std::string const& bytes); // nothing when it could not be understood
 
 } // namespace made
