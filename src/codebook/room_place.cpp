@@ -1,0 +1,223 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "codebook/room_place.h"
+
+#include "codebook/room_words.h"
+
+#include <algorithm>
+#include <optional>
+#include <vector>
+
+namespace legwork {
+
+namespace {
+using enum RoomPlace;
+
+using Words = std::vector<std::string>;
+
+bool is_word_byte(char c) {
+    auto const u = static_cast<unsigned char>(c);
+    return (u >= 'a' && u <= 'z') || (u >= 'A' && u <= 'Z') || (u >= '0' && u <= '9') || u >= 0x80;
+}
+
+// Lower case and without accents (UTF-8's Latin-1 part); "" between what is not said in one breath: commas, "and".
+Words words_of(std::string_view text) {
+    constexpr std::string_view plain = "aaaaaaaceeeeiiiidnooooo ouuuuytsaaaaaaaceeeeiiiidnooooo ouuuuyty";
+    static_assert(plain.size() == 64);
+    Words all;
+    std::string word;
+    auto const end = [&] {
+        if (word == "and" || word == "et" || word == "y" || word == "or" || word == "ou" || word == "o")
+            all.emplace_back();
+        else if (!word.empty())
+            all.push_back(word);
+        word.clear();
+    };
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        char const c = text[i];
+        auto const next = i + 1 < text.size() ? static_cast<unsigned char>(text[i + 1]) : 0u;
+        if (static_cast<unsigned char>(c) == 0xC3 && (next & 0xC0u) == 0x80u)
+            word += plain[next - 0x80u], ++i;
+        else if (is_word_byte(c))
+            word += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+        else {
+            end();
+            if (std::string_view(",;/&+()").find(c) != std::string_view::npos) all.emplace_back();
+        }
+    }
+    end();
+    return all;
+}
+
+bool is_singular_of(std::string_view singular, std::string_view word) {
+    if (word == singular) return true;
+    for (std::string_view const plural : {"s", "es", "x"})
+        if (word.size() == singular.size() + plural.size() && word.starts_with(singular) && word.ends_with(plural))
+            return true;
+    return false;
+}
+
+// How many words from `at` on are this phrase; 0: they are not.
+std::size_t match(Words const& words, std::size_t at, std::string_view phrase) {
+    if (!words[at].starts_with(phrase.front())) return 0; // most end here
+    std::size_t n = 0;
+    while (!phrase.empty()) {
+        auto const blank = phrase.find(' ');
+        bool const last = blank == std::string_view::npos;
+        if (at + n >= words.size()) return 0;
+        auto const word = phrase.substr(0, blank);
+        if (last ? !is_singular_of(word, words[at + n]) : words[at + n] != word) return 0;
+        phrase = last ? std::string_view{} : phrase.substr(blank + 1);
+        ++n;
+    }
+    return n;
+}
+
+struct Found {
+    RoomPlace place;
+    std::size_t first, past; // words
+};
+
+// Every phrase, the longest at each word.
+std::vector<Found> phrases_in(Words const& words) {
+    std::vector<Found> all;
+    for (std::size_t at = 0; at < words.size();) {
+        std::optional<RoomPlace> place;
+        std::size_t longest = 0;
+        for (PlaceWords const& row : place_words())
+            if (auto const n = match(words, at, row.words); n > longest) {
+                longest = n;
+                place = row.place;
+            }
+        if (place) all.push_back({*place, at, at + longest});
+        at += std::max<std::size_t>(longest, 1);
+    }
+    return all;
+}
+
+// "Studio over garage", "outlet near the bathroom", "kitchen side"; of a name beside a room also "bath wall". By the
+// sink or at the counter is what is asked, so these are never landmarks only.
+bool is_only_a_landmark(Words const& words, Found const& f, bool room_known) {
+    if (f.place == sink || f.place == counter) return false;
+    if (f.past < words.size()) {
+        if (is_landmark_word(LandmarkWord::after, words[f.past])) return true;
+        if (room_known && is_landmark_word(LandmarkWord::feature, words[f.past])) return true;
+    }
+    std::size_t at = f.first;
+    while (at > 0 && is_landmark_word(LandmarkWord::article, words[at - 1])) --at;
+    return at > 0 && is_landmark_word(LandmarkWord::before, words[at - 1]);
+}
+
+// "Hall bath", "Kitchen porch": the last word says what it is, those before it where it leads from. What holds whole
+// rooms stays: "Garage closet", "Basement bathroom". "Hall outside" is a hall, and what follows its landmark.
+bool is_said_of(Found const& f, Found const& next) {
+    constexpr RoomPlaces led_from{bathroom, closet, hall, outdoor, eaves};
+    constexpr RoomPlaces holds_rooms{
+        basement, unfinished_basement, garage, outbuilding, workshop, boathouse, attic, laundry, house, dock};
+    return f.past == next.first && led_from.has(next.place) && !holds_rooms.has(f.place);
+}
+bool is_preposition(Words const& words, Found const& f, Found const& previous) {
+    return words[f.first] == "outside" && previous.past == f.first;
+}
+
+RoomPlaces read(std::string_view text, bool room_known) {
+    Words const words = words_of(text);
+    auto found = phrases_in(words);
+    for (std::size_t i = 1; i < found.size(); ++i)
+        if (is_preposition(words, found[i], found[i - 1])) found.erase(found.begin() + static_cast<std::ptrdiff_t>(i));
+    RoomPlaces places;
+    for (std::size_t i = 0; i < found.size(); ++i) {
+        bool const said_of = i + 1 < found.size() && is_said_of(found[i], found[i + 1]);
+        if (!said_of && !is_only_a_landmark(words, found[i], room_known)) places.add(found[i].place);
+    }
+    return places;
+}
+
+// A use that is a place by itself, wherever the words put it.
+RoomPlaces always_of(Use const& use) {
+    if (use.name == "kitchen counter") return {kitchen, counter};
+    if (use.name == "hot tub") return {hot_tub};
+    if (use.place == "laundry") return {laundry};
+    if (!use.receptacle) return {};
+    if (use.place == "bathroom") return {bathroom};
+    if (use.place == "outdoor") return {outdoor};
+    if (use.place == "garage") return {garage};
+    return {};
+}
+
+// Where a thing stands when nobody says where.
+RoomPlaces usual_of(Use const& use) {
+    if (use.place == "kitchen") return {kitchen};
+    if (use.place == "bathroom") return {bathroom};
+    if (use.place == "outdoor") return {outdoor};
+    if (use.name == "workshop") return {workshop};
+    return {};
+}
+
+// Whatever the building is, a room in it that people use as one tells more.
+constexpr RoomPlaces kOfAnyBuilding{loft, hall, closet, utility, workshop, attic, house};
+bool only_vague(RoomPlaces p) {
+    RoomPlaces all = kOfAnyBuilding;
+    all.add(p);
+    return all == kOfAnyBuilding;
+}
+} // namespace
+
+RoomPlaces places_in(std::string_view words) { return read(words, false); }
+
+RoomPlaces places_of(Use const* use, std::string_view name, std::string_view room, std::string_view building) {
+    RoomPlaces places = read(room, false);
+    if (RoomPlaces const by_name = read(name, !places.empty()); !by_name.empty()) {
+        if (places == RoomPlaces{house}) places = {};
+        if (!(by_name == RoomPlaces{house}) || places.empty()) places.add(by_name);
+    }
+    if (!building.empty() && only_vague(places)) {
+        RoomPlaces const whole = read(building, false);
+        places.add(whole.empty() && places.empty() ? RoomPlaces{workshop} : whole);
+    }
+    if (!use) return places;
+    if (places.empty() || places == RoomPlaces{house}) {
+        if (RoomPlaces const usual = usual_of(*use); !usual.empty()) places = usual;
+    }
+    RoomPlaces const always = always_of(*use);
+    if (always == RoomPlaces{outdoor} && places.any_of({dock, eaves})) return places;
+    if (always == RoomPlaces{garage} && places.any_of({outbuilding, boathouse})) return places;
+    if (places == RoomPlaces{house} && !always.empty()) places = {};
+    places.add(always);
+    return places;
+}
+
+std::string_view name(RoomPlace place) {
+    switch (place) {
+    case kitchen: return "kitchen";
+    case counter: return "kitchen counter";
+    case dining: return "dining area";
+    case living: return "living area";
+    case bedroom: return "bedroom";
+    case loft: return "loft";
+    case hall: return "hall or stair";
+    case closet: return "closet";
+    case laundry: return "laundry area";
+    case bathroom: return "bathroom";
+    case utility: return "utility room";
+    case basement: return "basement";
+    case unfinished_basement: return "unfinished basement";
+    case crawl_space: return "crawl space";
+    case attic: return "attic";
+    case garage: return "garage";
+    case outbuilding: return "outbuilding";
+    case workshop: return "workshop";
+    case boathouse: return "boathouse";
+    case dock: return "dock";
+    case outdoor: return "outdoors";
+    case eaves: return "eaves";
+    case house: return "rooms of the house";
+    case sink: return "sink";
+    case hot_tub: return "hot tub or pool";
+    case boat_hoist: break;
+    }
+    return "boat hoist";
+}
+
+} // namespace legwork

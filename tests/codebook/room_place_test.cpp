@@ -1,0 +1,88 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Source: common practice, no source (how people name circuits and rooms).
+#include "codebook/room_place.h"
+
+#include <catch2/catch.hpp>
+
+using namespace legwork;
+
+namespace {
+std::string told(RoomPlaces places) {
+    std::string all;
+    for (int i = 0; i <= static_cast<int>(RoomPlace::boat_hoist); ++i)
+        if (auto const p = static_cast<RoomPlace>(i); places.has(p))
+            all += (all.empty() ? "" : ", ") + std::string(name(p));
+    return all;
+}
+} // namespace
+
+TEST_CASE("places are read from words", "[codebook]") {
+    auto const [words, places] = GENERATE(table<std::string, std::string>({
+        {"Kitchen", "kitchen"},
+        {"Kitchen and dining", "kitchen, dining area"},
+        {"Kitchen/dining", "kitchen, dining area"},
+        {"Bedrooms, north", "bedroom"},
+        {"Hall bath", "bathroom"},
+        {"Bedroom closet", "closet"},
+        {"Hall and bath", "hall or stair, bathroom"},
+        {"Basement bathroom", "bathroom, basement"},
+        {"Garage closet", "closet, garage"},
+        {"Laundry closet", "closet, laundry area"},
+        {"Unfinished basement", "unfinished basement"},
+        {"Crawlspace", "crawl space"},
+        {"Crawl space light", "crawl space"},
+        {"Studio over the garage", "living area"},
+        {"Hall outside bathroom", "hall or stair"},
+        {"Outside outlet, front", "outdoors"},
+        {"Living room, garden side", "living area"},
+        {"Counter, left of sink", "kitchen counter, sink"},
+        {"Receptacle by the sink", "sink"},
+        {"Receptacle near the bathroom", ""},
+        {"Boat house", "boathouse"},
+        {"Dock, lake post", "dock"},
+        {"Pool table lights", ""},
+        {"Salle de bain", "bathroom"},
+        {"Salle à manger et cuisine", "kitchen, dining area"},
+        {"Sous-sol", "basement"},
+        {"Prises extérieures, galerie", "outdoors"},
+        {"Baño", "bathroom"},
+        {"Cocina y comedor", "kitchen, dining area"},
+        {"RECÁMARA", "bedroom"},
+        {"Gardenia", ""},
+        {"", ""},
+    }));
+    CAPTURE(words);
+    REQUIRE(told(places_in(words)) == places);
+}
+
+TEST_CASE("a circuit's place: room, name, building and use together", "[codebook]") {
+    auto const [use, name, room, building, places] =
+        GENERATE(table<std::string, std::string, std::string, std::string, std::string>({
+            {"receptacles", "All walls", "Kitchen", "", "kitchen"},
+            {"receptacles", "Receptacles, bath wall", "Bedroom", "", "bedroom"},
+            {"receptacles", "Receptacles, kitchen end", "Main room", "", "kitchen, living area"},
+            {"receptacles", "Garage receptacles", "Ground floor", "", "garage"},
+            {"receptacles", "Receptacles", "Ground floor", "", "rooms of the house"},
+            {"refrigerator", "Refrigerator", "", "", "kitchen"},
+            {"refrigerator", "Second refrigerator", "Garage", "", "garage"},
+            {"kitchen counter", "Counter", "Main room", "", "kitchen, kitchen counter, living area"},
+            {"dryer", "Dryer", "Hall closet", "", "closet, laundry area"},
+            {"outdoor", "Dock outlets", "Dock", "", "dock"},
+            {"outdoor", "Receptacles, north wall", "", "", "outdoors"},
+            {"workshop", "Bench receptacles", "", "", "workshop"},
+            {"workshop", "Bench receptacles", "", "Barn", "outbuilding"},
+            {"receptacles", "Receptacles", "Loft", "Barn", "loft, outbuilding"},
+            {"receptacles", "Receptacles", "Bedroom", "Garage", "bedroom"},
+            {"receptacles", "Receptacles", "", "North building", "workshop"},
+            {"", "", "", "", ""},
+        }));
+    CAPTURE(use, name, room, building);
+    REQUIRE(told(places_of(use_named(use), name, room, building)) == places);
+}
+
+TEST_CASE("no bytes upset the reading of places", "[codebook]") {
+    for (std::string const text : {"\xC3", "\xC3\xC3\xFF ,,", " and and ", "outside outside outside", "the by the"})
+        REQUIRE((places_in(text).empty() || places_in(text) == RoomPlaces{RoomPlace::outdoor}));
+}
