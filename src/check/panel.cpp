@@ -71,6 +71,10 @@ constexpr Rule kRules[] = {
      "central electric heating leaves less for other circuits to carry.",
      "Choose the panel by its positions as well as by its amperes; leave two positions free beside each other.",
      panel_spare_spaces},
+    {"panel-sign", "The signs that the code asks for hang at the panel.",
+     "Who works here in ten years, or fights a fire here tonight, has not read the plan. Signs say what else feeds the "
+     "panel, which breaker must not move, and what must be off before a source is used.",
+     "Write them in letters that last, in print and not by hand, and fix each where it says.", panel_sign},
     {"panel-hang", "No breaker of a panel hung on its side is on when its handle is down.",
      "Where handles move up and down, people take up for on. A panel turned a quarter has two rows, and the handles of "
      "the upper one are on when down: somebody will switch on what they meant to switch off.",

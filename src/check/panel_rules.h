@@ -16,6 +16,7 @@ Findings panel_no_room(Case const&);
 
 Findings panel_circuits(Case const&);
 Findings panel_hang(Case const&);
+Findings panel_sign(Case const&);
 Findings panel_backfeed(Case const&);
 Findings panel_spare_spaces(Case const&);
 
