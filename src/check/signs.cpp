@@ -6,6 +6,7 @@
 #include "check/backfeed.h"
 #include "check/wire_rating.h"
 #include "codebook/cite.h"
+#include "panel/fed_from.h"
 #include "panel/feeds.h"
 #include "units/text.h"
 
@@ -50,9 +51,10 @@ bool is_ac(std::vector<Feed> const& sources) {
     return std::ranges::none_of(sources, [](Feed const& f) { return is_dc(f.kind); });
 }
 
-// A cord or a stand-alone source on one phase is no service.
+// A cord or a stand-alone source on one phase is no service, nor is what another panel feeds.
 bool is_service(Panel const& panel, std::vector<Feed> const& sources) {
-    return !panel.feeder && std::ranges::any_of(sources, [](Feed const& f) { return has_two_hots(f.kind); });
+    return !panel.feeder && !names_a_panel_above(panel.fed_from) &&
+           std::ranges::any_of(sources, [](Feed const& f) { return has_two_hots(f.kind); });
 }
 
 std::string name_of(Circuit const& c) { return c.name.empty() ? c.mark : fmt::format("{} ({})", c.name, c.mark); }

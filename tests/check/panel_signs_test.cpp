@@ -65,6 +65,14 @@ TEST_CASE("panel-sign: what each edition asks for at a service", "[check][panel]
     REQUIRE(says("panel-sign", job({}, SupplyKind::one_leg_120), edition).empty()); // a cord is no service
 }
 
+TEST_CASE("panel-sign: what another panel feeds is no service", "[check][panel]") {
+    auto const edition = GENERATE(from_range(editions()));
+    auto made = job({});
+    made.panels[0].fed_from = "House panel, spaces 18 and 20";
+    CAPTURE(edition);
+    CHECK(ids(made, edition).empty());
+}
+
 TEST_CASE("panel-sign: where a feeder comes from, outside dwellings under NEC", "[check][panel]") {
     auto made = job({two_pole("SP", 3)});
     auto shed = made.panels[0];
