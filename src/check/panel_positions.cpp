@@ -16,9 +16,23 @@
 namespace legwork {
 
 namespace {
-// The panel that the service of a dwelling ends in: fed by no other, in no outbuilding, alternating current.
+// A panel at the meter that feeds other panels and nothing else.
+bool only_feeds_panels(Job const& job, Panel const& panel) {
+    auto const others = [&](Circuit const& c) {
+        Use const* use = use_named(c.use);
+        bool const no_load = c.use == "spare" || (use && use->source);
+        return c.panel == panel.name && !no_load && c.use != "feeder" && !fed_panel(job, c);
+    };
+    auto const feeds_one = [&](Circuit const& c) { return c.panel == panel.name && fed_panel(job, c); };
+    return std::ranges::any_of(job.circuits, feeds_one) && std::ranges::none_of(job.circuits, others);
+}
+
+// The panel that the service of a dwelling ends in, in no outbuilding, alternating current; behind a panel that only
+// feeds others the one it feeds.
 bool is_service_panel(Job const& job, Panel const& panel) {
-    if (panel.feeder || !panel.building.empty()) return false;
+    if (!panel.building.empty() || only_feeds_panels(job, panel)) return false;
+    Panel const* above = panel.feeder ? panel_of(job, panel.feeder->panel) : nullptr;
+    if (panel.feeder && (!above || !only_feeds_panels(job, *above))) return false;
     auto const sources = feeds(job, panel);
     return std::ranges::none_of(sources, [](Feed const& f) { return is_dc(f.kind); });
 }
@@ -74,6 +88,10 @@ CentralHeat central_heat(Job const& job) {
 
 std::optional<Amps> service_of(Job const& job, Panel const& panel) {
     if (panel.main) return panel.main;
+    if (panel.feeder) {
+        Circuit const* feeder = circuit_of(job, panel.feeder->mark);
+        return feeder ? feeder->breaker : std::nullopt;
+    }
     std::optional<Amps> largest;
     for (Feed const& f : feeds(job, panel))
         if (f.amps && (!largest || *f.amps > *largest)) largest = f.amps;

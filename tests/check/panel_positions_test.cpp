@@ -100,7 +100,7 @@ TEST_CASE("panel-spare-spaces: what is not known or not new is a warning at most
     REQUIRE(says(kRule, unknown, "CE 2024") == "error Main");
     unknown.panels[0].supply->kind = SupplyKind::bridged_120; // a cord: perhaps no service at all
     REQUIRE(says(kRule, unknown, "CE 2024") == "warning Main");
-    auto sub = home(12, 60_A, {two_pole("SP", 1).use("feeder")});
+    auto sub = home(12, 60_A, {two_pole("SP", 1).use("feeder"), one_pole("L1", 5)});
     auto loft = sub.panels[0];
     loft.name = "Loft";
     loft.supply.reset();
@@ -109,6 +109,26 @@ TEST_CASE("panel-spare-spaces: what is not known or not new is a warning at most
     REQUIRE(says(kRule, sub, "CE 2024") == "warning Main"); // 24 together
     sub.panels[1].building = "Boat house";
     REQUIRE(says(kRule, sub, "CE 2024") == "error Main");
+}
+
+TEST_CASE("panel-spare-spaces: behind a panel of feeders the dwelling's own is judged", "[check][panel]") {
+    auto yard = home(8, 200_A, {two_pole("HO", 1).use("feeder"), two_pole("BA", 5).use("feeder")});
+    for (auto const& [name, mark] : {std::pair{"House", "HO"}, {"Barn", "BA"}}) {
+        auto fed = yard.panels[0];
+        fed.name = name;
+        fed.main = 100_A;
+        fed.supply.reset();
+        fed.feeder = FeederName{"Main", mark};
+        yard.panels.push_back(fed);
+    }
+    yard.panels[2].building = "Barn";
+    yard.panels[1].spaces = 24;
+    REQUIRE(says(kRule, yard, "CE 2024").empty());
+    yard.panels[1].spaces = 20;
+    REQUIRE(says(kRule, yard, "CE 2024") == "error House");
+    yard.panels[1].main.reset();
+    yard.circuits[0].breaker = 60_A;
+    REQUIRE(says(kRule, yard, "CE 2024").empty());
 }
 
 TEST_CASE("panel-spare-spaces: dwellings under CE only", "[check][panel]") {
