@@ -6,4 +6,15 @@
 
 #include "check/say.h"
 
-namespace legwork {} // namespace legwork
+namespace legwork {
+
+Findings need_kitchen(Case const&);
+Findings need_laundry(Case const&);
+Findings need_bath(Case const&);
+Findings need_garage(Case const&);
+Findings need_outdoor(Case const&);
+
+Findings need_kitchen_share(Case const&);
+Findings need_dedicated(Case const&);
+
+} // namespace legwork

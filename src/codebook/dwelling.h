@@ -1,0 +1,49 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// The circuits that a dwelling must have, and what may share them.
+#pragma once
+
+#include "codebook/code_book.h"
+#include "codebook/room_place.h"
+
+namespace legwork {
+
+enum class Household { kitchen, laundry, bath, garage, outdoor };
+
+// What the receptacles of one part of a dwelling ask for.
+struct HouseholdCircuits {
+    bool always;                // in every dwelling; false: in one that has such a place
+    Figure circuits;            // at least so many
+    std::optional<Figure> amps; // of each of their breakers; nothing: any
+    bool own;               // nothing else on them, but for the three below; false: receptacles on any circuit will do
+    RoomPlaces with_places; // receptacles there may share them
+    bool with_lighting;     // lights of the same place may
+    bool with_one_room;     // so may whatever stands in the one room that the circuit serves
+};
+HouseholdCircuits const& household_circuits(CodeBook const& book, Household part);
+
+// A circuit of kitchen counter receptacles.
+struct CounterCircuit {
+    bool wall_receptacles_count;            // a circuit of other receptacles of the kitchen is one of those asked for
+    std::optional<Figure> receptacles_most; // on one circuit
+    std::optional<Figure> one_receptacle_circuits; // circuits that do where the counter has one receptacle
+    std::optional<Figure> unsplit_amps; // of a circuit of its own cable, feeding both halves of its receptacles
+    RoomPlaces with_places;             // receptacles there may share it
+    std::span<std::string_view const> with_uses;
+    Source source; // of what may share it
+};
+CounterCircuit const& counter_circuit(CodeBook const& book);
+
+// A use that wants a circuit of its own.
+struct OwnCircuit {
+    std::string_view use;
+    std::span<std::string_view const> with; // uses that may share it all the same
+    bool one_outlet;                        // and no second outlet on it
+    Source source;
+    std::string_view topic; // of cite.h
+};
+// Null when nothing asks it of this use.
+OwnCircuit const* own_circuit(CodeBook const& book, std::string_view use);
+
+} // namespace legwork
