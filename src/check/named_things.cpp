@@ -103,11 +103,26 @@ std::string without_laundry(std::string_view words) {
     return out;
 }
 
+Use const* guessed(std::string_view words, Circuit const& c) { return use_named(guess_use(words, {}, c.poles, {})); }
+
+// What the part names; of "laundry" alone nothing.
 Use const* thing_in(NamePart const& part, Circuit const& c) {
     if (is_one_of(kSites, last_word(part.words))) return nullptr;
-    Use const* use = use_named(guess_use(part.words, {}, c.poles, {}));
-    if (use && use->name == "laundry") use = use_named(guess_use(without_laundry(part.words), {}, c.poles, {}));
-    return use;
+    Use const* use = guessed(part.words, c);
+    return use && use->name == "laundry" ? guessed(without_laundry(part.words), c) : use;
+}
+
+// "Furnace and laundry" feeds both; "Lights, bath and laundry" and "Heaters and laundry" tell rooms.
+bool feeds_laundry_beside(std::vector<NamePart> const& breath, Circuit const& c) {
+    auto const is_laundry = [&](NamePart const& p) {
+        Use const* use = guessed(p.words, c);
+        return use && use->name == "laundry" && !thing_in(p, c);
+    };
+    auto const is_one_thing = [&](NamePart const& p) {
+        Use const* use = thing_in(p, c);
+        return use && !use->lighting && !use->heating && !use->receptacle;
+    };
+    return std::ranges::any_of(breath, is_laundry) && std::ranges::any_of(breath, is_one_thing);
 }
 } // namespace
 
@@ -119,9 +134,11 @@ std::vector<Use const*> things_of(Circuit const& c) {
         if (use && std::ranges::find(things, use) == things.end()) things.push_back(use);
     };
     add(use_named(c.use));
-    for (auto const& breath : breaths_of(c.name))
+    for (auto const& breath : breaths_of(c.name)) {
         for (NamePart const& part : breath)
             if (Use const* use = thing_in(part, c); use && (!use->receptacle || !part.alone)) add(use);
+        if (feeds_laundry_beside(breath, c)) add(use_named("laundry"));
+    }
     return things;
 }
 

@@ -20,6 +20,7 @@ struct Wanted {
     std::string_view rule;
     std::string_view where; // its receptacles stand
     std::string_view use;   // to write on a circuit that is there under another name
+    std::string_view bound; // of a circuit that may serve the whole room
 };
 
 // A circuit that serves the part.
@@ -37,7 +38,7 @@ bool several_baths(Circuit const& c) {
 
 std::string rating_fault(Circuit const& c, HouseholdCircuits const& need) {
     if (!need.amps || !c.breaker || *c.breaker == Amps{need.amps->value * 1000}) return {};
-    return fmt::format("{} has a {} breaker", c.mark, amps(value(*c.breaker)));
+    return fmt::format("has a {} breaker", amps(value(*c.breaker)));
 }
 
 // What else hangs on a circuit that is for this part alone: other rooms, lights, what is fastened in place.
@@ -51,18 +52,18 @@ std::string sharing_fault(HomeCircuit const& h, Wanted const& wanted, HouseholdC
     bool const all_of_one_room = need.with_one_room && strangers.empty() && !several_baths(*h.circuit);
     for (Use const* use : h.things) {
         if (all_of_one_room || !(use->lighting || use->fixed) || (use->lighting && need.with_lighting)) continue;
-        strangers.push_back(thing_name(*use));
+        strangers.push_back(use->lighting ? "lights" : "the " + thing_name(*use));
     }
-    return strangers.empty() ? std::string{} : fmt::format("{} also feeds {}", h.circuit->mark, listed(strangers));
+    return strangers.empty() ? std::string{} : fmt::format("also feeds {}", listed(strangers));
 }
 
 std::vector<Server> servers_of(Home const& home, Wanted const& wanted, HouseholdCircuits const& need) {
     std::vector<Server> all;
     for (HomeCircuit const& h : home.circuits) {
         if (!h.receptacles || h.circuit->poles != 1 || !h.places.any_of(places_of(wanted.part))) continue;
-        auto fault = rating_fault(*h.circuit, need);
-        if (fault.empty()) fault = sharing_fault(h, wanted, need);
-        all.push_back({&h, std::move(fault)});
+        std::vector<std::string> faults{rating_fault(*h.circuit, need), sharing_fault(h, wanted, need)};
+        std::erase(faults, std::string{});
+        all.push_back({&h, faults.empty() ? "" : h.circuit->mark + " " + listed(faults)});
     }
     return all;
 }
@@ -87,15 +88,12 @@ bool cannot_tell(Home const& home, Wanted const& wanted, HouseholdCircuits const
 
 std::string asked(Wanted const& wanted, HouseholdCircuits const& need, bool named) {
     bool const any_circuit = !need.own && !need.amps && need.circuits.value == 1;
-    if (any_circuit) return fmt::format("a dwelling needs one {}", wanted.where);
+    if (any_circuit) return "a dwelling needs one there";
     std::string words =
         fmt::format("a dwelling needs at least {}", plural(static_cast<std::size_t>(need.circuits.value), "circuit"));
     if (need.amps) words += fmt::format(" of {} A", need.amps->value);
-    words += named ? " for them" : fmt::format(" for the receptacles {}", wanted.where);
-    if (need.own && need.with_one_room)
-        words += ", and nothing elsewhere on it";
-    else if (need.own)
-        words += ", and nothing else on it";
+    words += named ? " for receptacles there" : fmt::format(" for the receptacles {}", wanted.where);
+    if (need.own) words += need.with_one_room ? fmt::format(", and {}", wanted.bound) : ", and nothing else on it";
     return words;
 }
 
@@ -108,7 +106,7 @@ std::string counted(std::vector<Server> const& servers, Wanted const& wanted) {
             faults.push_back(s.fault);
     std::string words;
     if (servers.empty())
-        words = fmt::format("No circuit of the job is shown to feed receptacles {}", wanted.where);
+        words = fmt::format("No circuit of the job is shown to feed a receptacle {}", wanted.where);
     else if (!good.empty())
         words =
             fmt::format("{} {} receptacles {}", listed(good), good.size() == 1 ? "alone feeds" : "feed", wanted.where);
@@ -116,25 +114,24 @@ std::string counted(std::vector<Server> const& servers, Wanted const& wanted) {
     return words;
 }
 
+std::string mend(Server const& s, HouseholdCircuits const& need) {
+    auto const& mark = s.home->circuit->mark;
+    if (rating_fault(*s.home->circuit, need).empty())
+        return fmt::format("Take what else hangs on {} to another circuit", mark);
+    return fmt::format("Put {} on a breaker of {} A and a wire that carries it", mark, need.amps->value);
+}
+
 std::string remedy(std::vector<Server> const& servers, Wanted const& wanted, HouseholdCircuits const& need,
                    std::size_t missing) {
-    std::string words;
-    for (Server const& s : servers) {
-        if (s.fault.empty()) continue;
-        auto const& mark = s.home->circuit->mark;
-        words += rating_fault(*s.home->circuit, need).empty()
-                     ? fmt::format("Take what else hangs on {} to another circuit. ", mark)
-                     : fmt::format("Put {} on a breaker of {} A and a wire that carries it. ", mark, need.amps->value);
-    }
-    if (missing == 0) return words;
-    words += words.empty() ? "Add " : "Or add ";
-    words += plural(missing, need.amps ? fmt::format("circuit of {} A", need.amps->value) : std::string("circuit"));
-    if (need.amps && missing > 1) words = fmt::format("Add {} circuits of {} A", missing, need.amps->value);
+    std::string mended;
+    for (Server const& s : servers)
+        if (!s.fault.empty()) mended += mend(s, need) + ". ";
+    auto words = mended + (mended.empty() ? "Add " : "Or add ") + plural(missing, "circuit");
+    if (need.amps) words += fmt::format(" of {} A", need.amps->value);
+    words += fmt::format(" for receptacles {}. ", wanted.where);
     return words +
-           fmt::format(
-               " for the receptacles {}. If it is there under another name, write `use = \"{}\"` on it, or name "
-               "the place in its name",
-               wanted.where, wanted.use);
+           fmt::format("If it is there under another name, write `use = \"{}\"` on it, or name the place in its name",
+                       wanted.use);
 }
 
 bool all_existing(std::vector<Server> const& servers) {
@@ -171,7 +168,7 @@ Findings judge(Case const& c, Wanted const& wanted) {
     return judge(c, *home, wanted, servers_of(*home, wanted, household_circuits(c.book, wanted.part)));
 }
 
-constexpr Wanted kKitchen{Household::kitchen, "need-kitchen", "at the kitchen counter", "kitchen counter"};
+constexpr Wanted kKitchen{Household::kitchen, "need-kitchen", "at the kitchen counter", "kitchen counter", ""};
 
 // How many receptacles a circuit has, where that is known.
 std::optional<int> receptacle_count(Circuit const& c) {
@@ -214,7 +211,7 @@ std::optional<Finding> odd_one(Case const& c, Server const& s) {
     f.message =
         fmt::format("{}; every circuit of the receptacles at the kitchen counter has {} A", s.fault, need.amps->value);
     if (s.home->circuit->existing) f.message += " (asked of new work; this was there before)";
-    f.fix = remedy({s}, kKitchen, need, 0);
+    f.fix = mend(s, need);
     return f;
 }
 } // namespace
@@ -235,10 +232,17 @@ Findings need_kitchen(Case const& c) {
 }
 
 Findings need_laundry(Case const& c) {
-    return judge(c, {Household::laundry, "need-laundry", "of the laundry", "laundry"});
+    return judge(c, {Household::laundry, "need-laundry", "in the laundry", "laundry", ""});
 }
-Findings need_bath(Case const& c) { return judge(c, {Household::bath, "need-bath", "in the bathroom", "bathroom"}); }
-Findings need_garage(Case const& c) { return judge(c, {Household::garage, "need-garage", "in the garage", "garage"}); }
-Findings need_outdoor(Case const& c) { return judge(c, {Household::outdoor, "need-outdoor", "outdoors", "outdoor"}); }
+Findings need_bath(Case const& c) {
+    return judge(c, {Household::bath, "need-bath", "in the bathroom", "bathroom",
+                     "nothing else on it unless it serves one bathroom only"});
+}
+Findings need_garage(Case const& c) {
+    return judge(c, {Household::garage, "need-garage", "in the garage", "garage", "nothing outside the garage on it"});
+}
+Findings need_outdoor(Case const& c) {
+    return judge(c, {Household::outdoor, "need-outdoor", "outdoors", "outdoor", "nothing indoors on it"});
+}
 
 } // namespace legwork
