@@ -13,8 +13,8 @@ namespace legwork {
 namespace {
 std::vector<Rule> all_rules() {
     std::vector<Rule> all;
-    for (auto const theme :
-         {multiwire_rules(), wire_rules(), panel_rules(), directory_rules(), tape_rules(), need_rules(), job_rules()})
+    for (auto const theme : {multiwire_rules(), wire_rules(), panel_rules(), directory_rules(), tape_rules(),
+                             protection_rules(), need_rules(), job_rules()})
         all.insert(all.end(), theme.begin(), theme.end());
     return all;
 }

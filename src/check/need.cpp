@@ -45,6 +45,10 @@ constexpr Rule kRules[] = {
      "A furnace whose breaker trips for a vacuum cleaner freezes the house, and a charger or a water heater leaves no "
      "room for anything beside it. Told only where a circuit's name or its number of outlets shows that it shares.",
      "Give it its own circuit; or correct the name if nothing else hangs on it.", need_dedicated},
+    {"need-neutral-at-switch", "In a dwelling's new work, a neutral is in the box of each switch.",
+     "Timers, motion sensors and dimmers live on a trickle of current. Where the box has no neutral they borrow the "
+     "ground wire, or somebody pulls a neutral from another circuit.",
+     "Run a three-wire cable from the light to the switch and cap the neutral there.", need_neutral_at_switch},
 };
 } // namespace
 

@@ -16,5 +16,6 @@ Findings need_outdoor(Case const&);
 
 Findings need_kitchen_share(Case const&);
 Findings need_dedicated(Case const&);
+Findings need_neutral_at_switch(Case const&); // need_switch.cpp
 
 } // namespace legwork

@@ -10,12 +10,13 @@
 
 namespace legwork {
 
-std::span<Rule const> multiwire_rules(); // mw-*
-std::span<Rule const> wire_rules();      // wire-*
-std::span<Rule const> panel_rules();     // panel-*
-std::span<Rule const> directory_rules(); // dir-*
-std::span<Rule const> tape_rules();      // tape-*
-std::span<Rule const> need_rules();      // need-*
-std::span<Rule const> job_rules();       // job-*
+std::span<Rule const> multiwire_rules();  // mw-*
+std::span<Rule const> wire_rules();       // wire-*
+std::span<Rule const> panel_rules();      // panel-*
+std::span<Rule const> directory_rules();  // dir-*
+std::span<Rule const> tape_rules();       // tape-*
+std::span<Rule const> protection_rules(); // gfci-needed, afci-needed
+std::span<Rule const> need_rules();       // need-*
+std::span<Rule const> job_rules();        // job-*
 
 } // namespace legwork

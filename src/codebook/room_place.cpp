@@ -112,7 +112,7 @@ bool is_only_a_landmark(Words const& words, Found const& f, bool room_known) {
 // "Hall bath", "Kitchen porch": the last word says what it is, those before it where it leads from. What holds whole
 // rooms stays: "Garage closet", "Basement bathroom". "Hall outside" is a hall, and what follows its landmark.
 bool is_said_of(Found const& f, Found const& next) {
-    constexpr RoomPlaces led_from{bathroom, closet, hall, outdoor, eaves};
+    constexpr RoomPlaces led_from{bathroom, closet, hall, stair, outdoor, eaves};
     constexpr RoomPlaces holds_rooms{
         basement, unfinished_basement, garage, outbuilding, workshop, boathouse, attic, laundry, house, dock};
     return f.past == next.first && led_from.has(next.place) && !holds_rooms.has(f.place);
@@ -156,36 +156,55 @@ RoomPlaces usual_of(Use const& use) {
 }
 
 // Whatever the building is, a room in it that people use as one tells more.
-constexpr RoomPlaces kOfAnyBuilding{loft, hall, closet, utility, workshop, attic, house};
+constexpr RoomPlaces kOfAnyBuilding{loft, hall, stair, closet, utility, workshop, attic, house};
 bool only_vague(RoomPlaces p) {
     RoomPlaces all = kOfAnyBuilding;
     all.add(p);
     return all == kOfAnyBuilding;
+}
+
+// What stands in the open has no rooms: room "Outside", name "foot of the stair".
+constexpr RoomPlaces kOpenAir{dock, outdoor, eaves, hot_tub, boat_hoist, sink};
+
+RoomPlaces of_words(std::string_view name, std::string_view room) {
+    RoomPlaces places = read(room, false);
+    if (places.empty()) return read(name, false);
+    RoomPlaces by_name = read(name, true);
+    if (places.without(kOpenAir).empty()) by_name = by_name.of(kOpenAir);
+    bool const told_better = places == RoomPlaces{house} && !by_name.empty();
+    if (told_better) return by_name;
+    places.add(by_name.without({house}));
+    return places;
+}
+
+void add_building(RoomPlaces& places, std::string_view building) {
+    if (building.empty() || !only_vague(places)) return;
+    RoomPlaces const whole = read(building, false);
+    places.add(whole.empty() && places.empty() ? RoomPlaces{workshop} : whole);
+}
+
+void add_use(RoomPlaces& places, Use const& use) {
+    bool const untold = places.without({house, counter}).empty();
+    if (RoomPlaces const usual = usual_of(use); untold && !usual.empty()) {
+        places = places.of({counter});
+        places.add(usual);
+    }
+    RoomPlaces const always = always_of(use);
+    if (always == RoomPlaces{outdoor} && places.any_of({dock, eaves})) return;
+    if (always == RoomPlaces{garage} && places.any_of({outbuilding, boathouse})) return;
+    if (untold && !always.empty()) places = places.without({house});
+    places.add(always);
 }
 } // namespace
 
 RoomPlaces places_in(std::string_view words) { return read(words, false); }
 
 RoomPlaces places_of(Use const* use, std::string_view name, std::string_view room, std::string_view building) {
-    RoomPlaces places = read(room, false);
-    if (RoomPlaces const by_name = read(name, !places.empty()); !by_name.empty()) {
-        if (places == RoomPlaces{house}) places = {};
-        if (!(by_name == RoomPlaces{house}) || places.empty()) places.add(by_name);
-    }
-    if (!building.empty() && only_vague(places)) {
-        RoomPlaces const whole = read(building, false);
-        places.add(whole.empty() && places.empty() ? RoomPlaces{workshop} : whole);
-    }
-    if (!use) return places;
-    if (places.empty() || places == RoomPlaces{house}) {
-        if (RoomPlaces const usual = usual_of(*use); !usual.empty()) places = usual;
-    }
-    RoomPlaces const always = always_of(*use);
-    if (always == RoomPlaces{outdoor} && places.any_of({dock, eaves})) return places;
-    if (always == RoomPlaces{garage} && places.any_of({outbuilding, boathouse})) return places;
-    if (places == RoomPlaces{house} && !always.empty()) places = {};
-    places.add(always);
-    return places;
+    RoomPlaces places = of_words(name, room);
+    add_building(places, building);
+    if (use) add_use(places, *use);
+    // A counter is a kitchen's where a kitchen is: a till stands on one too.
+    return places.has(kitchen) ? places : places.without({counter});
 }
 
 std::string_view name(RoomPlace place) {
@@ -196,7 +215,8 @@ std::string_view name(RoomPlace place) {
     case living: return "living area";
     case bedroom: return "bedroom";
     case loft: return "loft";
-    case hall: return "hall or stair";
+    case hall: return "hall";
+    case stair: return "stair";
     case closet: return "closet";
     case laundry: return "laundry area";
     case bathroom: return "bathroom";
@@ -218,6 +238,13 @@ std::string_view name(RoomPlace place) {
     case boat_hoist: break;
     }
     return "boat hoist";
+}
+
+std::vector<std::string> names(RoomPlaces places) {
+    std::vector<std::string> all;
+    for (int i = 0; i <= static_cast<int>(boat_hoist); ++i)
+        if (auto const p = static_cast<RoomPlace>(i); places.has(p)) all.emplace_back(name(p));
+    return all;
 }
 
 } // namespace legwork

@@ -10,6 +10,7 @@
 #include <initializer_list>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace legwork {
 
@@ -21,7 +22,8 @@ enum class RoomPlace {
     living,  // family, living, den, library, office, sunroom, recreation and similar rooms
     bedroom,
     loft, // lived in or only stored in: the word does not tell
-    hall, // stairs and entries too
+    hall, // entries too
+    stair,
     closet,
     laundry,
     bathroom,
@@ -55,12 +57,24 @@ public:
     constexpr bool has(RoomPlace p) const { return (bits_ & bit(p)) != 0; }
     constexpr bool any_of(RoomPlaces some) const { return (bits_ & some.bits_) != 0; }
     constexpr bool empty() const { return bits_ == 0; }
+    constexpr RoomPlaces of(RoomPlaces some) const { // those that are in both
+        RoomPlaces both;
+        both.bits_ = bits_ & some.bits_;
+        return both;
+    }
+    constexpr RoomPlaces without(RoomPlaces some) const {
+        RoomPlaces rest;
+        rest.bits_ = bits_ & ~some.bits_;
+        return rest;
+    }
     friend constexpr bool operator==(RoomPlaces, RoomPlaces) = default;
 
 private:
     static constexpr std::uint32_t bit(RoomPlace p) { return std::uint32_t{1} << static_cast<unsigned>(p); }
     std::uint32_t bits_ = 0;
 };
+
+std::vector<std::string> names(RoomPlaces places);
 
 // The places that words name, in English, French and Spanish: "Kitchen and dining" names two, "Hall bath" a bathroom,
 // "Studio over garage" no garage, "Laundry closet" both. Common usage, no source. Any bytes may be given.

@@ -11,9 +11,7 @@ using namespace legwork;
 namespace {
 std::string told(RoomPlaces places) {
     std::string all;
-    for (int i = 0; i <= static_cast<int>(RoomPlace::boat_hoist); ++i)
-        if (auto const p = static_cast<RoomPlace>(i); places.has(p))
-            all += (all.empty() ? "" : ", ") + std::string(name(p));
+    for (std::string const& n : names(places)) all += (all.empty() ? "" : ", ") + n;
     return all;
 }
 } // namespace
@@ -26,7 +24,7 @@ TEST_CASE("places are read from words", "[codebook]") {
         {"Bedrooms, north", "bedroom"},
         {"Hall bath", "bathroom"},
         {"Bedroom closet", "closet"},
-        {"Hall and bath", "hall or stair, bathroom"},
+        {"Hall and bath", "hall, bathroom"},
         {"Basement bathroom", "bathroom, basement"},
         {"Garage closet", "closet, garage"},
         {"Laundry closet", "closet, laundry area"},
@@ -34,7 +32,7 @@ TEST_CASE("places are read from words", "[codebook]") {
         {"Crawlspace", "crawl space"},
         {"Crawl space light", "crawl space"},
         {"Studio over the garage", "living area"},
-        {"Hall outside bathroom", "hall or stair"},
+        {"Hall outside bathroom", "hall"},
         {"Outside outlet, front", "outdoors"},
         {"Living room, garden side", "living area"},
         {"Counter, left of sink", "kitchen counter, sink"},
@@ -42,6 +40,8 @@ TEST_CASE("places are read from words", "[codebook]") {
         {"Receptacle near the bathroom", ""},
         {"Boat house", "boathouse"},
         {"Dock, lake post", "dock"},
+        {"Front porch", "outdoors"},
+        {"Glazed porch", "living area"},
         {"Pool table lights", ""},
         {"Salle de bain", "bathroom"},
         {"Salle à manger et cuisine", "kitchen, dining area"},
@@ -76,6 +76,11 @@ TEST_CASE("a circuit's place: room, name, building and use together", "[codebook
             {"receptacles", "Receptacles", "Loft", "Barn", "loft, outbuilding"},
             {"receptacles", "Receptacles", "Bedroom", "Garage", "bedroom"},
             {"receptacles", "Receptacles", "", "North building", "workshop"},
+            {"outdoor", "Outlets, foot of the stair", "Outside", "", "outdoors"},
+            {"receptacles", "Till receptacles", "Counter", "", ""},
+            {"refrigerator", "Counter by the fridge", "", "", "kitchen, kitchen counter"},
+            {"receptacles", "Counter receptacles", "Kitchen", "", "kitchen, kitchen counter"},
+            {"lighting", "Lights, ground floor and bath fan", "", "", "bathroom, rooms of the house"},
             {"", "", "", "", ""},
         }));
     CAPTURE(use, name, room, building);

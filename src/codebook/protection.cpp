@@ -1,0 +1,133 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "codebook/protection.h"
+
+#include "codebook/cite.h"
+#include "codebook/protection_rows.h"
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+using enum RoomPlace;
+
+template <class Names>
+bool lists(Names const& names, Use const* use) {
+    return use && std::ranges::any_of(names, [&](std::string_view n) { return !n.empty() && n == use->name; });
+}
+
+constexpr std::array<std::string_view, 3> kAlwaysPlugged{"refrigerator", "freezer", "microwave"};
+constexpr std::array<std::string_view, 3> kOftenPlugged{"dryer", "range", "welder"};
+// Listed heating and cooling equipment, of which reliefs speak.
+constexpr std::array<std::string_view, 8> kHvac{"heat pump", "air conditioner", "furnace",    "boiler",
+                                                "heating",   "baseboard",       "backup heat"};
+
+bool feeds_nothing_here(Outlets const& o) { return o.use && (o.use->source || o.use->demand == Demand::none); }
+
+bool within(std::optional<Amps> breaker, Amps most) { return !breaker || *breaker <= most; }
+
+bool in_scope(ReceptacleScope const& scope, Outlets const& o) {
+    auto const fits = [&](int hots, Amps amps) {
+        return (hots == 1 || scope.two_pole) && (!scope.most || amps <= *scope.most);
+    };
+    if (o.types.empty()) return fits(o.poles, o.breaker.value_or(Amps{0}));
+    return std::ranges::any_of(o.types, [&](Receptacle const* r) { return fits(r->hots, Amps{r->amps * 1000}); });
+}
+
+// How far the row is about these outlets at all, whatever the edition: yes, perhaps or no.
+Asks is_about(GfciRow const& row, ReceptacleScope const& scope, Outlets const& o) {
+    if (!row.places.empty() && !o.places.any_of(row.places)) return Asks::no;
+    if (!row.uses.front().empty() && !lists(row.uses, o.use)) return Asks::no;
+    if (row.general && o.use && (o.use->dedicated || !o.use->receptacle)) return Asks::no;
+    if (row.unless_counter_elsewhere && o.counter_elsewhere) return Asks::no;
+    if (row.most && !within(o.breaker, *row.most)) return Asks::no;
+    auto const plug = plugged(o);
+    switch (row.of) {
+    case GfciRow::Of::receptacles:
+        if (plug == Plugged::no || (!row.any_volts && !in_scope(scope, o))) return Asks::no;
+        return plug == Plugged::surely ? Asks::yes : Asks::perhaps;
+    case GfciRow::Of::wired_in: return o.use && !o.use->lighting && plug != Plugged::surely ? Asks::yes : Asks::no;
+    case GfciRow::Of::lighting: return o.use && o.use->lighting ? Asks::yes : Asks::no;
+    case GfciRow::Of::use: break;
+    }
+    return Asks::yes;
+}
+
+GfciAsked ask(GfciRow const& row, CodeBook const& book, Outlets const& o, std::optional<Day> today) {
+    Asks asks = row.asks[book.column];
+    if (asks == Asks::no) return {};
+    Asks const about = is_about(row, gfci_scope(book), o);
+    if (about == Asks::no) return {};
+    GfciAsked found{&row, std::min(asks, about), row.hangs_on, row.until[book.column]};
+    if (about == Asks::perhaps && asks == Asks::yes) found.hangs_on = "it is plugged in";
+    if (!o.in_dwelling && row.elsewhere == GfciRow::Elsewhere::no) return {};
+    if (!o.in_dwelling && row.elsewhere == GfciRow::Elsewhere::perhaps && found.asks == Asks::yes) {
+        found.asks = Asks::perhaps;
+        found.hangs_on = "it belongs to a dwelling";
+    }
+    if (cite(book, row.topic).source == Source::memory) found.asks = std::min(found.asks, Asks::perhaps);
+    if (found.until && !lists(kHvac, o.use)) found.until.reset();
+    if (found.until && (!today || *today < *found.until)) found.asks = Asks::relieved;
+    return found;
+}
+
+bool is_120_volt(Outlets const& o) {
+    if (o.types.empty()) return o.poles == 1;
+    return std::ranges::any_of(o.types, [](Receptacle const* r) { return r->hots == 1; });
+}
+
+// A place alone, or together with others of the same kind.
+bool only_in(RoomPlaces places, RoomPlaces some) {
+    RoomPlaces all = some;
+    all.add(places);
+    return !places.empty() && all == some;
+}
+} // namespace
+
+Plugged plugged(Outlets const& o) {
+    if (!o.types.empty()) return Plugged::surely;
+    if (!o.use || feeds_nothing_here(o)) return Plugged::no;
+    if (o.use->receptacle || lists(kAlwaysPlugged, o.use)) return Plugged::surely;
+    return lists(kOftenPlugged, o.use) ? Plugged::perhaps : Plugged::no;
+}
+
+GfciAsked gfci_asked(CodeBook const& book, Outlets const& o, std::optional<Day> today) {
+    GfciAsked gravest;
+    if (feeds_nothing_here(o)) return gravest;
+    for (GfciRow const& row : gfci_rows(book))
+        if (auto const asked = ask(row, book, o, today); asked.asks > gravest.asks) gravest = asked;
+    return gravest;
+}
+
+Asks afci_asked(CodeBook const& book, Outlets const& o) {
+    AfciTable const& t = afci_table(book);
+    auto const plug = plugged(o);
+    if (!o.in_dwelling || feeds_nothing_here(o) || !is_120_volt(o)) return Asks::no;
+    if (o.breaker && (*o.breaker > Amps{t.most_amps * 1000} || *o.breaker < Amps{t.least_amps * 1000})) return Asks::no;
+    if (lists(t.uses_let_off, o.use) || only_in(o.places, t.let_off)) return Asks::no;
+    if (t.receptacles_only && plug == Plugged::no) return Asks::no;
+    Asks const surest = plug == Plugged::perhaps || !o.breaker ? Asks::perhaps : Asks::yes;
+    if (o.places.any_of(t.rooms)) {
+        bool const at_home = o.places.any_of({kitchen, laundry}) || plug == Plugged::surely;
+        bool const sure = at_home || (o.use && (o.use->lighting || !o.use->fixed));
+        return sure ? surest : Asks::perhaps;
+    }
+    if (o.places.any_of(t.perhaps)) return Asks::perhaps;
+    if (!o.places.empty()) return Asks::no;
+    // Nothing tells where: what a home is full of is asked about, a thing with a place of its own is not.
+    bool const everywhere =
+        o.use ? o.use->receptacle || o.use->lighting || o.use->name == "smoke alarms" : plug == Plugged::surely;
+    return everywhere ? Asks::perhaps : Asks::no;
+}
+
+Asks neutral_at_switch_asked(CodeBook const& book, Outlets const& o, bool conduit) {
+    SwitchTable const& t = switch_table(book);
+    if (t.not_in_conduit && conduit) return Asks::no;
+    if (t.lighting_only && o.use && !o.use->lighting) return Asks::no;
+    if (o.places.empty() || t.rooms.empty()) return o.use ? Asks::yes : Asks::perhaps;
+    return o.places.any_of(t.rooms) ? Asks::yes : Asks::no;
+}
+
+} // namespace legwork
