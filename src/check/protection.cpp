@@ -154,7 +154,7 @@ Findings gfci_needed(Case const& c) {
         if (on_dc(c, circuit) || is_protected(c.job, circuit, kGround) || fed_panel(c.job, circuit)) continue;
         auto const outlets = outlets_of(c.job, circuit);
         auto const asked = gfci_asked(c.book, outlets, today(c.job));
-        if (asked.asks == Asks::no) continue;
+        if (asked.asks == Asks::no || (asked.asks == Asks::relieved && circuit.existing)) continue;
         Lack lack{&circuit, asked.asks, asked.row->topic, asked.row->what, asked.hangs_on, asked.until};
         lack.wired_in = plugged(outlets) != Plugged::surely;
         lack.not_of_a_dwelling = !c.job.dwelling && asked.row->of == GfciRow::Of::receptacles &&

@@ -60,7 +60,6 @@ bool is_singular_of(std::string_view singular, std::string_view word) {
 
 // How many words from `at` on are this phrase; 0: they are not.
 std::size_t match(Words const& words, std::size_t at, std::string_view phrase) {
-    if (!words[at].starts_with(phrase.front())) return 0; // most end here
     std::size_t n = 0;
     while (!phrase.empty()) {
         auto const blank = phrase.find(' ');
@@ -85,7 +84,7 @@ std::vector<Found> phrases_in(Words const& words) {
     for (std::size_t at = 0; at < words.size();) {
         std::optional<RoomPlace> place;
         std::size_t longest = 0;
-        for (PlaceWords const& row : place_words())
+        for (PlaceWords const& row : place_words(words[at].empty() ? ' ' : words[at].front()))
             if (auto const n = match(words, at, row.words); n > longest) {
                 longest = n;
                 place = row.place;

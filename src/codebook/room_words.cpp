@@ -330,7 +330,15 @@ std::span<std::string_view const> words(LandmarkWord kind) {
 }
 } // namespace
 
-std::span<PlaceWords const> place_words() { return kPlaceWords; }
+std::span<PlaceWords const> place_words(char first) {
+    static auto const by_letter = [] {
+        auto rows = std::to_array(kPlaceWords);
+        std::ranges::sort(rows, {}, &PlaceWords::words);
+        return rows;
+    }();
+    auto const letter = [](PlaceWords const& row) { return row.words.front(); };
+    return std::ranges::equal_range(by_letter, first, {}, letter);
+}
 
 bool is_landmark_word(LandmarkWord kind, std::string_view word) {
     return std::ranges::find(words(kind), word) != words(kind).end();

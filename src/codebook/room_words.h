@@ -16,7 +16,8 @@ struct PlaceWords {
     std::string_view words;
     std::optional<RoomPlace> place; // nothing: together these words are no place ("pool table")
 };
-std::span<PlaceWords const> place_words();
+// Those that begin with this letter.
+std::span<PlaceWords const> place_words(char first);
 
 enum class LandmarkWord {
     before,  // "near the garage", "over the garage"
