@@ -151,6 +151,7 @@ std::string thing_name(Use const& use) {
 RoomPlaces places_beside(std::string_view name, RoomPlaces home) {
     RoomPlaces beside;
     for (auto const& breath : breaths_of(name)) {
+        if (breath.size() == 1) continue;
         RoomPlaces others;
         bool at_home = false;
         for (NamePart const& part : breath) {
