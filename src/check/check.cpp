@@ -3,10 +3,12 @@
 
 #include "check/check.h"
 
+#include "check/accept.h"
 #include "check/say.h"
 #include "check/themes.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace legwork {
 
@@ -14,7 +16,7 @@ namespace {
 std::vector<Rule> all_rules() {
     std::vector<Rule> all;
     for (auto const theme : {multiwire_rules(), wire_rules(), panel_rules(), directory_rules(), tape_rules(),
-                             protection_rules(), need_rules(), job_rules()})
+                             protection_rules(), need_rules(), job_rules(), later_rules()})
         all.insert(all.end(), theme.begin(), theme.end());
     return all;
 }
@@ -42,7 +44,7 @@ Rule const* rule_named(std::string_view id) {
     return at == rules().end() ? nullptr : &*at;
 }
 
-Findings check(Job const& job, Plan const& plan, CodeBook const& book) {
+Findings check(Job const& job, Plan const& plan, CodeBook const& book, Findings elsewhere) {
     Case const c{job, plan, book};
     Findings all;
     for (Rule const& rule : rules()) {
@@ -54,7 +56,9 @@ Findings check(Job const& job, Plan const& plan, CodeBook const& book) {
             all.push_back(std::move(f));
         }
     }
+    std::ranges::move(elsewhere, std::back_inserter(all));
     apply_accepts(job, all);
+    for (Finding& f : unused_accepts(c, all)) all.push_back(std::move(f));
     sort_findings(job, all);
     return all;
 }

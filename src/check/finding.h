@@ -20,6 +20,7 @@ struct Where {
     std::string panel;                 // empty when it is about no one panel
     std::vector<std::string> circuits; // those at fault only
     std::string key;                   // the key to point at; empty for the circuit or panel itself
+    int accept = -1;                   // the number from 0 of the [[accept]] that it is about; -1: none
 };
 
 struct Finding {

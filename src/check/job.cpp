@@ -176,6 +176,10 @@ constexpr Rule kRules[] = {
      "Go and look: breaker handles, cable jackets, nameplates, a clamp meter, a tape. Write what you find in place of "
      "\"?\".",
      job_unknown},
+    {"job-accept-unused", "Every [[accept]] of the job covers a finding that stands.",
+     "An acceptance outlives its fault. Left in the file it would hide the same fault when it comes back in another "
+     "year, and nobody would know that it was never looked at.",
+     "Take the [[accept]] out once the fault is put right, or correct the circuit or panel that it names.", nullptr},
 };
 } // namespace
 

@@ -24,13 +24,7 @@ Opened refused(std::string const& file, std::string message, std::string fix) {
 }
 
 Findings all_findings(Session const& s) {
-    auto found = check(s.job, s.plan, *s.book);
-    auto const more = sheet_findings(s.job, s.plan, default_form("directory"), *s.fonts);
-    if (more.empty()) return found;
-    found.insert(found.end(), more.begin(), more.end());
-    apply_accepts(s.job, found);
-    sort_findings(s.job, found);
-    return found;
+    return check(s.job, s.plan, *s.book, sheet_findings(s.job, s.plan, default_form("directory"), *s.fonts));
 }
 
 } // namespace

@@ -212,6 +212,26 @@ constexpr std::array kCitations{
 
     Citation{"job-unknown", silent, silent, practice, practice},
     Citation{"job-assumed", silent, silent, practice, practice},
+    Citation{"job-accept-unused", silent, silent, practice, practice},
+
+    // Of rules that are explained and not checked yet.
+    Citation{"box-full", {"314.16(B)", "314.16(B)(1)", "314.16(B)(1)"}, all("12-3034"), seen, seen},
+    Citation{"box-mixed", all("725.136"), all("12-3030"), seen, seen},
+    Citation{"run-hole", all("300.4(A)"), all("12-516"), seen, seen},
+    Citation{"run-support", all("334.30"), all("12-510"), seen, seen},
+    Citation{"run-bundle",
+             {"310.15(B)(3)(a), 334.80", "310.15(C)(1), 334.80", "310.15(C)(1), 334.80"},
+             all("4-004, Table 5C"),
+             seen,
+             seen},
+    Citation{"dc-fuse", all("240.4"), all("14-104"), practice, practice},
+    Citation{"dc-drop", silent, all("8-102"), practice, seen},
+    Citation{"tape-dc", all("210.5(C)(2)"), silent, seen, practice},
+    Citation{"load-service",
+             {"220.40, 230.42", "220.40, 230.42", "220.40, 230.42 (numbers from memory)"},
+             all("8-104, 8-200"),
+             memory,
+             seen},
 };
 
 Citation const* row(std::string_view topic) {

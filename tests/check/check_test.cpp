@@ -83,6 +83,64 @@ TEST_CASE("accept: what burns or shocks stays an error, and says so", "[check]")
     REQUIRE_FALSE(may_be_accepted(findings[0]));
 }
 
+TEST_CASE("accept: by panel, also a finding that names only its circuits", "[check]") {
+    auto made = three();
+    made.circuits[2].panel = "Shed";
+    auto const taken = [&](std::vector<std::string> circuits) {
+        Findings findings{a_finding("tape-white-as-hot", Severity::note, {"", std::move(circuits), ""})};
+        apply_accepts(accepting(made, {"tape-white-as-hot", "why", "who", "", "Main"}), findings);
+        return findings[0].accepted;
+    };
+    REQUIRE(taken({"L1", "L2"}));
+    REQUIRE_FALSE(taken({"L1", "L3"})); // one of them is in the other panel
+    REQUIRE_FALSE(taken({}));
+}
+
+TEST_CASE("job-accept-unused: an acceptance that covers nothing", "[check][job]") {
+    auto made = three();
+    made.circuits[0].name = "Lights";
+    made.accepts = {{"dir-vague", "one room", "R. Doe", "L1", ""}};
+    auto const unused = [](Job const& j, Findings elsewhere = {}) {
+        auto all = check(j, as_typed(j), *code_book(GENERATE("NEC 2023", "CE 2018")), std::move(elsewhere));
+        std::erase_if(all, [](Finding const& f) { return f.rule != "job-accept-unused"; });
+        return all;
+    };
+    SECTION("none while the finding stands") { REQUIRE(unused(made).empty()); }
+    SECTION("the fault was put right") {
+        made.circuits[0].name = "Lights, north wall";
+        auto const found = unused(made);
+        REQUIRE(in_short(found) == "warning");
+        REQUIRE_THAT(found[0].message, Contains("dir-vague of L1"));
+        REQUIRE(found[0].where.accept == 0);
+    }
+    SECTION("another circuit, a second [[accept]]") {
+        made.accepts.push_back({"dir-vague", "one room", "R. Doe", "L2", "Main"});
+        auto const found = unused(made);
+        REQUIRE(in_short(found) == "warning");
+        REQUIRE(found[0].where.accept == 1);
+        REQUIRE_THAT(found[0].message, Contains("L2 in panel \"Main\""));
+    }
+    SECTION("one that does not hold is told at its finding, not here") {
+        auto pair = pair_job({5}, {6}, Tie::none);
+        pair.accepts = {{"mw-opposite-legs", "why", "who", "K1", ""}};
+        REQUIRE(unused(pair).empty());
+        pair.circuits[1].space = Spot{7, 0};
+        auto const found = unused(pair);
+        REQUIRE(in_short(found) == "warning");
+        REQUIRE_THAT(found[0].fix, Contains("could not hold"));
+    }
+    SECTION("of a rule that is not checked yet") {
+        made.accepts = {{"box-full", "deep box", "R. Doe", "L1", ""}};
+        REQUIRE_THAT(unused(made).at(0).message, Contains("not checked yet"));
+    }
+    SECTION("what the sheets found counts") {
+        made.accepts = {{"dir-name-too-long", "known here", "R. Doe", "L1", ""}};
+        REQUIRE(in_short(unused(made)) == "warning");
+        made.circuits[0].name = "Lights, north wall";
+        REQUIRE(unused(made, {a_finding("dir-name-too-long", Severity::warning, {"Main", {"L1"}, ""})}).empty());
+    }
+}
+
 TEST_CASE("accept: a receptacle of the wrong volts never, of the wrong amperes yes", "[check]") {
     Findings findings{a_finding("wire-outlet", Severity::error, {"Main", {"L1"}, ""}),
                       a_finding("wire-outlet", Severity::error, {"Main", {"L1"}, ""})};
