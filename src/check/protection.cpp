@@ -116,8 +116,8 @@ Finding said_of(Case const& c, std::vector<Lack> const& lacks, Kind const& kind)
     if (lack.asks == Asks::relieved) return relieved(c, lacks, std::move(f));
     if (lack.not_of_a_dwelling)
         f.reference.section += fmt::format(" ({} where nobody lives)", cite(c.book, "gfci-needed/elsewhere").section);
-    auto const asks = fmt::format("{}{}: {} asks for {} protection of {}", words(lacks), lack.place, text(f.reference),
-                                  kind.name, lack.what);
+    auto const asks = fmt::format("{}{}: {} asks for {} protection of {}{}", words(lacks), lack.place,
+                                  text(f.reference), kind.name, lack.what, sure && !lack.place.empty() ? " there" : "");
     if (!lack.hangs_on.empty() && !sure)
         f.message = fmt::format("{}; it is needed if {}, and {}", asks, lack.hangs_on, state(lacks, kind));
     else
@@ -172,9 +172,12 @@ Findings afci_needed(Case const& c) {
         auto const asks = afci_asked(c.book, outlets);
         if (asks == Asks::no) continue;
         AfciTable const& table = afci_table(c.book);
-        auto const rooms = names(outlets.places.of(table.rooms));
+        auto places = outlets.places.of(table.rooms);
+        if (places.has(RoomPlace::kitchen)) places = places.without({RoomPlace::counter});
+        auto const rooms = names(places);
         Lack lack{&circuit, asks, kArc.rule, table.what, outlets.breaker ? table.hangs_on : table.no_breaker, {}};
         if (!rooms.empty()) lack.place = fmt::format(" ({})", listed(rooms));
+        if (!rooms.empty() && asks == Asks::yes) lack.what = table.there;
         lacks.push_back(std::move(lack));
     }
     return told(c, lacks, kArc);

@@ -85,6 +85,7 @@ struct AfciTable {
     RoomPlaces rooms, perhaps; // asked there; asked there as far as the words tell
     RoomPlaces let_off;        // where a circuit with a lone place of these needs none, whatever else is asked
     std::array<std::string_view, 4> uses_let_off;
+    std::string_view there;                // "120 V circuits": of rooms that are named before
     std::string_view what;                 // "120 V circuits of kitchens, ..."
     std::string_view hangs_on, no_breaker; // of `perhaps`; no_breaker: where the breaker is not known
 };

@@ -211,6 +211,7 @@ constexpr AfciTable nec_arc(int least_amps) {
             .perhaps = kNecArcPerhaps,
             .let_off = {},
             .uses_let_off = {},
+            .there = "120 V circuits",
             .what = "120 V circuits of kitchens, laundries, living rooms, bedrooms, halls and the like",
             .hangs_on = "it serves any such room",
             .no_breaker = "its breaker is of 20 A or less"};
@@ -228,6 +229,7 @@ constexpr AfciTable kCeArc{
     .perhaps = {house, attic, crawl_space, garage, workshop},
     .let_off = {bathroom, counter},
     .uses_let_off = {"kitchen counter", "refrigerator", "bathroom", "sump pump"},
+    .there = "120 V receptacle circuits up to 20 A",
     .what = "120 V receptacle circuits of a dwelling up to 20 A",
     .hangs_on = "its receptacles are in the dwelling, and not those of kitchen counter, bathroom or refrigerator",
     .no_breaker = "its breaker is of 20 A or less"};
