@@ -126,6 +126,7 @@ Finding said_of(Case const& c, std::vector<Lack> const& lacks, Kind const& kind)
                         state(lacks, kind));
     if (lack.until && sure)
         f.message += fmt::format("; the relief for listed equipment ended on {}", text(*lack.until));
+    if (lack.circuit->existing) f.message += " (asked of new work; this was there before)";
     f.fix = fmt::format("Fit {}", device(lacks, kind));
     if (any_unsaid(lacks, kind))
         f.fix += fmt::format("; if it is there already, say {} = \"breaker\" or \"outlet\"", kind.key);

@@ -95,6 +95,15 @@ std::vector<Found> phrases_in(Words const& words) {
     return all;
 }
 
+// "Garden and lane walls": a plural after the next word is said of both.
+bool shares_a_feature(Words const& words, std::size_t past) {
+    if (past + 2 >= words.size() || !words[past].empty()) return false;
+    std::string_view last = words[past + 2];
+    if (!last.ends_with('s')) return false;
+    last.remove_suffix(1);
+    return is_landmark_word(LandmarkWord::feature, last);
+}
+
 // "Studio over garage", "outlet near the bathroom", "kitchen side"; of a name beside a room also "bath wall". By the
 // sink or at the counter is what is asked, so these are never landmarks only.
 bool is_only_a_landmark(Words const& words, Found const& f, bool room_known) {
@@ -102,6 +111,7 @@ bool is_only_a_landmark(Words const& words, Found const& f, bool room_known) {
     if (f.past < words.size()) {
         if (is_landmark_word(LandmarkWord::after, words[f.past])) return true;
         if (room_known && is_landmark_word(LandmarkWord::feature, words[f.past])) return true;
+        if (room_known && shares_a_feature(words, f.past)) return true;
     }
     std::size_t at = f.first;
     while (at > 0 && is_landmark_word(LandmarkWord::article, words[at - 1])) --at;

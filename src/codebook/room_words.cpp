@@ -37,7 +37,7 @@ constexpr PlaceList kPlaceLists[] = {
     {bathroom, "bath,bathroom,washroom,restroom,rest room,ensuite,en suite,powder room,toilet,toilet room,"
                "shower room,shower,bathtub,water closet,basin,vanity,salle de bain,salle d "
                "eau,toilette,bain,bano,cuarto de bano,sanitario"},
-    {std::nullopt, "bird bath,loading dock,docking station,tape deck,pool table"},
+    {std::nullopt, "bird bath,loading dock,docking station,tape deck,deck oven,pool table,shop front"},
     {utility, "utility,utility room,mechanical,mechanical room,furnace room,boiler room,plant room,"
               "salle mecanique,chaufferie,cuarto de maquinas"},
     {sink, "utility sink,sink,wet bar,laundry tub,evier,fregadero"},

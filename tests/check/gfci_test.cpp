@@ -152,6 +152,7 @@ TEST_CASE("gfci-needed: existing work is warned about; judged without [dwelling]
         REQUIRE(letter(kRule, at("bathroom", "").old(), edition) == "W");
         REQUIRE(letter(kRule, job({at("bathroom", "")}), edition) == "E");
     }
+    REQUIRE_THAT(found(kRule, home({at("bathroom", "").old()}), "NEC 2020").at(0).message, Contains("there before"));
     auto const in_dwellings_only = GENERATE(as<std::string>{}, "Laundry", "Basement");
     REQUIRE(letter(kRule, job({at("receptacles", in_dwellings_only)}), "NEC 2023") == "W");
     REQUIRE_THAT(found(kRule, job({at("bathroom", "")}), "NEC 2020").at(0).reference.section, Contains("210.8(B)"));

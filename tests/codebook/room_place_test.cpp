@@ -62,6 +62,11 @@ TEST_CASE("a circuit's place: room, name, building and use together", "[codebook
         GENERATE(table<std::string, std::string, std::string, std::string, std::string>({
             {"receptacles", "All walls", "Kitchen", "", "kitchen"},
             {"receptacles", "Receptacles, bath wall", "Bedroom", "", "bedroom"},
+            {"baseboard", "Heaters, garden and lane walls", "Living room", "", "living area"},
+            {"receptacles", "Receptacles, porch and walls", "Living room", "", "living area, outdoors"},
+            {"receptacles", "Receptacles, porch and north wall", "Living room", "", "living area, outdoors"},
+            {"oven", "Deck oven", "Kitchen", "", "kitchen"},
+            {"receptacles", "Receptacles", "Shop front", "", ""},
             {"receptacles", "Receptacles, kitchen end", "Main room", "", "kitchen, living area"},
             {"receptacles", "Garage receptacles", "Ground floor", "", "garage"},
             {"receptacles", "Receptacles", "Ground floor", "", "rooms of the house"},
