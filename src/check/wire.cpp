@@ -35,17 +35,6 @@ constexpr Rule kRules[] = {
      "Ranges, dryers and 14- types take 240 V for heat and 120 V for timers and lights. Without a neutral the 120 V "
      "part comes back over the ground, and the frame that people touch is live.",
      "Pull a cable with three insulated conductors and ground (10/3 in place of 10/2).", wire_conductors},
-    {"wire-breaker-size", "The breaker is of a size that breakers are made in.",
-     "Breakers are made in steps: 15 A, 20 A, 25 A, 30 A and so on. A number between them is mostly a slip of the pen "
-     "or "
-     "a fuse, and what is reckoned from it is wrong too.",
-     "Read the handle again. Above the ampacity of a wire the next standard size is often allowed; below its load it "
-     "never is.",
-     wire_breaker_size},
-    {"wire-outlet-count", "A circuit whose load is not known has no more outlets than the code lets it.",
-     "Nobody knows what will be plugged in. With a dozen outlets on 15 A the breaker mostly holds; beyond that the "
-     "CE Code wants the load known. The NEC sets no number in dwellings.",
-     "Reckon the load and write it down, or divide the outlets between two circuits.", wire_outlet_count},
 };
 } // namespace
 

@@ -106,14 +106,11 @@ bool is_motor(Circuit const& circuit) {
     return circuit.motor.value_or(use && use->motor);
 }
 
-bool has_fuses(Case const& c, Panel const& panel) {
-    auto const sources = feeds(c.job, panel);
-    return !sources.empty() && std::ranges::all_of(sources, [](Feed const& f) { return is_dc(f.kind); });
-}
-
 bool on_dc(Case const& c, Circuit const& circuit) {
     Panel const* panel = panel_of(c.job, circuit.panel);
-    return panel && has_fuses(c, *panel);
+    if (!panel) return false;
+    auto const sources = feeds(c.job, *panel);
+    return !sources.empty() && std::ranges::all_of(sources, [](Feed const& f) { return is_dc(f.kind); });
 }
 
 bool feeds_loads(Case const& c, Circuit const& circuit) {

@@ -42,7 +42,6 @@ std::optional<ThinnestPiece> thinnest_piece(Case const& c, Circuit const& circui
 Use const* use_of(Circuit const& circuit); // null when there is none
 bool is_motor(Circuit const& circuit);     // said, else by use
 bool on_dc(Case const& c, Circuit const& circuit);
-bool has_fuses(Case const& c, Panel const& panel); // of direct current
 // A feeder whose panel has circuits of its own: what it carries is the panel's question, not its `load`.
 bool feeds_loads(Case const& c, Circuit const& circuit);
 

@@ -110,8 +110,6 @@ constexpr std::array kCitations{
     Citation{"wire-conductors", silent, silent, practice, practice},
     Citation{"wire-conductors/four-wire", all("250.140"), silent, memory, practice},
     Citation{"wire-conductors/feeder", silent, silent, practice, practice},
-    Citation{"wire-breaker-size", all("240.6(A)"), all("14-104(1)(a), Table 13"), seen, memory},
-    Citation{"wire-outlet-count", silent, all("8-304(1)(a)"), practice, seen},
     Citation{"wire-outlet", silent, silent, practice, practice},
     Citation{"wire-outlet/amperes", all("210.21(B)(3)"), silent, seen, memory},
     Citation{"wire-outlet/single", all("210.21(B)(1)"), silent, seen, memory},

@@ -192,9 +192,11 @@ void add_building(RoomPlaces& places, std::string_view building) {
     places.add(whole.empty() && places.empty() ? RoomPlaces{workshop} : whole);
 }
 
-void add_use(RoomPlaces& places, Use const& use) {
+// `elsewhere`: in a room of its own name that is in no list ("Sales floor"). A refrigerator there is in no kitchen.
+void add_use(RoomPlaces& places, Use const& use, bool elsewhere) {
     bool const untold = places.without({house, counter}).empty();
-    if (RoomPlaces const usual = usual_of(use); untold && !usual.empty()) {
+    RoomPlaces const usual = usual_of(use);
+    if (untold && !usual.empty() && !(elsewhere && usual.has(kitchen))) {
         places = places.of({counter});
         places.add(usual);
     }
@@ -211,7 +213,7 @@ RoomPlaces places_in(std::string_view words) { return read(words, false); }
 RoomPlaces places_of(Use const* use, std::string_view name, std::string_view room, std::string_view building) {
     RoomPlaces places = of_words(name, room);
     add_building(places, building);
-    if (use) add_use(places, *use);
+    if (use) add_use(places, *use, !words_of(room).empty() && !places.has(house));
     // A counter is a kitchen's where a kitchen is: a till stands on one too.
     return places.has(kitchen) ? places : places.without({counter});
 }
