@@ -133,12 +133,50 @@ Finding said_of(Case const& c, std::vector<Lack> const& lacks, Kind const& kind)
     return f;
 }
 
+// A house full of old circuits is one thing to say, not a page of it.
+Finding said_of_old_work(Case const& c, std::vector<Lack> const& lacks, Kind const& kind) {
+    Lack const& first = lacks.front();
+    Where where{first.circuit->panel, {}, std::string(kind.key)};
+    std::vector<std::string> each;
+    for (Lack const& l : lacks) {
+        where.circuits.push_back(l.circuit->mark);
+        each.push_back(l.circuit->mark + l.place);
+    }
+    auto f = finding(c, kind.rule, Severity::warning, std::move(where), first.topic);
+    f.message = fmt::format("{}: {} asks for {} protection of {} there in new work; these were there before, and {}",
+                            listed(each), text(f.reference), kind.name, first.what, state(lacks, kind));
+    f.fix = fmt::format(
+        "Where such a circuit is extended or its breaker is changed, fit {} breakers, a two-pole one for "
+        "each pair{}",
+        kind.name,
+        any_unsaid(lacks, kind) ? fmt::format("; where one is there already, say {} = \"breaker\"", kind.key) : "");
+    return f;
+}
+
+// Those of `lacks` that one finding tells with `lack`: all alike of the old work in its panel.
+std::vector<Lack> alike_of_old_work(std::vector<Lack> const& lacks, Lack const& lack) {
+    std::vector<Lack> alike;
+    for (Lack const& l : lacks)
+        if (l.circuit->existing && l.circuit->panel == lack.circuit->panel && l.asks == lack.asks &&
+            l.topic == lack.topic && l.what == lack.what && l.hangs_on == lack.hangs_on)
+            alike.push_back(l);
+    return alike;
+}
+
 // Both members of a pair that lack the same are one finding: one breaker cures them.
 Findings told(Case const& c, std::vector<Lack> const& lacks, Kind const& kind) {
     Findings found;
     std::vector<Circuit const*> done;
     for (Lack const& lack : lacks) {
         if (std::ranges::find(done, lack.circuit) != done.end()) continue;
+        if (lack.circuit->existing && lack.asks == Asks::yes && !lack.until) {
+            auto const alike = alike_of_old_work(lacks, lack);
+            if (alike.size() > 2) {
+                for (Lack const& l : alike) done.push_back(l.circuit);
+                found.push_back(said_of_old_work(c, alike, kind));
+                continue;
+            }
+        }
         std::vector<Lack> together{lack};
         Circuit const* mate = partner(c.job, *lack.circuit);
         auto const other = std::ranges::find(lacks, mate, &Lack::circuit);

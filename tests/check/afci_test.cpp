@@ -85,3 +85,16 @@ TEST_CASE("afci-needed: message and fix; a pair once", "[check][afci]") {
     for (auto const& edition : editions()) REQUIRE(says(kRule, pair, edition) == "error R1 R2");
     REQUIRE_THAT(found(kRule, pair).at(0).fix, Contains("one two-pole AFCI breaker for R1 and R2"));
 }
+
+TEST_CASE("afci-needed: a house full of old circuits is told in one warning a panel", "[check][afci]") {
+    auto const old = [](std::string mark, std::string room) {
+        return one_pole(std::move(mark)).use("receptacles").called("Receptacles", std::move(room)).old();
+    };
+    auto rooms = home({old("R1", "Bedroom"), old("R2", "Living room"), old("R3", "Hall"),
+                       one_pole("R4").use("receptacles").called("", "Den")});
+    REQUIRE(says(kRule, rooms) == "warning R1 R2 R3; error R4");
+    auto const told = found(kRule, rooms);
+    REQUIRE_THAT(told[0].message, Contains("R1 (bedroom)") && Contains("there before"));
+    rooms.circuits.erase(rooms.circuits.begin());
+    REQUIRE(says(kRule, rooms) == "warning R2; warning R3; error R4"); // two are told apart, with what to fit
+}
