@@ -161,9 +161,13 @@ Findings mw_open_neutral(Case const& c) {
         auto const a = pole_va(*p.first, nullptr, 120_V), b = pole_va(*p.second, nullptr, 120_V);
         if (a > 0 && b > 0) {
             auto const [first, second] = open_neutral(static_cast<double>(a), static_cast<double>(b), volts);
-            f.message = fmt::format("If the neutral of {} opens, {} sees {:.0f} V and {} sees {:.0f} V at the loads "
-                                    "given: the lighter load gets the higher voltage",
-                                    both(p), p.first->mark, first, p.second->mark, second);
+            f.message =
+                a == b ? fmt::format("If the neutral of {} opens, each sees {:.0f} V while both draw the same, and the "
+                                     "lighter load up to {:.0f} V when they do not",
+                                     both(p), first, volts)
+                       : fmt::format("If the neutral of {} opens, {} sees {:.0f} V and {} sees {:.0f} V at the loads "
+                                     "given: the lighter load gets the higher voltage",
+                                     both(p), p.first->mark, first, p.second->mark, second);
         } else {
             f.message = fmt::format("If the neutral of {} opens, the circuit with the lighter load sees up to {:.0f} V",
                                     both(p), volts);

@@ -67,7 +67,7 @@ std::optional<Finding> overload(Case const& c, Panel const& panel, Feed const& f
             "It need not matter, since not everything runs at once: name the situations that do happen, and they are "
             "judged";
     else
-        f.fix = "Nothing while the named situations are what happens: each of them stays within it";
+        f.fix = "Hold to the named situations: each of them stays within it";
     return f;
 }
 

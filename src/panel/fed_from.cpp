@@ -15,24 +15,36 @@ constexpr std::array<std::string_view, 13> kBeginnings{
     "panel",   "subpanel",    "switchboard", "distribution", "breaker",     "feeder",     "disconnect",
     "panneau", "disjoncteur", "sectionneur", "tablero",      "interruptor", "alimentador"};
 
+// A building feeds another; "Meter, house wall" says that the meter does.
+constexpr std::array<std::string_view, 9> kBuildings{"house",  "cottage", "barn",     "building", "shop",
+                                                     "garage", "maison",  "bâtiment", "casa"};
+constexpr std::array<std::string_view, 12> kServices{"meter",    "pole",   "post",    "utility", "transform", "service",
+                                                     "compteur", "poteau", "medidor", "poste",   "servicio",  "grid"};
+
 char lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
 bool is_letter(char c) { return (c >= 'a' && c <= 'z') || static_cast<unsigned char>(c) >= 0x80; }
 } // namespace
 
 bool names_a_panel_above(std::string_view fed_from) {
+    bool panel = false, building = false, service = false;
     std::string word;
-    auto const tells = [&] {
-        bool const yes = std::ranges::any_of(kBeginnings, [&](auto b) { return word.starts_with(b); });
+    auto const end = [&] {
+        auto const begins = [&](auto const& list) {
+            return std::ranges::any_of(list, [&](std::string_view b) { return word.starts_with(b); });
+        };
+        panel = panel || begins(kBeginnings);
+        building = building || begins(kBuildings);
+        service = service || begins(kServices);
         word.clear();
-        return yes;
     };
     for (char const c : fed_from) {
         if (is_letter(lower(c)))
             word += lower(c);
-        else if (tells())
-            return true;
+        else
+            end();
     }
-    return tells();
+    end();
+    return panel || (building && !service);
 }
 
 } // namespace legwork
