@@ -13,5 +13,9 @@ Findings wire_load_fits(Case const& c);
 Findings wire_continuous(Case const& c);
 Findings wire_conductors(Case const& c);
 Findings wire_outlet(Case const& c);
+Findings wire_breaker_size(Case const& c);
+Findings wire_drop(Case const& c);
+Findings wire_smaller_downstream(Case const& c);
+Findings wire_outlet_count(Case const& c);
 
 } // namespace legwork

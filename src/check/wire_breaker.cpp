@@ -36,9 +36,8 @@ bool only_a_motor(Case const& c, Circuit const& circuit) {
 }
 
 Easement heating(Case const& c, WireRating const& wire) {
-    Figure const& share = c.book.heating_breaker_percent;
-    auto const up_to = standard_breaker_at_or_above(c.book, percent(wire.base, share.value)).value_or(wire.breaker);
-    return {up_to, up_to, "wire-breaker-fits/heating", share.source,
+    auto const up_to = heating_breaker(c, wire);
+    return {up_to, up_to, "wire-breaker-fits/heating", c.book.heating_breaker_percent.source,
             fmt::format("{} for fixed heating", amps(value(up_to)))};
 }
 

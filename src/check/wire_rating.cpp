@@ -84,6 +84,12 @@ std::optional<Gauge> gauge_for(Case const& c, Circuit const& circuit, Amps break
     return std::nullopt;
 }
 
+Amps heating_breaker(Case const& c, WireRating const& wire) {
+    auto const share = c.book.heating_breaker_percent.value;
+    if (share <= 100) return wire.breaker;
+    return standard_breaker_at_or_above(c.book, percent(wire.base, share)).value_or(wire.breaker);
+}
+
 std::string wire_name(Gauge gauge, Metal metal) {
     return fmt::format("{} AWG{}", name(gauge), metal == Metal::aluminium ? " aluminium" : "");
 }
@@ -106,16 +112,27 @@ bool is_motor(Circuit const& circuit) {
     return circuit.motor.value_or(use && use->motor);
 }
 
+bool has_fuses(Case const& c, Panel const& panel) {
+    auto const sources = feeds(c.job, panel);
+    return !sources.empty() && std::ranges::all_of(sources, [](Feed const& f) { return is_dc(f.kind); });
+}
+
 bool on_dc(Case const& c, Circuit const& circuit) {
     Panel const* panel = panel_of(c.job, circuit.panel);
-    if (!panel) return false;
-    auto const sources = feeds(c.job, *panel);
-    return !sources.empty() && std::ranges::all_of(sources, [](Feed const& f) { return is_dc(f.kind); });
+    return panel && has_fuses(c, *panel);
 }
 
 bool feeds_loads(Case const& c, Circuit const& circuit) {
     Panel const* fed = fed_panel(c.job, circuit);
     return fed && std::ranges::any_of(c.job.circuits, [&](Circuit const& o) { return o.panel == fed->name; });
+}
+
+Volts lowest_volts(Case const& c, Circuit const& circuit) {
+    Volts least = 0_V;
+    if (Panel const* panel = panel_of(c.job, circuit.panel))
+        for (Feed const& feed : feeds(c.job, *panel))
+            if (Volts const volts = volts_of(circuit, feed); least == 0_V || volts < least) least = volts;
+    return least;
 }
 
 std::optional<Draw> draw_of(Case const& c, Circuit const& circuit) {

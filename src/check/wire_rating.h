@@ -28,6 +28,8 @@ struct WireRating {
 std::optional<WireRating> wire_rating(Case const& c, Circuit const& circuit, Gauge gauge);
 // The smallest wire, of the circuit's metal and terminals, that this breaker fits and whose base carries `carries`.
 std::optional<Gauge> gauge_for(Case const& c, Circuit const& circuit, Amps breaker, Amps carries);
+// The largest breaker on this wire when it feeds fixed heating.
+Amps heating_breaker(Case const& c, WireRating const& wire);
 std::string wire_name(Gauge gauge, Metal metal); // "14 AWG", "12 AWG aluminium"
 
 // The smallest power cable of the known pieces of a run, and which piece it is (0: the home run).
@@ -42,8 +44,12 @@ std::optional<ThinnestPiece> thinnest_piece(Case const& c, Circuit const& circui
 Use const* use_of(Circuit const& circuit); // null when there is none
 bool is_motor(Circuit const& circuit);     // said, else by use
 bool on_dc(Case const& c, Circuit const& circuit);
+bool has_fuses(Case const& c, Panel const& panel); // of direct current
 // A feeder whose panel has circuits of its own: what it carries is the panel's question, not its `load`.
 bool feeds_loads(Case const& c, Circuit const& circuit);
+
+// The least voltage that a source of its panel gives it; 0 V without a source.
+Volts lowest_volts(Case const& c, Circuit const& circuit);
 
 // What a circuit draws at its load or clamp reading, whichever is more, under the source that makes it draw most.
 struct Draw {

@@ -4,7 +4,7 @@
 #include "sheet/directory_entries.h"
 
 #include "cable/run.h"
-#include "codebook/cables.h"
+#include "check/wire_downstream.h"
 #include "codebook/uses.h"
 #include "units/text.h"
 
@@ -63,21 +63,6 @@ std::vector<std::string> protection_words(Circuit const& c) {
     else if (afci_out)
         words.emplace_back("AFCI at outlet");
     return words;
-}
-
-// "max 15 A: 14 AWG downstream", where a smaller wire follows a larger one. Motors and fixed heating have breaker
-// rules of their own, under which a larger breaker may be right.
-std::string largest_breaker(CodeBook const* book, Circuit const& c) {
-    auto const* use = use_named(c.use);
-    if (!book || c.run.size() < 2 || c.motor.value_or(use && use->motor) || (use && use->heating)) return {};
-    auto const first = cable_kind(c.run.front().kind);
-    auto const least = smallest_gauge(c);
-    if (!first || !first->gauge || !least || *least >= *first->gauge) return {};
-    auto limit = ampacity(*book, *least, c.metal, c.terminals);
-    if (auto const row = small_wire(*book, *least, c.metal); row && (!limit || row->breaker < *limit))
-        limit = row->breaker;
-    if (!limit) return {};
-    return fmt::format("max {}: {} AWG downstream", text(*limit), name(*least));
 }
 
 class Maker {
@@ -143,10 +128,16 @@ private:
         entry.breaker = breaker_words(c);
         say_warnings(c, slots, entry.warnings);
         entry.remarks = protection_words(c);
-        if (auto most = largest_breaker(input_.book, c); !most.empty()) entry.remarks.push_back(std::move(most));
+        if (auto most = largest_breaker(c); !most.empty()) entry.remarks.push_back(std::move(most));
         if (auto const* sub = fed_panel(input_.job, c)) entry.remarks.push_back("feeds panel " + sub->name);
         if (!c.note.empty()) entry.remarks.push_back(c.note);
         return entry;
+    }
+
+    std::string largest_breaker(Circuit const& c) const {
+        if (!input_.book) return {};
+        auto const wire = smaller_wire({input_.job, input_.plan, *input_.book}, c);
+        return wire ? largest_breaker_words(*wire) : std::string();
     }
 
     void say_warnings(Circuit const& c, std::vector<Spot> const& slots, std::vector<std::string>& out) const {

@@ -1,0 +1,58 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// What a circuit's run and the feeders ahead of it lose, in volts and percent: the reckoning of wire-drop.
+#pragma once
+
+#include "cable/drop.h"
+#include "check/wire_rating.h"
+
+#include <string>
+#include <vector>
+
+namespace legwork {
+
+// The known power cables of a run; an extra-low-voltage cable ends it, since a power supply stands before that.
+struct RunLength {
+    std::vector<DropPiece> pieces;
+    bool whole = true; // else a length or a cable is not known, and what is lost is at least what is reckoned
+    Length length;
+    double ohms = 0; // of one conductor, one way
+};
+RunLength run_length(Case const& c, Circuit const& circuit);
+
+// What a branch circuit loses from its panel to the end of its run, with all of its load there. Of a pair with the
+// other circuit off: its worst on two legs, and what happens every day.
+struct BranchDrop {
+    RunLength run;
+    double amperes = 0;
+    bool load_known = true; // else a share of the breaker was taken
+    double volts = 0;       // lost
+    Volts of;               // of this voltage
+    double percent() const { return volts / value(of) * 100; }
+};
+// Nothing for feeders of panels with circuits, sources, spares, what is off, direct current, and where no load and no
+// breaker, or no cable, is known.
+std::optional<BranchDrop> branch_drop(Case const& c, Circuit const& circuit);
+
+// Percent lost on each leg to neutral, and between the legs.
+struct LegPercents {
+    double a = 0, b = 0, between = 0;
+    double worst() const;
+};
+LegPercents operator+(LegPercents const& x, LegPercents const& y);
+
+// What the feeder of a panel loses: in the worst named situation; without one, with everything on, and then no more
+// than the share of its breaker that stands for an unknown load. On legs as they are loaded.
+struct FeederDrop {
+    Circuit const* feeder = nullptr;
+    RunLength run;
+    LegPercents own, total; // total: with the feeders ahead of it
+    double amperes = 0;     // of the heavier leg
+    bool load_known = true;
+    std::string situation; // the one that loses most
+};
+// Nothing for a panel without a feeder, on direct current, or whose feeder is not known.
+std::optional<FeederDrop> feeder_drop(Case const& c, Panel const& panel);
+
+} // namespace legwork

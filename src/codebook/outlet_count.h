@@ -1,0 +1,20 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// How many outlets a branch circuit whose load is not known may have.
+#pragma once
+
+#include "codebook/code_book.h"
+
+namespace legwork {
+
+struct OutletCount {
+    Amps breaker; // up to this rating
+    int most;     // a duplex receptacle, a light: one outlet each
+    Source source;
+};
+
+// Null where the code sets no number.
+OutletCount const* outlet_count(CodeBook const& book);
+
+} // namespace legwork
