@@ -9,8 +9,11 @@
 #include "cli/json.h"
 #include "cli/listing.h"
 #include "cli/session.h"
+#include "cli/vocabulary.h"
+#include "job/near.h"
 
 #include <CLI/CLI.hpp>
+#include <fmt/format.h>
 
 namespace legwork {
 
@@ -18,16 +21,48 @@ namespace {
 
 void add_options(CLI::App& app, Options& options) {
     add_job(app, options);
+    app.add_option("--by", options.by, "group by circuit (one cable a heading) or by theme; worst first when not said")
+        ->check(CLI::IsMember({"circuit", "theme"}));
+    app.add_option("--rule", options.rules, "only findings of this rule (repeatable)")->allow_extra_args(false);
+    app.add_option("--min", options.least, "only findings as grave as error, warning or note, or graver")
+        ->check(CLI::IsMember({"error", "warning", "note"}));
     add_json(app, options);
+    app.footer("The counts and the exit status are always of the whole job: 1 while an error finding stands, shown or "
+               "not.");
+}
+
+// What was wrong with a rule's id; nothing when it is one that is checked.
+std::optional<FileProblems> refused_rule(std::string const& id) {
+    Rule const* rule = rule_named(id);
+    if (!rule)
+        return one_problem("", fmt::format("there is no rule \"{}\"", id),
+                           did_you_mean(id, rule_names(), "legwork explain, with nothing after it, lists the rules"));
+    if (!rule->checked)
+        return one_problem("", fmt::format("{} is not checked yet, so no findings of it say nothing", id),
+                           fmt::format("legwork explain {} says what it will ask", id));
+    return std::nullopt;
+}
+
+Shown shown(Options const& options) {
+    Shown s;
+    if (options.by == "circuit") s.by = Shown::By::circuit;
+    if (options.by == "theme") s.by = Shown::By::theme;
+    s.rules = options.rules;
+    for (auto const severity : {Severity::error, Severity::warning, Severity::note})
+        if (options.least == name(severity)) s.least = severity;
+    return s;
 }
 
 int run(Options const& options, Streams& streams) {
+    for (auto const& id : options.rules)
+        if (auto const problem = refused_rule(id))
+            return tell_problems(*problem, options.json, streams), exit_not_understood;
     auto const opened = open_job(options.file);
     if (!opened.session) return tell_problems(opened.problems, options.json, streams), exit_not_understood;
     if (options.json)
-        write_findings_json(*opened.session, streams);
+        write_findings_json(*opened.session, shown(options), streams);
     else
-        list_findings(*opened.session, streams);
+        list_findings(*opened.session, shown(options), streams);
     return error_exit(*opened.session);
 }
 

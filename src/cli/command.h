@@ -35,6 +35,12 @@ struct Streams {
 struct Options {
     std::string file; // the job, "-" for standard input; the new file of `new`; the rule of `explain`
     bool json = false;
+    // check
+    std::string by, least;
+    std::vector<std::string> rules;
+    bool measure = false;
+    // explain
+    std::optional<std::string> table; // empty: all of them are listed
     // balance
     bool best = false, write = false;
     std::optional<int> moves;

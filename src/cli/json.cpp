@@ -136,17 +136,19 @@ void write_problems_json(FileProblems const& found, Streams& streams) {
     write({{"job", nullptr}, {"problems", list(found.problems, problem)}}, streams);
 }
 
-void write_findings_json(Session const& s, Streams& streams) {
+void write_findings_json(Session const& s, Shown const& shown, Streams& streams) {
     auto standing = Json::array(), accepted = Json::array();
-    for (Finding const& f : s.findings) (f.accepted ? accepted : standing).push_back(finding_json(s, f));
-    write({{"job", s.job.name},
-           {"code", s.job.code},
-           {"errors", count(s.findings, Severity::error)},
-           {"warnings", count(s.findings, Severity::warning)},
-           {"notes", count(s.findings, Severity::note)},
-           {"accepted", accepted},
-           {"findings", standing}},
-          streams);
+    for (Finding const& f : s.findings)
+        if (is_shown(shown, f)) (f.accepted ? accepted : standing).push_back(finding_json(s, f));
+    Json made{{"job", s.job.name},
+              {"code", s.job.code},
+              {"errors", count(s.findings, Severity::error)},
+              {"warnings", count(s.findings, Severity::warning)},
+              {"notes", count(s.findings, Severity::note)},
+              {"accepted", accepted},
+              {"findings", standing}};
+    if (shown.is_part()) made["filter"] = {{"rules", shown.rules}, {"min", name(shown.least)}};
+    write(made, streams);
 }
 
 void write_plan_json(Job const& job, Plan const& plan, Saved const& saved, Streams& streams) {

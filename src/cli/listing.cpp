@@ -42,17 +42,33 @@ std::string head(Session const& s, Finding const& f, bool color) {
     return told;
 }
 
+std::string accepted_line(Finding const& f) {
+    return fmt::format("Accepted by {}: {}", f.accepted_by.empty() ? "nobody named" : fit_to_print(f.accepted_by),
+                       f.accepted_why.empty() ? "no reason given" : fit_to_print(f.accepted_why));
+}
+
 void list_one(Session const& s, Finding const& f, Streams& streams) {
     streams.out << head(s, f, streams.color_out) << '\n';
     if (!f.fix.empty()) streams.out << "    " << in_lines("Do: " + fit_to_print(f.fix), kWidth, 8, 4) << '\n';
     if (auto const line = reference_line(f.reference); !line.empty()) streams.out << "    " << line << '\n';
-    if (f.accepted)
-        streams.out << "    "
-                    << in_lines(
-                           fmt::format("Accepted by {}: {}", fit_to_print(f.accepted_by), fit_to_print(f.accepted_why)),
-                           kWidth, 8, 4)
-                    << '\n';
+    if (f.accepted) streams.out << "    " << in_lines(accepted_line(f), kWidth, 8, 4) << '\n';
     streams.out << '\n';
+}
+
+void list_group(Session const& s, FindingGroup const& g, Streams& streams) {
+    if (!g.heading.empty()) {
+        auto const heading = fitted_line(fit_to_print(g.heading), kWidth);
+        streams.out << heading << '\n' << std::string(character_count(heading), '-') << '\n';
+    }
+    for (Finding const* f : g.findings) list_one(s, *f, streams);
+}
+
+// "2 of 9 findings are shown; ..." where only a part was asked for.
+void tell_part(Session const& s, Shown const& shown, Streams& streams) {
+    if (!shown.is_part()) return;
+    auto const n = std::ranges::count_if(s.findings, [&](Finding const& f) { return is_shown(shown, f); });
+    streams.out << fmt::format("{} of {} shown; the counts and the exit status are of the whole job.\n", n,
+                               counted(static_cast<int>(s.findings.size()), "finding"));
 }
 
 } // namespace
@@ -65,12 +81,10 @@ std::string counts(Findings const& findings) {
     return accepted == 0 ? text : text + fmt::format(", {} accepted", accepted);
 }
 
-void list_findings(Session const& s, Streams& streams) {
-    for (Finding const& f : s.findings)
-        if (!f.accepted) list_one(s, f, streams);
-    for (Finding const& f : s.findings)
-        if (f.accepted) list_one(s, f, streams);
+void list_findings(Session const& s, Shown const& shown, Streams& streams) {
+    for (FindingGroup const& g : finding_groups(s, shown)) list_group(s, g, streams);
     streams.out << fmt::format("{} ({}): {}.\n", shown_file(s.file), s.job.code, counts(s.findings));
+    tell_part(s, shown, streams);
     if (!s.findings.empty()) streams.out << "legwork explain RULE tells more of the rule in [ ].\n";
     streams.out << '\n' << in_lines(caution(), kWidth, 0) << '\n';
 }

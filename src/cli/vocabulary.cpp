@@ -11,13 +11,11 @@
 
 namespace legwork {
 
-namespace {
 std::vector<std::string> rule_names() {
     std::vector<std::string> names;
     for (Rule const& rule : rules()) names.emplace_back(rule.id);
     return names;
 }
-} // namespace
 
 Vocabulary vocabulary() {
     return {.editions = editions(),

@@ -7,6 +7,8 @@
 
 namespace legwork {
 
+std::vector<std::string> rule_names(); // every id that can be explained
+
 // The words of the code book's tables, for the reader, which lies below them.
 Vocabulary vocabulary();
 

@@ -47,6 +47,10 @@ std::string fitted(std::string_view utf8, std::size_t width) {
     return std::string(utf8.substr(0, end)) + std::string(width - keep, '.');
 }
 
+std::string fitted_line(std::string_view utf8, std::size_t width) {
+    return character_count(utf8) <= width ? std::string(utf8) : fitted(utf8, width);
+}
+
 std::string in_lines(std::string_view text, std::size_t width, std::size_t indent, std::size_t used) {
     std::string lines;
     bool first = true; // on its line

@@ -9,6 +9,9 @@
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
 
+#include <set>
+#include <sstream>
+
 using nlohmann::json;
 
 namespace {
@@ -90,6 +93,95 @@ TEST_CASE("an accepted finding is told apart and does not count", "[cli][check]"
     for (auto const& f : value["findings"]) REQUIRE(f["rule"] != "dir-unnamed");
     auto const listed = call({"check", folder / "accepted.toml"});
     REQUIRE_THAT(listed.out, Catch::Contains("Accepted by R. Moss: named after") && Catch::Contains("1 accepted"));
+}
+
+TEST_CASE("an acceptance that covers nothing is a warning with its own place", "[cli][check]") {
+    TemporaryFolder const folder;
+    legwork::write_file(folder / "job.toml", small_job() + "\n[[accept]]\nrule = \"dir-vague\"\nwhy = \"one room\"\n"
+                                                           "by = \"R. Moss\"\ncircuit = \"L1\"\n");
+    auto const value = json::parse(call({"check", folder / "job.toml", "--json", "--rule", "job-accept-unused"}).out);
+    REQUIRE(value["findings"].size() == 1);
+    REQUIRE(value["findings"][0]["severity"] == "warning");
+    REQUIRE(value["findings"][0]["line"] == 52); // its rule
+    REQUIRE(value["findings"][0]["circuits"].empty());
+    REQUIRE(call({"check", folder / "job.toml"}).status == 0);
+}
+
+TEST_CASE("an acceptance that cannot hold is told at its finding", "[cli][check]") {
+    TemporaryFolder const folder;
+    legwork::write_file(folder / "job.toml", faulty_job() +
+                                                 "\n[[accept]]\nrule = \"wire-breaker-fits\"\nwhy = \"old\"\n"
+                                                 "by = \"R. Moss\"\ncircuit = \"L1\"\n");
+    auto const called = call({"check", folder / "job.toml", "--json"});
+    REQUIRE(called.status == 1);
+    auto const value = json::parse(called.out);
+    REQUIRE(value["accepted"].empty());
+    REQUIRE_THAT(value["findings"][0]["fix"].get<std::string>(), Catch::Contains("does not hold"));
+    for (auto const& f : value["findings"]) REQUIRE(f["rule"] != "job-accept-unused");
+}
+
+TEST_CASE("--rule and --min show a part; counts and exit status are of the whole job", "[cli][check]") {
+    TemporaryFolder const folder;
+    auto const path = folder / "bad.toml";
+    legwork::write_file(path, faulty_job());
+    auto const all = json::parse(call({"check", path, "--json"}).out);
+    REQUIRE_FALSE(all.contains("filter"));
+
+    auto const part = call({"check", path, "--json", "--rule", "mw-pigtail", "--rule", "mw-grouping"});
+    REQUIRE(part.status == 1);
+    auto const value = json::parse(part.out);
+    REQUIRE(value["filter"] == json::parse(R"({"rules":["mw-pigtail","mw-grouping"],"min":"note"})"));
+    REQUIRE(value["findings"].size() == 2);
+    for (auto const* key : {"errors", "warnings", "notes"}) REQUIRE(value[key] == all[key]);
+
+    auto const grave = json::parse(call({"check", "--min", "error", path, "--json"}).out);
+    REQUIRE(grave["findings"].size() == all["errors"]);
+    for (auto const& f : grave["findings"]) REQUIRE(f["severity"] == "error");
+
+    auto const listed = call({"check", path, "--min", "error"});
+    REQUIRE(listed.status == 1);
+    REQUIRE_THAT(listed.out, Catch::Contains("1 of ") && Catch::Contains("of the whole job"));
+    REQUIRE_THAT(listed.out, Catch::Contains("[wire-breaker-fits]") && !Catch::Contains(": note: "));
+    REQUIRE(call({"check", path, "--rule", "mw-pigtail"}).status == 1); // the error is not shown and stands
+
+    auto const slip = call({"check", path, "--rule", "mw-pigtale"});
+    REQUIRE(slip.status == 2);
+    REQUIRE_THAT(slip.err, Catch::Contains("did you mean \"mw-pigtail\"?"));
+    auto const later = call({"check", path, "--rule", "box-full"});
+    REQUIRE(later.status == 2);
+    REQUIRE_THAT(later.err, Catch::Contains("not checked yet"));
+}
+
+TEST_CASE("--by groups the same findings under headings", "[cli][check]") {
+    TemporaryFolder const folder;
+    auto const path = folder / "bad.toml";
+    legwork::write_file(path, faulty_job());
+    auto const plain = call({"check", path}).out;
+    auto const in_lines = [](std::string const& text) {
+        std::multiset<std::string> lines;
+        std::istringstream from(text);
+        for (std::string line; std::getline(from, line);)
+            if (!line.empty()) lines.insert(line);
+        return lines;
+    };
+    for (auto const* by : {"circuit", "theme"}) {
+        auto const grouped = call({"check", path, "--by", by});
+        CAPTURE(grouped.out);
+        REQUIRE(grouped.status == 1);
+        auto const lines = in_lines(grouped.out);
+        for (auto const& line : in_lines(plain)) REQUIRE(lines.count(line) >= 1);
+        REQUIRE_THAT(grouped.out, Catch::EndsWith(plain.substr(plain.find("bad.toml (NEC 2023): "))));
+    }
+    auto const by_circuit = call({"check", path, "--by", "circuit"}).out;
+    // A multiwire pair is one cable.
+    REQUIRE_THAT(by_circuit, Catch::Contains("A1+A2, spaces ") &&
+                                 Catch::Contains(": North wall receptacles; South wall receptacles\n----"));
+    REQUIRE(by_circuit.find("The job as a whole\n---") < by_circuit.find("A1+A2, "));
+    REQUIRE(by_circuit.find("A1+A2, ") < by_circuit.find("L1, space "));
+    auto const by_theme = call({"check", path, "--by", "theme"}).out;
+    REQUIRE(by_theme.find("Multiwire pairs\n---") < by_theme.find("Wires, breakers and receptacles\n---"));
+    REQUIRE(call({"check", path, "--by", "room"}).status == 2);
+    REQUIRE(call({"check", path, "--by", "theme", "--json"}).out == call({"check", path, "--json"}).out);
 }
 
 TEST_CASE("mistakes of the file are all told, each with its place, line, caret and way out", "[cli][check]") {

@@ -1,0 +1,122 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "cli/shown.h"
+
+#include "check/say.h"
+#include "check/theme_words.h"
+#include "cli/words.h"
+#include "job/problem.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+
+// "K1+K2" where all circuits of a finding are on one cable, empty where they are not.
+std::string one_cable(Job const& job, Finding const& f) {
+    std::string one;
+    for (std::string const& mark : f.where.circuits) {
+        Circuit const* c = circuit_of(job, mark);
+        auto const cable = c ? cable_mark(job, *c) : mark;
+        if (!one.empty() && one != cable) return {};
+        one = cable;
+    }
+    return one;
+}
+
+std::string panel_heading(std::string const& name) { return fmt::format("Panel \"{}\"", name); }
+
+// "K1+K2 in panel \"Main\", spaces 8 and 10: Counter, left; Counter, right"
+std::string circuit_heading(Session const& s, Circuit const& c) {
+    std::vector<std::string> names, spaces;
+    for (Circuit const& each : s.job.circuits) {
+        if (cable_mark(s.job, each) != cable_mark(s.job, c)) continue;
+        if (!each.name.empty()) names.push_back(each.name);
+        if (Placement const* at = placement_of(s.plan, each.mark))
+            for (Spot const spot : at->slots) spaces.push_back(text(spot));
+    }
+    auto heading = cable_mark(s.job, c);
+    if (s.job.panels.size() > 1) heading += fmt::format(" in panel \"{}\"", c.panel);
+    if (!spaces.empty()) heading += fmt::format(", space{} {}", spaces.size() == 1 ? "" : "s", listed(spaces));
+    if (!names.empty()) heading += ": " + joined(names, "; ");
+    return heading;
+}
+
+struct Key {
+    int kind = 0; // job, several cables, panels and circuits, other cables
+    std::ptrdiff_t panel = 0, circuit = -1;
+    friend auto operator<=>(Key const&, Key const&) = default;
+};
+
+Key key_of(Job const& job, Finding const& f) {
+    auto const number_of = [&](std::string const& panel) {
+        return std::ranges::find(job.panels, panel, &Panel::name) - job.panels.begin();
+    };
+    if (f.where.circuits.empty()) return f.where.panel.empty() ? Key{} : Key{2, number_of(f.where.panel)};
+    auto const cable = one_cable(job, f);
+    if (cable.empty()) return {1};
+    auto const first =
+        std::ranges::find_if(job.circuits, [&](Circuit const& c) { return cable_mark(job, c) == cable; });
+    if (first != job.circuits.end()) return {2, number_of(first->panel), first - job.circuits.begin()};
+    return {3, std::ranges::find(job.cables, cable, &Cable::mark) - job.cables.begin()};
+}
+
+std::string heading_of(Session const& s, Finding const& f, Key const& key) {
+    if (key.kind == 0) return "The job as a whole";
+    if (key.kind == 1) return "Several circuits";
+    if (key.kind == 3) return "Cable " + f.where.circuits.front();
+    return key.circuit < 0 ? panel_heading(f.where.panel)
+                           : circuit_heading(s, s.job.circuits[static_cast<std::size_t>(key.circuit)]);
+}
+
+std::vector<FindingGroup> by_circuit(Session const& s, std::vector<Finding const*> findings) {
+    std::ranges::stable_sort(findings, {}, [&](Finding const* f) { return key_of(s.job, *f); });
+    std::vector<FindingGroup> made;
+    std::optional<Key> last;
+    for (Finding const* f : findings) {
+        auto const key = key_of(s.job, *f);
+        if (last != key) made.push_back({heading_of(s, *f, key), {}});
+        last = key;
+        made.back().findings.push_back(f);
+    }
+    return made;
+}
+
+std::vector<FindingGroup> by_theme(std::vector<Finding const*> const& findings) {
+    std::vector<FindingGroup> made;
+    for (Rule const& rule : rules())
+        for (Finding const* f : findings) {
+            if (f->rule != rule.id) continue;
+            std::string const heading(theme_of(f->rule));
+            auto at = std::ranges::find(made, heading, &FindingGroup::heading);
+            if (at == made.end()) at = made.insert(at, {heading, {}});
+            at->findings.push_back(f);
+        }
+    for (FindingGroup& g : made) std::ranges::stable_sort(g.findings, {}, &Finding::severity);
+    return made;
+}
+
+} // namespace
+
+bool is_shown(Shown const& shown, Finding const& f) {
+    return f.severity <= shown.least && (shown.rules.empty() || std::ranges::count(shown.rules, f.rule) > 0);
+}
+
+std::vector<FindingGroup> finding_groups(Session const& s, Shown const& shown) {
+    std::vector<Finding const*> standing;
+    FindingGroup accepted{"Accepted", {}};
+    for (Finding const& f : s.findings)
+        if (is_shown(shown, f)) (f.accepted ? accepted.findings : standing).push_back(&f);
+    std::vector<FindingGroup> made;
+    if (shown.by == Shown::By::circuit) made = by_circuit(s, standing);
+    if (shown.by == Shown::By::theme) made = by_theme(standing);
+    if (shown.by == Shown::By::gravity && !standing.empty()) made.push_back({"", standing});
+    if (!accepted.findings.empty()) made.push_back(std::move(accepted));
+    return made;
+}
+
+} // namespace legwork
