@@ -8,6 +8,7 @@
 #include "cli/command.h"
 #include "cli/json.h"
 #include "cli/listing.h"
+#include "cli/measure_list.h"
 #include "cli/session.h"
 #include "cli/vocabulary.h"
 #include "job/near.h"
@@ -21,11 +22,17 @@ namespace {
 
 void add_options(CLI::App& app, Options& options) {
     add_job(app, options);
-    app.add_option("--by", options.by, "group by circuit (one cable a heading) or by theme; worst first when not said")
-        ->check(CLI::IsMember({"circuit", "theme"}));
-    app.add_option("--rule", options.rules, "only findings of this rule (repeatable)")->allow_extra_args(false);
-    app.add_option("--min", options.least, "only findings as grave as error, warning or note, or graver")
-        ->check(CLI::IsMember({"error", "warning", "note"}));
+    auto* const measure = app.add_flag("--measure", options.measure,
+                                       "instead of the findings: what to go and measure, as a list to take along");
+    auto* const by = app.add_option("--by", options.by,
+                                    "group by circuit (one cable a heading) or by theme; worst first when not said")
+                         ->check(CLI::IsMember({"circuit", "theme"}));
+    auto* const rule =
+        app.add_option("--rule", options.rules, "only findings of this rule (repeatable)")->allow_extra_args(false);
+    auto* const least =
+        app.add_option("--min", options.least, "only findings as grave as error, warning or note, or graver")
+            ->check(CLI::IsMember({"error", "warning", "note"}));
+    measure->excludes(by)->excludes(rule)->excludes(least);
     add_json(app, options);
     app.footer("The counts and the exit status are always of the whole job: 1 while an error finding stands, shown or "
                "not.");
@@ -59,7 +66,9 @@ int run(Options const& options, Streams& streams) {
             return tell_problems(*problem, options.json, streams), exit_not_understood;
     auto const opened = open_job(options.file);
     if (!opened.session) return tell_problems(opened.problems, options.json, streams), exit_not_understood;
-    if (options.json)
+    if (options.measure)
+        options.json ? write_measure_json(*opened.session, streams) : list_to_measure(*opened.session, streams);
+    else if (options.json)
         write_findings_json(*opened.session, shown(options), streams);
     else
         list_findings(*opened.session, shown(options), streams);

@@ -5,6 +5,7 @@
 
 #include "check/check.h"
 #include "cli/form_file.h"
+#include "cli/measure_list.h"
 #include "panel/feeds.h"
 
 #include <nlohmann/json.hpp>
@@ -121,6 +122,46 @@ Json form_json(Form const& f) {
             {"width_mm", f.width}, {"height_mm", f.height}, {"default", is_default(f)}};
 }
 
+std::vector<std::string> words_of_list(std::string_view list) {
+    std::vector<std::string> words;
+    for (; !list.empty(); list.remove_prefix(std::min(list.size(), list.find(' ') + 1))) {
+        words.emplace_back(list.substr(0, list.find(' ')));
+        if (list.find(' ') == std::string_view::npos) break;
+    }
+    return words;
+}
+
+std::string_view name(Thing thing) {
+    switch (thing) {
+    case Thing::circuit: return "circuit";
+    case Thing::panel: return "panel";
+    case Thing::cable: return "cable";
+    case Thing::supply: return "supply";
+    case Thing::dwelling: return "dwelling";
+    default: return "job";
+    }
+}
+
+Json measure_json(Session const& s, MeasureItem const& i) {
+    auto const place = s.places.find(i.of.thing, i.of.id, i.of.key);
+    return {{"panel", text_or_null(i.of.panel)},
+            {"at", name(i.of.how.at)},
+            {"thing", name(i.of.thing)},
+            {"id", text_or_null(i.of.id)},
+            {"spaces", i.spaces},
+            {"name", text_or_null(i.name)},
+            {"room", text_or_null(i.room)},
+            {"key", i.of.key},
+            {"what", i.what},
+            {"how", i.how},
+            {"with", i.with},
+            {"cover", name(i.of.how.cover)},
+            {"decides", i.decides},
+            {"rules", words_of_list(i.of.how.rules)},
+            {"line", number_or_null(place.line)},
+            {"column", number_or_null(place.column)}};
+}
+
 Json rule_json(Rule const& r) { return {{"rule", r.id}, {"asks", r.asks}, {"why", r.why}, {"remedy", r.remedy}}; }
 
 } // namespace
@@ -149,6 +190,13 @@ void write_findings_json(Session const& s, Shown const& shown, Streams& streams)
               {"findings", standing}};
     if (shown.is_part()) made["filter"] = {{"rules", shown.rules}, {"min", name(shown.least)}};
     write(made, streams);
+}
+
+void write_measure_json(Session const& s, Streams& streams) {
+    write({{"job", s.job.name},
+           {"code", s.job.code},
+           {"measure", list(measure_items(s), [&](MeasureItem const& i) { return measure_json(s, i); })}},
+          streams);
 }
 
 void write_plan_json(Job const& job, Plan const& plan, Saved const& saved, Streams& streams) {

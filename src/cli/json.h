@@ -20,6 +20,7 @@ struct Rule;
 void write_problems_json(FileProblems const& found, Streams& streams);
 // Counts are of the whole job; where only a part is shown, `filter` says which.
 void write_findings_json(Session const& session, Shown const& shown, Streams& streams);
+void write_measure_json(Session const& session, Streams& streams);
 void write_plan_json(Job const& job, Plan const& plan, Saved const& saved, Streams& streams);
 void write_files_json(Job const& job, std::vector<WrittenFile> const& files, Streams& streams);
 void write_forms_json(std::vector<Form> const& forms, Streams& streams);
