@@ -72,6 +72,10 @@ TEST_CASE("measure: what solar on the bus hangs on", "[check][job][measure]") {
     auto made = with(two_pole("PV", 1).use("solar").with([](Circuit& c) { c.load.reset(); }));
     REQUIRE(wanted(made, "NEC 2023") == "Main bus at panel *; Main output at appliance *");
     made.panels[0].bus = 100_A;
+    REQUIRE(wanted(made, "NEC 2023") == "Main main_at at panel *"); // it may stay, at the far end
+    made.panels[0].main_at = PanelEnd::top;
+    REQUIRE(wanted(made, "NEC 2023").empty());
+    made.circuits[0].breaker = 40_A;
     REQUIRE(wanted(made, "NEC 2023") == "Main output at appliance *");
 }
 
