@@ -1,56 +1,145 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// legwork explain RULE: what a rule asks, why, its usual remedy.
+// legwork explain RULE: what a rule asks, why, its usual remedy, how grave it is and where the codes say so.
 
 #include "check/check.h"
+#include "check/gravity.h"
 #include "cli/command.h"
 #include "cli/json.h"
+#include "cli/table_text.h"
+#include "cli/vocabulary.h"
 #include "cli/words.h"
+#include "codebook/cite.h"
 #include "job/near.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace legwork {
 
 namespace {
 
+constexpr std::size_t kWidth = 100, kIndent = 12;
+
 void add_options(CLI::App& app, Options& options) {
-    app.add_option("RULE", options.file, "a rule's id, as check prints it in [ ]; every rule when not said");
+    auto* const rule =
+        app.add_option("RULE", options.file, "a rule's id, as check prints it in [ ]; every rule when not said");
+    app.add_option_function<std::string>(
+           "--table", [&options](std::string const& name) { options.table = name; },
+           "instead of a rule: a table of the code book, with sources; the names of all when not said")
+        ->expected(0, 1)
+        ->excludes(rule);
     add_json(app, options);
 }
 
-int unknown(Options const& options, Streams& streams) {
-    std::vector<std::string> ids;
-    for (Rule const& r : rules()) ids.emplace_back(r.id);
+int unknown(std::string_view thing, std::string const& said, std::vector<std::string> const& known,
+            std::string_view otherwise, Options const& options, Streams& streams) {
     tell_problems(
-        one_problem("", fmt::format("there is no rule \"{}\"", options.file),
-                    did_you_mean(options.file, ids, "legwork explain, with nothing after it, lists the rules")),
+        one_problem("", fmt::format("there is no {} \"{}\"", thing, said), did_you_mean(said, known, otherwise)),
         options.json, streams);
     return exit_not_understood;
 }
 
-void tell(Rule const& r, Streams& streams) {
-    constexpr std::size_t width = 100, indent = 10;
-    auto const line = [&](std::string_view head, std::string_view text) {
-        if (!text.empty())
-            streams.out << fmt::format("{:<{}}", head, indent) << in_lines(text, width, indent, indent) << '\n';
+void line(Streams& streams, std::string_view head, std::string const& text) {
+    if (!text.empty())
+        streams.out << fmt::format("{:<{}}", head, kIndent) << in_lines(text, kWidth, kIndent, kIndent) << '\n';
+}
+
+std::string gravity_line(Rule const& r) {
+    Gravity const* g = gravity_of(r.id);
+    if (!g) return "";
+    auto const nec = gravity_words(g->nec), ce = gravity_words(g->ce);
+    return nec == ce ? nec : fmt::format("NEC: {}. CE Code: {}", nec, ce);
+}
+
+std::string acceptance_line(Rule const& r) {
+    auto const a = acceptance(r.id);
+    if (a.of == Acceptance::Of::none) return fmt::format("never, by anybody. {}", a.why);
+    std::string words = "by an [[accept]] of the job, with who and why";
+    return a.of == Acceptance::Of::some ? fmt::format("{}. {}", words, a.why) : words;
+}
+
+// "NEC 2017, 2020: 210.4(B)" for each section; empty where no edition speaks.
+std::vector<std::string> sections(Citation const& c) {
+    std::vector<std::string> all;
+    auto const add = [&](std::span<CodeBook const> books, std::array<std::string_view, 3> const& of, Source source) {
+        for (std::size_t i = 0; i < of.size() && i < books.size(); ++i) {
+            if (of[i].empty() || (i > 0 && of[i] == of[i - 1])) continue;
+            std::vector<std::string> same;
+            for (std::size_t j = i; j < of.size() && of[j] == of[i]; ++j) same.emplace_back(books[j].edition);
+            all.push_back(fmt::format("{}: {}{}", short_editions(same), of[i],
+                                      source == Source::memory ? ", what it says from memory: look it up" : ""));
+        }
     };
-    streams.out << r.id << "\n\n";
-    line("  asks", r.asks);
-    line("  why", r.why);
-    line("  remedy", r.remedy);
+    add(nec_books(), c.nec, c.nec_source);
+    add(ce_books(), c.ce, c.ce_source);
+    return all;
+}
+
+// "tied singles"
+std::string aspect_words(std::string_view aspect) {
+    std::string words(aspect);
+    std::ranges::replace(words, '-', ' ');
+    return words;
+}
+
+// The rule's own row, then those of its aspects, each under its name.
+void tell_sections(Rule const& r, Streams& streams) {
+    bool any = false;
+    for (Citation const& c : citations()) {
+        bool const aspect = c.topic.starts_with(r.id) && c.topic.substr(r.id.size()).starts_with('/');
+        if (c.topic != r.id && !aspect) continue;
+        auto const all = sections(c);
+        if (all.empty()) continue;
+        auto const named = aspect ? aspect_words(c.topic.substr(r.id.size() + 1)) + ": " : "";
+        line(streams, any ? "" : "  codes", named + joined(all, "; "));
+        any = true;
+    }
+    if (!any) line(streams, "  codes", "common practice: no section speaks of it");
+}
+
+void tell(Rule const& r, Streams& streams) {
+    streams.out << r.id << (r.checked ? "" : " (not checked yet)") << "\n\n";
+    line(streams, "  asks", std::string(r.asks));
+    line(streams, "  why", std::string(r.why));
+    line(streams, "  remedy", std::string(r.remedy));
+    line(streams, "  gravity", gravity_line(r));
+    if (r.checked) line(streams, "  accepted", acceptance_line(r));
+    tell_sections(r, streams);
+    if (!r.checked) streams.out << "\nlegwork does not check this yet: no finding of it means nothing.\n";
+}
+
+int tell_table(Options const& options, Streams& streams) {
+    if (options.table->empty()) return options.json ? write_table_names_json(streams) : list_tables(streams), exit_done;
+    auto const* table = code_table(*options.table);
+    if (!table) {
+        std::vector<std::string> names;
+        for (CodeTable const& t : code_tables()) names.emplace_back(t.name);
+        return unknown("table", *options.table, names, "legwork explain --table lists the tables", options, streams);
+    }
+    return options.json ? write_table_json(*table, streams) : print_table(*table, streams), exit_done;
+}
+
+int list_rules(Options const& options, Streams& streams) {
+    if (options.json) return write_rules_json(rules(), streams), exit_done;
+    for (Rule const& r : rules())
+        streams.out << fmt::format(
+            "{:<24}{}\n", r.id,
+            in_lines(fmt::format("{}{}", r.asks, r.checked ? "" : " (not checked yet)"), kWidth, 24, 24));
+    streams.out << "\nlegwork explain RULE tells more of one; legwork explain --table lists the tables behind them.\n";
+    return exit_done;
 }
 
 int run(Options const& options, Streams& streams) {
-    if (options.file.empty()) {
-        if (options.json) return write_rules_json(rules(), streams), exit_done;
-        for (Rule const& r : rules()) streams.out << fmt::format("{:<24}{}\n", r.id, in_lines(r.asks, 100, 24, 24));
-        return exit_done;
-    }
+    if (options.table) return tell_table(options, streams);
+    if (options.file.empty()) return list_rules(options, streams);
     auto const* rule = rule_named(options.file);
-    if (!rule) return unknown(options, streams);
+    if (!rule)
+        return unknown("rule", options.file, rule_names(), "legwork explain, with nothing after it, lists the rules",
+                       options, streams);
     if (options.json)
         write_rule_json(*rule, streams);
     else
@@ -60,6 +149,7 @@ int run(Options const& options, Streams& streams) {
 
 } // namespace
 
-Command const explain_command{"explain", "what a rule asks, why, its usual remedy", add_options, run};
+Command const explain_command{"explain", "what a rule asks, why, its usual remedy; or a table of the code book",
+                              add_options, run};
 
 } // namespace legwork

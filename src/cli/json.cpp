@@ -4,8 +4,11 @@
 #include "cli/json.h"
 
 #include "check/check.h"
+#include "check/gravity.h"
 #include "cli/form_file.h"
 #include "cli/measure_list.h"
+#include "codebook/cite.h"
+#include "codebook/tables.h"
 #include "panel/feeds.h"
 
 #include <nlohmann/json.hpp>
@@ -162,7 +165,49 @@ Json measure_json(Session const& s, MeasureItem const& i) {
             {"column", number_or_null(place.column)}};
 }
 
-Json rule_json(Rule const& r) { return {{"rule", r.id}, {"asks", r.asks}, {"why", r.why}, {"remedy", r.remedy}}; }
+std::string_view name(Acceptance::Of of) {
+    if (of == Acceptance::Of::all) return "yes";
+    return of == Acceptance::Of::some ? "some" : "no";
+}
+
+Json citation_json(Citation const& c) {
+    Json sections = Json::object();
+    auto const add = [&](std::span<CodeBook const> books, std::array<std::string_view, 3> const& of) {
+        for (CodeBook const& b : books) sections[std::string(b.edition)] = text_or_null(std::string(of[b.column]));
+    };
+    add(nec_books(), c.nec);
+    add(ce_books(), c.ce);
+    return {{"topic", c.topic},
+            {"sections", sections},
+            {"nec_source", name(c.nec_source)},
+            {"ce_source", name(c.ce_source)}};
+}
+
+Json rule_json(Rule const& r) {
+    auto const* g = gravity_of(r.id);
+    auto sections = Json::array();
+    for (Citation const& c : citations())
+        if (c.topic.substr(0, c.topic.find('/')) == r.id) sections.push_back(citation_json(c));
+    return {{"rule", r.id},
+            {"asks", r.asks},
+            {"why", r.why},
+            {"remedy", r.remedy},
+            {"checked", r.checked},
+            {"gravity", {{"nec", g ? Json(g->nec) : Json(nullptr)}, {"ce", g ? Json(g->ce) : Json(nullptr)}}},
+            {"accept", name(acceptance(r.id).of)},
+            {"codes", sections}};
+}
+
+Json row_json(TableRow const& r) {
+    return {{"cells", r.cells}, {"source", r.source ? Json(name(*r.source)) : Json(nullptr)}};
+}
+
+Json part_json(TablePart const& p) {
+    return {{"editions", p.editions},
+            {"sections", text_or_null(p.sections)},
+            {"heads", p.heads},
+            {"rows", list(p.rows, row_json)}};
+}
 
 } // namespace
 
@@ -211,6 +256,18 @@ void write_files_json(Job const& job, std::vector<WrittenFile> const& files, Str
 
 void write_forms_json(std::vector<Form> const& forms, Streams& streams) {
     write({{"forms", list(forms, form_json)}}, streams);
+}
+
+void write_table_names_json(Streams& streams) {
+    write({{"tables", list(code_tables(),
+                           [](CodeTable const& t) {
+                               return Json{{"table", t.name}, {"title", t.title}};
+                           })}},
+          streams);
+}
+
+void write_table_json(CodeTable const& table, Streams& streams) {
+    write({{"table", table.name}, {"title", table.title}, {"parts", list(table.parts(), part_json)}}, streams);
 }
 
 void write_rule_json(Rule const& rule, Streams& streams) { write(rule_json(rule), streams); }

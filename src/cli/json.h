@@ -15,6 +15,7 @@
 
 namespace legwork {
 
+struct CodeTable;
 struct Rule;
 
 void write_problems_json(FileProblems const& found, Streams& streams);
@@ -24,6 +25,8 @@ void write_measure_json(Session const& session, Streams& streams);
 void write_plan_json(Job const& job, Plan const& plan, Saved const& saved, Streams& streams);
 void write_files_json(Job const& job, std::vector<WrittenFile> const& files, Streams& streams);
 void write_forms_json(std::vector<Form> const& forms, Streams& streams);
+void write_table_names_json(Streams& streams);
+void write_table_json(CodeTable const& table, Streams& streams);
 void write_rule_json(Rule const& rule, Streams& streams);
 void write_rules_json(std::span<Rule const> rules, Streams& streams);
 

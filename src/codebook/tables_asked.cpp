@@ -1,0 +1,110 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "codebook/cite.h"
+#include "codebook/demands.h"
+#include "codebook/signs.h"
+#include "codebook/tables.h"
+
+#include <fmt/format.h>
+
+namespace legwork {
+
+namespace {
+using Rows = std::vector<TableRow>;
+
+std::string_view words_of(Remarking as) {
+    switch (as) {
+    case Remarking::not_asked: return "no tape asked";
+    case Remarking::allowed: return "allowed, with tape";
+    case Remarking::disputed: return "disputed: ask first";
+    case Remarking::never: break;
+    }
+    return "never";
+}
+
+std::string section(CodeBook const& book, std::string_view topic) {
+    auto const r = cite(book, topic);
+    return r.section.empty() ? "-" : r.section;
+}
+
+std::string yes(bool is) { return is ? "yes" : "no"; }
+
+// Of one family; the columns are its editions.
+TablePart family_citations(std::span<CodeBook const> books, Family family) {
+    TablePart part;
+    part.heads = {"topic"};
+    for (CodeBook const& b : books) {
+        part.editions.emplace_back(b.edition);
+        part.heads.emplace_back(b.edition);
+    }
+    for (Citation const& c : citations()) {
+        TableRow row{{std::string(c.topic)}, family == Family::nec ? c.nec_source : c.ce_source};
+        bool speaks = false;
+        for (auto const at : family == Family::nec ? c.nec : c.ce) {
+            row.cells.emplace_back(at.empty() ? "-" : at);
+            speaks |= !at.empty();
+        }
+        if (speaks) part.rows.push_back(std::move(row));
+    }
+    return part;
+}
+} // namespace
+
+std::vector<TablePart> remarking_table() {
+    return by_edition({"conductor", "what may be done", "section"}, "", [](CodeBook const& b) {
+        auto const& t = b.remarking;
+        Rows rows;
+        auto const add = [&](std::string what, RemarkingRow const& r) {
+            rows.push_back({{std::move(what), std::string(words_of(r.as)), section(b, r.topic)}, r.source});
+        };
+        auto const size = name(t.large_from);
+        add("white as hot, in a cable", t.white_as_hot_in_cable);
+        add("white as hot, in conduit", t.white_as_hot_in_conduit);
+        add("white as the feed of a switch loop", t.white_in_switch_loop);
+        add(fmt::format("another colour as neutral, in a cable, smaller than {} AWG", size),
+            t.small_as_neutral_in_cable);
+        add(fmt::format("another colour as neutral, in conduit, smaller than {} AWG", size),
+            t.small_as_neutral_in_conduit);
+        add(fmt::format("another colour as neutral, {} AWG and larger", size), t.large_as_neutral);
+        add("green or bare as hot or neutral", t.green);
+        return rows;
+    });
+}
+
+std::vector<TablePart> demand_table() {
+    return by_edition({"what", "asked"}, "", [](CodeBook const& b) {
+        auto const& d = demands(b);
+        return Rows{
+            {{"both hots of every multiwire pair switch off together (else only where a split receptacle, a 240 V load "
+              "or a fixed appliance hangs on it)",
+              yes(d.every_pair_off_together)},
+             cite(b, "mw-disconnect").source},
+            {{"two one-pole breakers tied on site count as opening both poles", yes(d.tied_singles_count)},
+             cite(b, "mw-disconnect/tied-singles").source},
+            {{"no name of the directory depends on who lives there", yes(d.names_outlive_people)},
+             cite(b, "dir-person").source},
+            {{"a handle that moves up and down is on when up", yes(d.up_is_on)}, cite(b, "panel-hang").source},
+        };
+    });
+}
+
+std::vector<TablePart> sign_table() {
+    return by_edition({"sign", "where", "text", "section"}, "", [](CodeBook const& b) {
+        Rows rows;
+        for (Sign const& s : signs()) {
+            auto const r = cite(b, fmt::format("panel-sign/{}", s.id));
+            if (r.section.empty() && !s.advised) continue;
+            rows.push_back({{std::string(s.name), std::string(words(s.place)), std::string(s.text.en),
+                             r.section.empty() ? "advised" : r.section},
+                            r.section.empty() ? Source::practice : r.source});
+        }
+        return rows;
+    });
+}
+
+std::vector<TablePart> citation_table() {
+    return {family_citations(nec_books(), Family::nec), family_citations(ce_books(), Family::ce)};
+}
+
+} // namespace legwork
