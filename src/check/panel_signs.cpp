@@ -60,7 +60,7 @@ Findings panel_sign(Case const& c) {
         if (signs.empty()) continue;
         auto f = finding(c, "panel-sign", Severity::note, {panel.name, {}, ""});
         f.message = message(panel, signs);
-        f.fix = "Print them to last, and fix";
+        f.fix = "Make signs that last, and fix";
         for (PanelSign const& s : signs)
             f.fix += fmt::format("{} {}: \"{}\"", &s == &signs.front() ? "" : ";", where(s), text(s, "en"));
         f.reference = reference_of(f.reference, signs);
