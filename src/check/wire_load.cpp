@@ -60,51 +60,6 @@ std::string_view load_topic(Case const& c, Sides const& s) {
     return !over_breaker(s) && on_the_wire(c, s) > s.draw.current ? "wire-load-fits/motor" : "wire-load-fits";
 }
 
-// "Fit a 40 A breaker on 8 AWG": the breaker for `breaker`, never smaller than today's, on wire for `wire`.
-std::string larger(Case const& c, Circuit const& circuit, Amps breaker, Amps wire) {
-    auto const size = standard_breaker_at_or_above(c.book, std::max(breaker, circuit.breaker.value_or(0_A)));
-    auto const gauge = size ? gauge_for(c, circuit, *size, wire) : std::nullopt;
-    if (!size || !gauge) return "split the load over two circuits";
-    bool const keep = circuit.breaker && *size == *circuit.breaker;
-    return keep ? fmt::format("pull {} all the way", wire_name(*gauge, circuit.metal))
-                : fmt::format("fit a {} breaker on {}", amps(value(*size)), wire_name(*gauge, circuit.metal));
-}
-
-std::string capital(std::string words) {
-    words.front() = static_cast<char>(words.front() - 'a' + 'A');
-    return words;
-}
-
-Finding overloaded(Case const& c, Sides const& s) {
-    Finding f = finding(c, "wire-load-fits", Severity::error, about(s.circuit, "load"), load_topic(c, s));
-    std::string over;
-    if (over_breaker(s)) over = fmt::format("its {} breaker", amps(value(*s.circuit.breaker)));
-    if (over_wire(c, s))
-        over += fmt::format("{}its {} good for {}", over.empty() ? "" : " and ",
-                            wire_name(s.wire->gauge, s.wire->metal), amps(value(good_for(c, s))));
-    f.message = fmt::format("{}, more than {}.", drawn(c, s), over);
-    f.fix = capital(larger(c, s.circuit, s.draw.current, on_the_wire(c, s))) +
-            ", or move part of the load to another circuit.";
-    return f;
-}
-
-// A household range of this size has its least breaker, whatever its demand.
-std::optional<Finding> small_breaker_for_range(Case const& c, Sides const& s) {
-    auto const& range = c.book.range;
-    if (!s.use || !s.use->branch_demand || !range.large_from_va || !s.circuit.load || !s.circuit.breaker)
-        return std::nullopt;
-    Amps const least{range.large_least_breaker->value * 1000};
-    if (*s.circuit.load < VoltAmperes{range.large_from_va->value * 1000} || *s.circuit.breaker >= least)
-        return std::nullopt;
-    Finding f =
-        finding(c, "wire-load-fits", Severity::error, about(s.circuit, "breaker"), "wire-load-fits/large-range");
-    f.message = fmt::format("{}: a range of {} VA on a {} breaker; from {} VA it has at least {}.", s.circuit.mark,
-                            whole_va(*s.circuit.load), amps(value(*s.circuit.breaker)), range.large_from_va->value,
-                            amps(value(least)));
-    f.fix = capital(larger(c, s.circuit, least, s.draw.current)) + ".";
-    return f;
-}
-
 // Why a load counts as continuous, and with which gravity its lack of room is told.
 struct Continuous {
     std::string_view words, topic;
@@ -131,26 +86,95 @@ std::optional<Continuous> continuous(Case const& c, Sides const& s) {
     return Continuous{"presumed continuous", "wire-continuous/presumed", Severity::warning};
 }
 
+// What breaker and wire must be good for, so that no other rule of this file speaks of the cure.
+struct Needed {
+    Amps breaker, wire;
+};
+
+// A household range of a certain size has its least breaker, whatever its demand.
+std::optional<Amps> least_for_range(Case const& c, Sides const& s) {
+    auto const& range = c.book.range;
+    if (!s.use || !s.use->branch_demand || !range.large_from_va || !s.circuit.load) return std::nullopt;
+    if (*s.circuit.load < VoltAmperes{range.large_from_va->value * 1000}) return std::nullopt;
+    return Amps{range.large_least_breaker->value * 1000};
+}
+
+bool wire_in_full(Case const& c, Sides const& s) { return c.book.heating_wire_in_full && s.use && s.use->heating; }
+
+Needed needed(Case const& c, Sides const& s) {
+    Needed n{s.draw.current, on_the_wire(c, s)};
+    if (continuous(c, s)) {
+        auto const share = c.book.continuous_percent.value;
+        n.breaker = Amps{(s.draw.current.count * 100 + share - 1) / share};
+        if (!wire_in_full(c, s)) n.wire = std::max(n.wire, n.breaker);
+    }
+    if (auto const least = least_for_range(c, s)) n.breaker = std::max(n.breaker, *least);
+    return n;
+}
+
+// "Fit a 40 A breaker on 8 AWG": never a smaller breaker than today's.
+std::string larger(Case const& c, Circuit const& circuit, Needed const& n) {
+    auto const size = standard_breaker_at_or_above(c.book, std::max(n.breaker, circuit.breaker.value_or(0_A)));
+    auto const gauge = size ? gauge_for(c, circuit, *size, n.wire) : std::nullopt;
+    if (!size || !gauge) return "split the load over two circuits";
+    bool const keep = circuit.breaker && *size == *circuit.breaker;
+    return keep ? fmt::format("pull {} all the way", wire_name(*gauge, circuit.metal))
+                : fmt::format("fit a {} breaker on {}", amps(value(*size)), wire_name(*gauge, circuit.metal));
+}
+
+std::string capital(std::string words) {
+    words.front() = static_cast<char>(words.front() - 'a' + 'A');
+    return words;
+}
+
+// One appliance is not split over two circuits.
+std::string or_split(Sides const& s) {
+    bool const one_thing = s.use && s.use->dedicated && !s.use->heating;
+    return one_thing ? "." : ", or move part of the load to another circuit.";
+}
+
+Finding overloaded(Case const& c, Sides const& s) {
+    Finding f = finding(c, "wire-load-fits", Severity::error, about(s.circuit, "load"), load_topic(c, s));
+    std::string over;
+    if (over_breaker(s)) over = fmt::format("its {} breaker", amps(value(*s.circuit.breaker)));
+    if (over_wire(c, s))
+        over += fmt::format("{}its {} good for {}", over.empty() ? "" : " and ",
+                            wire_name(s.wire->gauge, s.wire->metal), amps(value(good_for(c, s))));
+    f.message = fmt::format("{}, more than {}.", drawn(c, s), over);
+    f.fix = capital(larger(c, s.circuit, needed(c, s))) + or_split(s);
+    return f;
+}
+
+std::optional<Finding> small_breaker_for_range(Case const& c, Sides const& s) {
+    auto const least = least_for_range(c, s);
+    if (!least || !s.circuit.breaker || *s.circuit.breaker >= *least) return std::nullopt;
+    Finding f =
+        finding(c, "wire-load-fits", Severity::error, about(s.circuit, "breaker"), "wire-load-fits/large-range");
+    f.message = fmt::format("{}: a range of {} VA on a {} breaker; from {} VA it has at least {}.", s.circuit.mark,
+                            whole_va(*s.circuit.load), amps(value(*s.circuit.breaker)),
+                            c.book.range.large_from_va->value, amps(value(*least)));
+    f.fix = capital(larger(c, s.circuit, needed(c, s))) + ".";
+    return f;
+}
+
 std::optional<Finding> too_continuous(Case const& c, Sides const& s) {
     auto const why = continuous(c, s);
     if (!why || over_breaker(s) || over_wire(c, s)) return std::nullopt; // wire-load-fits speaks
     auto const share = c.book.continuous_percent;
-    bool const wire_in_full = c.book.heating_wire_in_full && s.use && s.use->heating;
     std::string over;
     if (s.circuit.breaker && s.draw.current > percent(*s.circuit.breaker, share.value))
         over = fmt::format("the {} breaker ({})", amps(value(*s.circuit.breaker)),
                            amps(value(percent(*s.circuit.breaker, share.value))));
-    if (s.wire && !wire_in_full && s.draw.current > percent(s.wire->ampacity, share.value))
+    if (s.wire && !wire_in_full(c, s) && s.draw.current > percent(s.wire->ampacity, share.value))
         over +=
             fmt::format("{}{} good for {} ({})", over.empty() ? "" : " and ", wire_name(s.wire->gauge, s.wire->metal),
                         amps(value(s.wire->ampacity)), amps(value(percent(s.wire->ampacity, share.value))));
     if (over.empty()) return std::nullopt;
     Finding f = finding(c, "wire-continuous", why->severity, about(s.circuit, "load"), why->topic);
     f.message = fmt::format("{}, {}: more than {} % of {}.", drawn(c, s), why->words, share.value, over);
-    Amps const needed{(s.draw.current.count * 100 + share.value - 1) / share.value};
-    f.fix = capital(larger(c, s.circuit, needed, wire_in_full ? s.draw.current : needed));
-    f.fix += why->severity == Severity::warning ? ", or say continuous = false if it never runs for hours."
-                                                : ", or move part of the load to another circuit.";
+    f.fix = capital(larger(c, s.circuit, needed(c, s)));
+    f.fix +=
+        why->severity == Severity::warning ? ", or say continuous = false if it never runs for hours." : or_split(s);
     return f;
 }
 } // namespace

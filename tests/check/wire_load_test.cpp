@@ -175,6 +175,19 @@ TEST_CASE("wire-continuous: the fix names a breaker and a wire that go together"
         of("wire-continuous", job_of({used(circuit("12/2", 20_A, 2), "water heater", 4500_VA)}), "NEC 2023");
     REQUIRE(found[0].message == "K1 draws 18.8 A, continuous by use: more than 80 % of the 20 A breaker (16 A) and 12 "
                                 "AWG good for 20 A (16 A).");
-    REQUIRE(found[0].fix == "Fit a 25 A breaker on 10 AWG, or move part of the load to another circuit.");
+    REQUIRE(found[0].fix == "Fit a 25 A breaker on 10 AWG.");
     REQUIRE(found[0].reference.section == "422.13");
+}
+
+TEST_CASE("wire-load-fits: the cure it names is one that no other rule speaks of", "[check][wire]") {
+    // Source: NEC 422.13: a storage tank runs long, so 125 % of its current.
+    auto tank = used(circuit("14/2", 15_A, 2), "water heater", 3700_VA);
+    auto found = of("wire-load-fits", job_of({tank}), "NEC 2023");
+    REQUIRE(found.size() == 1);
+    REQUIRE(found[0].fix == "Fit a 20 A breaker on 12 AWG."); // 15.4 A x 125 % = 19.3 A
+    // Source: NEC 210.19(C): a range of 8 3/4 kW or more on at least 40 A, though its demand is 33.3 A.
+    auto range = used(circuit("10/3", 30_A, 2), "range", 9000_VA);
+    found = of("wire-load-fits", job_of({range}), "NEC 2023");
+    REQUIRE(found.size() == 1);
+    REQUIRE(found[0].fix == "Fit a 40 A breaker on 8 AWG.");
 }
