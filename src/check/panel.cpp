@@ -79,6 +79,27 @@ constexpr Rule kRules[] = {
      "Where handles move up and down, people take up for on. A panel turned a quarter has two rows, and the handles of "
      "the upper one are on when down: somebody will switch on what they meant to switch off.",
      "Hang the panel upright or upside down, where handles move sideways, or use only the lower row.", panel_hang},
+    {"panel-208-heat", "Heaters that hang between two phases of a wye are made for its voltage.",
+     "Between two phases of 120/208 there are 208 V. A heater made for 240 V gives (208/240)², three quarters of its "
+     "power there: nothing is unsafe, and the room stays cold in January.",
+     "Fit heaters made for 208 V, or choose them a third larger.", panel_208_heat},
+    {"panel-neutral-terminals", "Each neutral has a terminal of its own.",
+     "Two neutrals under one screw: loosen it for one circuit and the other loses its neutral while it is on. The bar "
+     "is tried and listed with one wire in each hole. Count the holes before the cables are pulled.",
+     "Add a neutral bar that the panel's label lists.", panel_neutral_terminals},
+    {"panel-feeder-wires", "A feeder brings its panel every wire that the panel lands: hots, neutral and ground.",
+     "A sub-panel of 120/240 V lands two hots, a neutral and a ground; one of 120 V a hot, a neutral and a ground. "
+     "Without a neutral, 120 V loads return over the ground, and every metal thing in the building is live.",
+     "Pull a feeder with a wire for each, or let the panel say the supply it really has.", panel_feeder_wires},
+    {"panel-sub-neutral", "Neutral and ground are kept apart in a panel below another.",
+     "Joined again in a sub-panel they share the neutral's current: it flows in ground wires, pipes and boxes, and "
+     "GFCI "
+     "breakers ahead trip. They are joined once, at the service.",
+     "Take out the bonding screw or strap, and give the grounds a bar of their own.", panel_sub_neutral},
+    {"panel-outbuilding", "A building apart has one supply.",
+     "Somebody switches off the breaker they know of and reaches into a box that a second one still feeds. One feeder, "
+     "one branch circuit or one multiwire pair, and one switch, make the building dead.",
+     "Feed a small panel there by one feeder.", panel_outbuilding},
 };
 } // namespace
 

@@ -20,6 +20,12 @@ Findings panel_sign(Case const&);
 Findings panel_backfeed(Case const&);
 Findings panel_spare_spaces(Case const&);
 
+Findings panel_feeder_wires(Case const&);
+Findings panel_sub_neutral(Case const&);
+Findings panel_neutral_terminals(Case const&);
+Findings panel_208_heat(Case const&);
+Findings panel_outbuilding(Case const&);
+
 Findings panel_legs_uneven(Case const&);
 Findings panel_main_overloaded(Case const&);
 

@@ -123,13 +123,11 @@ CableRun const* lacking(std::vector<CableRun> const& runs, Circuit const& c) {
 }
 
 // Nobody said what it needs: a range or a dryer usually has a neutral.
-bool known_by_use_only(Case const& c, Circuit const& circuit) {
-    return circuit.poles == 2 && types(circuit).empty() && circuit.third.empty() && !fed_panel(c.job, circuit) &&
-           circuit.hot.empty();
+bool known_by_use_only(Circuit const& circuit) {
+    return circuit.poles == 2 && types(circuit).empty() && circuit.third.empty() && circuit.hot.empty();
 }
 
-std::string_view conductors_topic(Case const& c, Circuit const& circuit) {
-    if (fed_panel(c.job, circuit)) return "wire-conductors/feeder";
+std::string_view conductors_topic(Circuit const& circuit) {
     Use const* use = use_of(circuit);
     bool const range_or_dryer = use && use->uses_neutral_at_240 && !use->source;
     return circuit.poles == 2 && range_or_dryer ? "wire-conductors/four-wire" : "wire-conductors";
@@ -141,9 +139,9 @@ std::string wanted(Case const& c, Circuit const& circuit) {
 }
 
 Finding too_few(Case const& c, Circuit const& circuit, CableRun const& run) {
-    bool const by_use = known_by_use_only(c, circuit);
+    bool const by_use = known_by_use_only(circuit);
     Finding f = finding(c, "wire-conductors", by_use ? Severity::warning : unless_existing(circuit.existing),
-                        about(circuit, "cable"), conductors_topic(c, circuit));
+                        about(circuit, "cable"), conductors_topic(circuit));
     if (f.severity == Severity::error) f.reference.source = Source::practice; // counted, whatever a code says
     auto const insulated =
         std::ranges::count_if(run.conductors, [](Conductor const& w) { return w.job != ConductorJob::ground; });
@@ -182,7 +180,8 @@ Findings wire_conductors(Case const& c) {
     Findings found;
     auto const runs = cable_runs(c.job, c.book);
     for (Circuit const& circuit : c.job.circuits) {
-        CableRun const* run = on_dc(c, circuit) ? nullptr : lacking(runs, circuit);
+        if (on_dc(c, circuit) || fed_panel(c.job, circuit)) continue; // a feeder is panel-feeder-wires' question
+        CableRun const* run = lacking(runs, circuit);
         if (!run) continue;
         auto const outlets = types(circuit);
         bool const told_by_outlet =

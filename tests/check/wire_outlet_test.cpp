@@ -116,17 +116,6 @@ TEST_CASE("wire-conductors: a wrong receptacle is one fault, a pair another rule
     REQUIRE(conductors(job_of({first, second}), "NEC 2023") == '-');
 }
 
-TEST_CASE("wire-conductors: a feeder brings a neutral", "[check][wire]") {
-    auto job = job_of({circuit("6/2", 50_A, 2)});
-    Panel sub;
-    sub.name = "Shop";
-    sub.feeder = FeederName{"Main", "K1"};
-    job.panels.push_back(sub);
-    REQUIRE(conductors(job, "NEC 2023") == 'E');
-    job.circuits[0].run[0].kind = "6/3";
-    REQUIRE(conductors(job, "NEC 2023") == '-');
-}
-
 TEST_CASE("wire-conductors: what the colours say is there", "[check][wire]") {
     auto c = circuit("12/3", 20_A, 2);
     c.outlets = {"6-20R", "5-20R"};
