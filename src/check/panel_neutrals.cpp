@@ -39,10 +39,10 @@ Findings panel_neutral_terminals(Case const& c) {
         int const neutrals = neutrals_in(c, panel, runs), over = neutrals - *panel.neutral_terminals;
         if (over <= 0) continue;
         auto f = finding(c, "panel-neutral-terminals", Severity::error, {panel.name, {}, "neutral_terminals"});
-        f.message = fmt::format("{} land in panel \"{}\", which has {} for them; each takes one (the shared neutral of "
-                                "a pair counts once)",
-                                plural(static_cast<std::size_t>(neutrals), "neutral"), panel.name,
-                                plural(static_cast<std::size_t>(*panel.neutral_terminals), "terminal"));
+        f.message =
+            fmt::format("Panel \"{}\" has {} for neutrals and needs {}: each neutral takes one, the shared "
+                        "neutral of a pair counts once",
+                        panel.name, plural(static_cast<std::size_t>(*panel.neutral_terminals), "terminal"), neutrals);
         f.fix = fmt::format("Add a neutral bar that the panel's label lists, with {} or more; never put two neutrals "
                             "under one screw",
                             plural(static_cast<std::size_t>(over), "terminal"));

@@ -54,19 +54,6 @@ void raise(LegPercents& most, LegPercents const& to) {
     most = {std::max(most.a, to.a), std::max(most.b, to.b), std::max(most.between, to.between)};
 }
 
-// What the panel ahead has lost where this feeder begins.
-LegPercents ahead(Case const& c, Circuit const& feeder) {
-    Panel const* above = panel_of(c.job, feeder.panel);
-    auto const drop = above ? feeder_drop(c, *above) : std::nullopt;
-    if (!drop) return {};
-    if (feeder.poles == 2) return drop->total;
-    Placement const* at = placement_of(c.plan, feeder.mark);
-    double percent = std::max(drop->total.a, drop->total.b);
-    if (at && !at->slots.empty())
-        percent = Layout(*above).leg(at->slots.front().space) == Leg::a ? drop->total.a : drop->total.b;
-    return {percent, percent, percent};
-}
-
 // The situations that are judged: those with a name where there are any.
 std::vector<Situation const*> judged_situations(Job const& job) {
     auto all = situations(job);
@@ -96,6 +83,49 @@ void reckon_loads(Case const& c, Panel const& panel, FeederDrop& d) {
         }
     }
 }
+
+// Each panel once, those ahead of it first.
+class Feeders {
+public:
+    explicit Feeders(Case const& c) : c_(c), known_(c.job.panels.size()) {}
+
+    std::optional<FeederDrop> const& of(std::size_t panel) {
+        if (!known_[panel]) {
+            known_[panel].emplace(); // nothing, should panels feed each other in a circle
+            *known_[panel] = reckon(c_.job.panels[panel]);
+        }
+        return *known_[panel];
+    }
+
+private:
+    std::optional<FeederDrop> reckon(Panel const& panel) {
+        Circuit const* feeder = panel.feeder ? circuit_of(c_.job, panel.feeder->mark) : nullptr;
+        if (!feeder || has_fuses(c_, panel)) return std::nullopt;
+        FeederDrop d;
+        d.feeder = feeder;
+        d.run = run_length(c_, *feeder);
+        reckon_loads(c_, panel, d);
+        d.total = d.own + ahead(*feeder);
+        return d;
+    }
+
+    // What the panel ahead has lost where this feeder begins.
+    LegPercents ahead(Circuit const& feeder) {
+        auto const above = std::ranges::find(c_.job.panels, feeder.panel, &Panel::name);
+        if (above == c_.job.panels.end()) return {};
+        auto const& drop = of(static_cast<std::size_t>(above - c_.job.panels.begin()));
+        if (!drop) return {};
+        if (feeder.poles == 2) return drop->total;
+        Placement const* at = placement_of(c_.plan, feeder.mark);
+        double percent = std::max(drop->total.a, drop->total.b);
+        if (at && !at->slots.empty())
+            percent = Layout(*above).leg(at->slots.front().space) == Leg::a ? drop->total.a : drop->total.b;
+        return {percent, percent, percent};
+    }
+
+    Case const& c_;
+    std::vector<std::optional<std::optional<FeederDrop>>> known_;
+};
 } // namespace
 
 double LegPercents::worst() const { return std::max({a, b, between}); }
@@ -141,15 +171,11 @@ std::optional<BranchDrop> branch_drop(Case const& c, Circuit const& circuit) {
     return d;
 }
 
-std::optional<FeederDrop> feeder_drop(Case const& c, Panel const& panel) {
-    Circuit const* feeder = panel.feeder ? circuit_of(c.job, panel.feeder->mark) : nullptr;
-    if (!feeder || has_fuses(c, panel)) return std::nullopt;
-    FeederDrop d;
-    d.feeder = feeder;
-    d.run = run_length(c, *feeder);
-    reckon_loads(c, panel, d);
-    d.total = d.own + ahead(c, *feeder);
-    return d;
+std::vector<std::optional<FeederDrop>> feeder_drops(Case const& c) {
+    Feeders feeders(c);
+    std::vector<std::optional<FeederDrop>> all;
+    for (std::size_t i = 0; i < c.job.panels.size(); ++i) all.push_back(feeders.of(i));
+    return all;
 }
 
 } // namespace legwork

@@ -52,7 +52,8 @@ struct FeederDrop {
     bool load_known = true;
     std::string situation; // the one that loses most
 };
-// Nothing for a panel without a feeder, on direct current, or whose feeder is not known.
-std::optional<FeederDrop> feeder_drop(Case const& c, Panel const& panel);
+// Of each panel, in the job's order; nothing for a panel without a feeder, on direct current, or whose feeder is not
+// there.
+std::vector<std::optional<FeederDrop>> feeder_drops(Case const& c);
 
 } // namespace legwork

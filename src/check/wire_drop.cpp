@@ -45,10 +45,10 @@ std::string with_tails(Gauge gauge, Amps breaker) {
     return too_large ? " to the last box, with short tails that the terminals take" : " all the way";
 }
 
-// "pull 12 AWG all the way (2.6 %)": what brings a loss of `now` percent down to `limit`.
+// "pull 12 AWG all the way (2.6 %)": what brings a loss of `now` percent down to `limit`; empty where no wire does.
 std::string larger_wire(RunLength const& run, Circuit const& circuit, double now, double limit) {
     auto const gauge = limit > 0 ? gauge_within(run.pieces, run.ohms * limit / now) : std::nullopt;
-    if (!gauge) return "bring the panel nearer to the load, or divide the load";
+    if (!gauge) return {};
     auto larger = run.pieces;
     for (DropPiece& p : larger) p.gauge = std::max(p.gauge, *gauge);
     double const then = now * one_way_ohms(larger).value_or(run.ohms) / run.ohms;
@@ -58,13 +58,14 @@ std::string larger_wire(RunLength const& run, Circuit const& circuit, double now
 
 class Drops {
 public:
-    explicit Drops(Case const& c) : c_(c), limits_(drop_limits(c.book)) {}
+    explicit Drops(Case const& c) : c_(c), limits_(drop_limits(c.book)), feeders_(feeder_drops(c)) {}
 
     Findings find() {
         for (Panel const& panel : c_.job.panels) {
-            auto const feeder = feeder_drop(c_, panel);
-            bool const told = feeder && judge_feeder(panel, *feeder);
-            judge_branches(panel, feeder, told);
+            auto const& drop = drop_of(panel);
+            bool const at_fault = drop && is_at_fault(*drop), ahead = told_ahead(panel);
+            if (at_fault && (is_over_by_itself(*drop) || !ahead)) found_.push_back(feeder(panel, *drop));
+            judge_branches(panel, drop, at_fault || ahead);
         }
         return std::move(found_);
     }
@@ -105,18 +106,32 @@ private:
         return worst;
     }
 
-    // True when the feeder is at fault, by itself or with the feeders ahead of it.
-    bool judge_feeder(Panel const& panel, FeederDrop const& d) {
-        bool const by_itself = is_over(d.own.worst(), limits_.part_percent);
-        bool const in_all = is_over(d.total.worst(), limits_.total_percent);
-        if (d.run.pieces.empty() || (!by_itself && !in_all)) return in_all;
+    bool is_over_by_itself(FeederDrop const& d) const { return is_over(d.own.worst(), limits_.part_percent); }
+    bool is_at_fault(FeederDrop const& d) const {
+        return !d.run.pieces.empty() && (is_over_by_itself(d) || is_over(d.total.worst(), limits_.total_percent));
+    }
+
+    // Some feeder ahead of this panel's is at fault, and tells it.
+    bool told_ahead(Panel const& panel) const {
+        Panel const* at = &panel;
+        for (std::size_t steps = 0; at && at->feeder && steps < feeders_.size(); ++steps) {
+            at = panel_of(c_.job, at->feeder->panel);
+            if (at && drop_of(*at) && is_at_fault(*drop_of(*at))) return true;
+        }
+        return false;
+    }
+    std::optional<FeederDrop> const& drop_of(Panel const& panel) const {
+        return feeders_[static_cast<std::size_t>(&panel - c_.job.panels.data())];
+    }
+
+    Finding feeder(Panel const& panel, FeederDrop const& d) const {
         auto f = made(about(*d.feeder, "length"), "wire-drop/feeder");
         f.message = fmt::format("The feeder {} of panel \"{}\" loses {} of its voltage at {}{} {}, wire at {:.0f} °C",
                                 d.feeder->mark, panel.name, percent(d.own.worst()), amps(d.amperes), load_words(d),
                                 over_run(c_, d.run), kDropCelsius);
-        f.message += by_itself ? fmt::format(": more than {} %", limits_.part_percent.value)
-                               : fmt::format("; with the feeders ahead of it {}, more than {} %",
-                                             percent(d.total.worst()), limits_.total_percent.value);
+        f.message += is_over_by_itself(d) ? fmt::format(": more than {} %", limits_.part_percent.value)
+                                          : fmt::format("; with the feeders ahead of it {}, more than {} %",
+                                                        percent(d.total.worst()), limits_.total_percent.value);
         auto const worst = worst_branch(panel, d.total);
         if (worst.circuit && is_over(worst.percent, limits_.total_percent))
             f.message += fmt::format("; at the end of {} {} are lost in all, more than {} %", worst.circuit->mark,
@@ -124,9 +139,10 @@ private:
         double const others = std::max(worst.percent, d.total.worst()) - d.own.worst();
         double const room = std::min<double>(static_cast<double>(limits_.part_percent.value),
                                              static_cast<double>(limits_.total_percent.value) - others);
-        f.fix = advice(larger_wire(d.run, *d.feeder, d.own.worst(), room));
-        found_.push_back(std::move(f));
-        return true;
+        auto const cure = larger_wire(d.run, *d.feeder, d.own.worst(), room);
+        f.fix =
+            advice(cure.empty() ? "pull larger wire for the feeders ahead of it too, or feed it from nearer" : cure);
+        return f;
     }
 
     std::string load_words(FeederDrop const& d) const {
@@ -164,7 +180,9 @@ private:
         if (sum > 0)
             f.message +=
                 fmt::format("; with its feeder {} in all, more than {} %", percent(sum), limits_.total_percent.value);
-        f.fix = advice(larger_wire(d.run, circuit, d.percent(), room_of(d, sum)));
+        auto const cure = larger_wire(d.run, circuit, d.percent(), room_of(d, sum));
+        f.fix = advice(cure.empty() ? "bring the panel nearer to the load, or divide the load" : cure);
+        if (!d.load_known) f.fix += " Or write its real load, which may be less.";
         add_dwelling_table(f, circuit);
         return f;
     }
@@ -197,12 +215,14 @@ private:
                                 d.feeder->mark, percent(d.own.worst()), over_run(c_, d.run),
                                 limits_.total_percent.value, listed(words));
         double const room = static_cast<double>(limits_.total_percent.value) - (worst - d.own.worst());
-        f.fix = advice(larger_wire(d.run, *d.feeder, d.own.worst(), room) + " for the feeder, or larger branches");
+        auto const cure = larger_wire(d.run, *d.feeder, d.own.worst(), room);
+        f.fix = advice(cure.empty() ? "pull larger branches" : cure + " for the feeder, or larger branches");
         return f;
     }
 
     Case const& c_;
     DropLimits const& limits_;
+    std::vector<std::optional<FeederDrop>> feeders_; // of each panel
     Findings found_;
 };
 } // namespace

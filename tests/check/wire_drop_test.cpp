@@ -56,7 +56,7 @@ TEST_CASE("wire-drop: says volts, amperes, length, size and what cures it", "[ch
     auto const f = found("wire-drop", job({long_run(unknown(), 16)}), "CE 2024").at(0);
     REQUIRE(f.message == "R1 loses 3.2 % of its voltage (3.9 V of 120 V) at 12 A (80 % of its breaker, its load not "
                          "being known) over 16 m of 14 AWG, wire at 75 °C: more than 3 %");
-    REQUIRE(f.fix == "Pull 12 AWG all the way (2.0 %).");
+    REQUIRE(f.fix == "Pull 12 AWG all the way (2.0 %). Or write its real load, which may be less.");
     REQUIRE(f.reference.section == "8-102(1), (2)");
     auto const advised = found("wire-drop", job({long_run(unknown(), 16)}), "NEC 2023").at(0);
     REQUIRE_THAT(advised.fix, Contains("does not demand it"));
@@ -201,4 +201,12 @@ TEST_CASE("wire-drop: a feeder of one pole, and feeders in a row", "[check][wire
     auto const f = found("wire-drop", row, "CE 2024");
     REQUIRE(in_short(f) == "warning KF");
     REQUIRE_THAT(f[0].message, Contains("with the feeders ahead of it 5.3 %, more than 5 %"));
+    // Told once: a third feeder behind it, in any order of the file, adds nothing of its own.
+    row.circuits.push_back(long_run(two_pole("LF", 5).in("Kiln").breaker(30_A).use("feeder").load(0_VA), 5, "10/3"));
+    Panel last = kiln;
+    last.name = "Last";
+    last.feeder = FeederName{"Kiln", "LF"};
+    row.panels.insert(row.panels.begin(), last);
+    row.circuits.push_back(one_pole("LA", 1).in("Last").load(100_VA));
+    REQUIRE(says("wire-drop", row, "CE 2024") == "warning KF");
 }

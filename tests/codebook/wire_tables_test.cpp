@@ -1,0 +1,37 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// What the codes ask of runs, outlets and supplies. Sources: NEC informational notes of 210.19 and 215.2 and CE 8-102
+// as trade pages and an inspection authority's bulletin tell them; CE 8-304(1)(a) as a trade quiz tells it; NEC 225.30.
+#include "codebook/drop_limits.h"
+#include "codebook/outbuilding.h"
+#include "codebook/outlet_count.h"
+
+#include <catch2/catch.hpp>
+
+using namespace legwork;
+
+TEST_CASE("voltage drop: 3 % and 5 %, advised by one family and demanded by the other", "[codebook]") {
+    for (auto const& edition : editions()) {
+        CAPTURE(edition);
+        CodeBook const& book = *code_book(edition);
+        DropLimits const& limits = drop_limits(book);
+        bool const ce = book.family == Family::ce;
+        REQUIRE(limits.part_percent.value == 3);
+        REQUIRE(limits.total_percent.value == 5);
+        REQUIRE(limits.unknown_percent.value == 80);
+        REQUIRE(limits.demanded == ce);
+        REQUIRE(limits.dwelling_lengths.empty() != ce);
+        REQUIRE((outlet_count(book) != nullptr) == ce);
+        REQUIRE(outbuilding_supplies(book).one_only != ce);
+    }
+    REQUIRE(outlet_count(*code_book("CE 2018"))->most == 12);
+}
+
+TEST_CASE("supplies of an outbuilding: exceptions are known from memory only", "[codebook]") {
+    for (auto const edition : {"NEC 2017", "NEC 2020", "NEC 2023"}) {
+        auto const& supplies = outbuilding_supplies(*code_book(edition));
+        REQUIRE(supplies.feeders_from_one_panel.source == Source::memory);
+        REQUIRE(supplies.other_volts.source == Source::memory);
+    }
+}
