@@ -77,7 +77,7 @@ Findings panel_feeder_wires(Case const& c) {
 Findings panel_sub_neutral(Case const& c) {
     Findings found;
     for (Panel const& panel : c.job.panels) {
-        bool const below = panel.feeder || names_a_panel_above(panel.fed_from);
+        bool const below = panel.feeder || named_above(panel.fed_from) == Above::panel;
         if (!below || has_fuses(c, panel)) continue;
         auto f =
             finding(c, "panel-sub-neutral", Severity::note, {panel.name, {}, panel.feeder ? "feeder" : "fed_from"});

@@ -53,7 +53,7 @@ bool is_ac(std::vector<Feed> const& sources) {
 
 // A cord or a stand-alone source on one phase is no service, nor is what another panel feeds.
 bool is_service(Panel const& panel, std::vector<Feed> const& sources) {
-    return !panel.feeder && !names_a_panel_above(panel.fed_from) &&
+    return !panel.feeder && named_above(panel.fed_from) == Above::service &&
            std::ranges::any_of(sources, [](Feed const& f) { return has_two_hots(f.kind); });
 }
 

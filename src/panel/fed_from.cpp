@@ -25,7 +25,7 @@ char lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + '
 bool is_letter(char c) { return (c >= 'a' && c <= 'z') || static_cast<unsigned char>(c) >= 0x80; }
 } // namespace
 
-bool names_a_panel_above(std::string_view fed_from) {
+Above named_above(std::string_view fed_from) {
     bool panel = false, building = false, service = false;
     std::string word;
     auto const end = [&] {
@@ -44,7 +44,8 @@ bool names_a_panel_above(std::string_view fed_from) {
             end();
     }
     end();
-    return panel || (building && !service);
+    if (panel) return service ? Above::unclear : Above::panel;
+    return building && !service ? Above::panel : Above::service;
 }
 
 } // namespace legwork

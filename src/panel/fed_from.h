@@ -8,9 +8,12 @@
 
 namespace legwork {
 
-// True when the words name a panel, breaker, feeder or disconnect ("House panel, spaces 18 and 20"), or a building and
-// no meter ("House"), in English, French or Spanish: what they feed is then no service. "Meter, north wall" names none.
-// Common usage, no source. Any bytes.
-bool names_a_panel_above(std::string_view fed_from);
+// English, French or Spanish; common usage, no source. Any bytes.
+enum class Above {
+    panel,   // a panel, breaker, feeder or disconnect ("House panel, spaces 18 and 20"), or a building ("House")
+    service, // a meter, or nothing that tells ("Meter, north wall")
+    unclear, // both ("Meter, breaker 100 A"): its breaker may be ahead of this panel, or this panel's own main
+};
+Above named_above(std::string_view fed_from);
 
 } // namespace legwork

@@ -13,12 +13,18 @@ TEST_CASE("fed_from names a panel above", "[panel]") {
                                 "Breaker 14 downstairs", "Building distribution, floor 1", "FEEDER FROM THE BARN",
                                 "Panneau de la maison", "House", "From the barn", "Tablero general");
     CAPTURE(words);
-    CHECK(names_a_panel_above(words));
+    CHECK(named_above(words) == Above::panel);
 }
 
 TEST_CASE("fed_from names no panel above", "[panel]") {
     auto const words = GENERATE("", "Meter, north wall", "Meter on the pole, 40 ft east", "Utility transformer",
                                 "Meter, house wall", "Pole behind the garage", "Compteur, mur nord", "\xff\xfe");
     CAPTURE(words);
-    CHECK_FALSE(names_a_panel_above(words));
+    CHECK(named_above(words) == Above::service);
+}
+
+TEST_CASE("fed_from that names a meter and a breaker leaves it open", "[panel]") {
+    auto const words = GENERATE("Meter, breaker 100 A", "Meter and disconnect on the pole", "Panneau du compteur");
+    CAPTURE(words);
+    CHECK(named_above(words) == Above::unclear);
 }
