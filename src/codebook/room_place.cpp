@@ -186,10 +186,25 @@ RoomPlaces of_words(std::string_view name, std::string_view room) {
     return places;
 }
 
+// A building of its own that people live in: what is not told of a room there is told of a house.
+bool is_home(std::string_view building) {
+    constexpr std::string_view homes[] = {"suite",      "apartment",  "cottage",     "cabin",         "bunkie",
+                                          "chalet",     "bungalow",   "home",        "farmhouse",     "farm house",
+                                          "tiny house", "main house", "guest house", "laneway house", "maison",
+                                          "casa",       "logement"};
+    Words const words = words_of(building);
+    if (words == Words{"house"}) return true;
+    for (std::size_t at = 0; at < words.size(); ++at)
+        if (!words[at].empty() && std::ranges::any_of(homes, [&](auto home) { return match(words, at, home) > 0; }))
+            return true;
+    return false;
+}
+
 void add_building(RoomPlaces& places, std::string_view building) {
     if (building.empty() || !only_vague(places)) return;
-    RoomPlaces const whole = read(building, false);
-    places.add(whole.empty() && places.empty() ? RoomPlaces{workshop} : whole);
+    RoomPlaces whole = read(building, false);
+    if (whole.empty() && places.empty()) whole = is_home(building) ? RoomPlaces{house} : RoomPlaces{workshop};
+    places.add(whole);
 }
 
 // `elsewhere`: in a room of its own name that is in no list ("Sales floor"). A refrigerator there is in no kitchen.
