@@ -87,8 +87,4 @@ inline constexpr RuleId kRules[] = {
 inline constexpr std::string_view kLater[] = {"box-full", "box-mixed", "run-hole", "run-support", "run-bundle",
                                               "dc-fuse",  "dc-drop",   "tape-dc",  "load-service"};
 
-// Agreed on, not in the code yet.
-inline constexpr std::string_view kMissing[] = {"panel-208-heat", "panel-neutral-terminals", "panel-feeder-wires",
-                                                "panel-sub-neutral", "panel-outbuilding"};
-
 } // namespace agreed
