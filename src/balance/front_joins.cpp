@@ -13,7 +13,7 @@ namespace legwork {
 
 namespace {
 
-constexpr std::int64_t kStepsAPoint = 150, kStepsARoom = 8000;
+constexpr std::int64_t kStepsAPoint = 150;
 constexpr std::uint64_t kFirstRound = 40'000;
 
 } // namespace
@@ -38,17 +38,25 @@ std::vector<Front::Step> BestByMoves::steps(int most_moves) const {
 }
 
 FrontJoins::FrontJoins(PanelModel const& model, LegProblem const& p, Room const& room, bool roomy)
-    : model_(model), p_(p), room_(room), roomy_(roomy), both_(halves(groups(p, roomy, true))) {
+    : model_(model),
+      p_(p),
+      room_(room),
+      roomy_(roomy),
+      steps_a_look_(room.steps_a_look()),
+      both_(halves(groups(p, roomy, true))) {
     for (Decision const& d : p.decisions) most_ += std::max(d.plus_moves, d.minus_moves);
 }
 
 void FrontJoins::offer(Assignment const& choice, Effort& effort) {
+    auto const moves = moves_of(p_, choice);
+    auto const worst = worst_difference(p_, choice);
+    if (worst >= best_.least(moves)) return; // making room only adds moves
     int extra = 0;
     if (!roomy_) {
-        effort.spend(kStepsARoom);
+        effort.spend(steps_a_look_);
         extra = room_.extra_moves(signs_of(model_, p_, choice));
     }
-    if (extra < kImpossible) best_.offer(moves_of(p_, choice) + extra, worst_difference(p_, choice), choice);
+    if (extra < kImpossible) best_.offer(moves + extra, worst, choice);
 }
 
 void FrontJoins::use_table(std::int64_t least, Effort& effort) {

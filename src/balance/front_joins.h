@@ -51,7 +51,8 @@ private:
     LegProblem const& p_;
     Room const& room_;
     bool roomy_;
-    int most_ = 0; // moves, of all that can move
+    std::int64_t steps_a_look_; // at the room
+    int most_ = 0;              // moves, of all that can move
     Halves both_;
     BestByMoves best_;
     std::vector<std::int64_t> floor_;

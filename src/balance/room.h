@@ -34,6 +34,8 @@ public:
 
     // Least moves beyond what the signs alone cost; kImpossible when no layout has room.
     int extra_moves(Signs const& signs) const;
+    // What one call of extra_moves may cost, in steps of effort.h.
+    std::int64_t steps_a_look() const;
     std::optional<Rooming> rooming(Signs const& signs) const;
 
     // The fewest moves for which any layout is possible with `least` to `most` singles on leg A, of all moves; and

@@ -22,18 +22,32 @@ int FateCost::of(Fate f) const {
     return lift;
 }
 
-RoomPass::RoomPass(PanelModel const& model, Room::Case const& c, std::vector<FateCost> costs, bool open_legs)
-    : model_(model), case_(c), unit_cost_(std::move(costs)) {
-    int singles = 0, payers = 0, held = 0;
+RoomPass::PairRange RoomPass::pair_range(PanelModel const& model, Room::Case const& c) {
+    int payers = 0, held = 0;
     for (int i = 0; i < model.cells(); ++i) {
-        options_.push_back(options(i, open_legs));
-        singles += static_cast<int>(c.singles[at(i)].size());
         payers += c.payer[at(i)] >= 0;
         held += c.must[at(i)] >= 0;
     }
-    least_pairs_ = -payers;
     // More than this is never needed: what is asked, what must leave, and what half-held pairs may push out.
-    most_pairs_ = c.asked + payers + 2 * held;
+    return {-payers, c.asked + payers + 2 * held};
+}
+
+std::int64_t RoomPass::size(PanelModel const& model, Room::Case const& c) {
+    auto const range = pair_range(model, c);
+    return std::int64_t{4} * (range.most - range.least + 1) * model.cells();
+}
+
+RoomPass::RoomPass(PanelModel const& model, Room::Case const& c, std::vector<FateCost> const& costs, bool open_legs,
+                   bool traced)
+    : model_(model), case_(c), unit_cost_(costs), traced_(traced) {
+    int singles = 0;
+    for (int i = 0; i < model.cells(); ++i) {
+        options_.push_back(options(i, open_legs));
+        singles += static_cast<int>(c.singles[at(i)].size());
+    }
+    auto const range = pair_range(model, c);
+    least_pairs_ = range.least;
+    most_pairs_ = range.most;
     if (open_legs) counts_ = singles + 1;
     run();
 }
@@ -93,14 +107,16 @@ void RoomPass::reach(int from_cell, int from_index, int cell, State s, int cost,
     s.pairs = std::min(s.pairs, most_pairs_);
     if (model_.line_end[at(cell - 1)]) s.odd = s.after_upper = 0;
     int const i = index(s);
-    if (cost >= best_[at(cell)][at(i)]) return;
-    best_[at(cell)][at(i)] = cost;
-    from_[at(cell)][at(i)] = {from_index, static_cast<short>(from_cell), static_cast<short>(choice),
-                              static_cast<short>(second), step};
+    int& best = best_[row(cell) + at(i)];
+    if (cost >= best) return;
+    best = cost;
+    if (!traced_) return;
+    from_[row(cell) + at(i)] = {from_index, static_cast<short>(from_cell), static_cast<short>(choice),
+                                static_cast<short>(second), step};
 }
 
 void RoomPass::advance(int cell, int index) {
-    int const cost = best_[at(cell)][at(index)];
+    int const cost = best_[row(cell) + at(index)];
     State const s = state(index);
     int const block = case_.block[at(cell)], must = case_.must[at(cell)];
     if (block >= 0 && unit_cost_[at(block)].home < kNoWay)
@@ -142,17 +158,21 @@ void RoomPass::advance(int cell, int index) {
 
 void RoomPass::run() {
     int const states = 4 * (most_pairs_ - least_pairs_ + 1) * counts_;
-    best_.assign(at(model_.cells()) + 2, std::vector<int>(at(states), kNoWay));
-    from_.assign(at(model_.cells()) + 2, std::vector<From>(at(states)));
-    best_[0][at(index({0, 0, 0, 0}))] = 0;
-    for (int c = 0; c < model_.cells(); ++c)
+    states_ = at(states);
+    auto const rows = at(traced_ ? model_.cells() + 2 : 3);
+    best_.assign(rows * states_, kNoWay);
+    if (traced_) from_.assign(rows * states_, From{});
+    best_[row(0) + at(index({0, 0, 0, 0}))] = 0;
+    for (int c = 0; c < model_.cells(); ++c) {
         for (int i = 0; i < states; ++i)
-            if (best_[at(c)][at(i)] < kNoWay) advance(c, i);
+            if (best_[row(c) + at(i)] < kNoWay) advance(c, i);
+        auto const done = best_.begin() + static_cast<std::ptrdiff_t>(row(c));
+        if (!traced_) std::fill_n(done, states_, kNoWay); // the row of cell c + 3 from now on
+    }
     final_.assign(at(counts_), kNoWay);
-    auto const& last = best_[at(model_.cells())];
     for (int i = 0; i < states; ++i)
         if (State const s = state(i); s.pairs >= case_.asked)
-            final_[at(s.on_a)] = std::min(final_[at(s.on_a)], last[at(i)]);
+            final_[at(s.on_a)] = std::min(final_[at(s.on_a)], best_[row(model_.cells()) + at(i)]);
 }
 
 Rooming RoomPass::trace(int on_a, Signs* signs) const {
@@ -162,8 +182,7 @@ Rooming RoomPass::trace(int on_a, Signs* signs) const {
         if (model_.units[u].held) r.fate[u] = Fate::home;
     for (int const u : case_.stay_put) r.fate[at(u)] = Fate::home;
     int cell = model_.cells(), i = 0;
-    auto const& last = best_[at(cell)];
-    while (last[at(i)] != final_[at(on_a)] || state(i).on_a != on_a || state(i).pairs < case_.asked) ++i;
+    while (best_[row(cell) + at(i)] != final_[at(on_a)] || state(i).on_a != on_a || state(i).pairs < case_.asked) ++i;
     auto const settle = [&](int c, CellOption const& o) {
         if (o.stays >= 0)
             r.fate[at(o.stays)] = Fate::home;
@@ -174,7 +193,7 @@ Rooming RoomPass::trace(int on_a, Signs* signs) const {
         if (signs && o.stays >= 0) (*signs)[at(o.stays)] = model_.leg[at(c)] == Leg::a ? 1 : -1;
     };
     while (cell > 0) {
-        From const f = from_[at(cell)][at(i)];
+        From const f = from_[row(cell) + at(i)];
         auto const c = static_cast<int>(f.cell);
         switch (f.step) {
         case Step::block: r.fate[at(case_.block[at(c)])] = Fate::home; break;

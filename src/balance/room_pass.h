@@ -6,6 +6,8 @@
 
 #include "balance/room.h"
 
+#include <cstdint>
+
 namespace legwork {
 
 // What a unit's fates cost: 1000 a move, 1 for the second conductor of a two-pole breaker.
@@ -26,11 +28,15 @@ struct CellOption {
 class RoomPass {
 public:
     // `open_legs`: singles may land on either leg, and the pass counts how many are on leg A.
-    RoomPass(PanelModel const& model, Room::Case const& c, std::vector<FateCost> costs, bool open_legs);
+    // `traced`: keeps the way to each cost, for trace(); without it a pass is several times faster.
+    RoomPass(PanelModel const& model, Room::Case const& c, std::vector<FateCost> const& costs, bool open_legs,
+             bool traced);
+    // (cell, state) pairs that a pass with closed legs may visit.
+    static std::int64_t size(PanelModel const& model, Room::Case const& c);
 
     // Least cost by singles on leg A (one entry when legs are not open); kNoWay where there is no room.
     std::vector<int> const& costs() const { return final_; }
-    // What happens at that cost; `signs` gets the legs of present singles when legs are open.
+    // What happens at that cost, of a traced pass; `signs` gets the legs of present singles when legs are open.
     Rooming trace(int on_a, Signs* signs) const;
 
 private:
@@ -44,6 +50,10 @@ private:
         int odd, after_upper, pairs, on_a;
     };
 
+    struct PairRange {
+        int least, most;
+    };
+    static PairRange pair_range(PanelModel const& model, Room::Case const& c);
     int index(State const& s) const;
     State state(int index) const;
     void run();
@@ -54,11 +64,15 @@ private:
 
     PanelModel const& model_;
     Room::Case const& case_;
-    std::vector<FateCost> unit_cost_;
+    std::vector<FateCost> const& unit_cost_;
     std::vector<std::vector<CellOption>> options_;
     int least_pairs_ = 0, most_pairs_ = 0, counts_ = 1;
-    std::vector<std::vector<int>> best_;
-    std::vector<std::vector<From>> from_;
+    // Rows of one cell's states each. Untraced only the three rows that a cell reaches are kept.
+    std::size_t row(int cell) const { return static_cast<std::size_t>(traced_ ? cell : cell % 3) * states_; }
+    bool traced_;
+    std::size_t states_ = 0;
+    std::vector<int> best_;
+    std::vector<From> from_;
     std::vector<int> final_;
 };
 
