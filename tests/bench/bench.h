@@ -31,5 +31,6 @@ Rows check_rows(Times const& times);
 // Peak memory of child processes: measured apart, before this process grows.
 Rows print_memory_rows();
 Rows balance_limit_rows();
+Rows check_search_rows();
 
 } // namespace legwork::bench

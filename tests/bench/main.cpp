@@ -43,6 +43,7 @@ int main(int count, char** words) {
     if (benchmark::ReportUnrecognizedArguments(count, words)) return 2;
     Rows rows = print_memory_rows();
     add(rows, balance_limit_rows());
+    add(rows, check_search_rows());
     register_print();
     register_balance();
     register_check();

@@ -17,16 +17,26 @@ _legwork()
             words=$(legwork forms --json 2>/dev/null | sed -n 's/.*"form": "\([^"]*\)".*/\1/p')
             COMPREPLY=($(compgen -W "$words" -- "$word") $(compgen -f -X '!*.toml' -- "$word"))
             return ;;
+        --by) COMPREPLY=($(compgen -W 'circuit theme' -- "$word")); return ;;
+        --min) COMPREPLY=($(compgen -W 'error warning note' -- "$word")); return ;;
+        --rule)
+            words=$(legwork explain --json 2>/dev/null | sed -n 's/^      "rule": "\([^"]*\)".*/\1/p')
+            COMPREPLY=($(compgen -W "$words" -- "$word"))
+            return ;;
+        --table)
+            words=$(legwork explain --table --json 2>/dev/null | sed -n 's/.*"table": "\([^"]*\)".*/\1/p')
+            COMPREPLY=($(compgen -W "$words" -- "$word"))
+            return ;;
         --out) COMPREPLY=($(compgen -d -- "$word")); return ;;
         --moves | --seconds) return ;;
     esac
     case $command in
-        check) words='--json --help' ;;
+        check) words='--by --rule --min --measure --json --help' ;;
         balance) words='--best --moves --seconds --write --json --help' ;;
         print) words='--out --sheet --form --format --json --help' ;;
         forms) words='--json --help' ;;
         explain)
-            words='--json --help'
+            words='--table --json --help'
             [[ $word == -* ]] || words=$(legwork explain --json 2>/dev/null | sed -n 's/.*"rule": "\([^"]*\)".*/\1/p') ;;
         *) words='--help' ;;
     esac

@@ -11,10 +11,17 @@ complete -c legwork -n __fish_use_subcommand -a check -d 'every finding, worst f
 complete -c legwork -n __fish_use_subcommand -a balance -d 'spaces for all circuits, with the proof'
 complete -c legwork -n __fish_use_subcommand -a print -d 'the sheets, PDF and SVG'
 complete -c legwork -n __fish_use_subcommand -a forms -d 'the forms there are, by sheet and size'
-complete -c legwork -n __fish_use_subcommand -a explain -d 'what a rule asks, why, its usual remedy'
+complete -c legwork -n __fish_use_subcommand -a explain -d 'what a rule asks, why, its usual remedy; or a table'
 
 complete -c legwork -n '__fish_seen_subcommand_from new check balance print' -F
 complete -c legwork -n '__fish_seen_subcommand_from check balance print forms explain' -l json -d 'results as JSON'
+complete -c legwork -n '__fish_seen_subcommand_from check' -l by -x -a 'circuit theme' -d 'group the findings'
+complete -c legwork -n '__fish_seen_subcommand_from check' -l min -x -a 'error warning note' -d 'only as grave or graver'
+complete -c legwork -n '__fish_seen_subcommand_from check' -l measure -d 'what to go and measure'
+complete -c legwork -n '__fish_seen_subcommand_from check' -l rule -x -d 'only this rule' \
+    -a '(legwork explain --json 2>/dev/null | string match -rg \'"rule": "([^"]*)"\')'
+complete -c legwork -n '__fish_seen_subcommand_from explain' -l table -x -d 'a table of the code book' \
+    -a '(legwork explain --table --json 2>/dev/null | string match -rg \'"table": "([^"]*)"\')'
 complete -c legwork -n '__fish_seen_subcommand_from balance' -l best -d 'the least imbalance there is'
 complete -c legwork -n '__fish_seen_subcommand_from balance' -l moves -x -d 'at most so many moves'
 complete -c legwork -n '__fish_seen_subcommand_from balance' -l seconds -x -d 'stop searching after so many'
