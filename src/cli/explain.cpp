@@ -62,7 +62,7 @@ std::string acceptance_line(Rule const& r) {
     return a.of == Acceptance::Of::some ? fmt::format("{}. {}", words, a.why) : words;
 }
 
-// "NEC 2017, 2020: 210.4(B)" for each section; empty where no edition speaks.
+// "NEC 2017, 2020: 210.4(B)" for each section, a star where what it says is from memory; empty where no edition speaks.
 std::vector<std::string> sections(Citation const& c) {
     std::vector<std::string> all;
     auto const add = [&](std::span<CodeBook const> books, std::array<std::string_view, 3> const& of, Source source) {
@@ -70,8 +70,7 @@ std::vector<std::string> sections(Citation const& c) {
             if (of[i].empty() || (i > 0 && of[i] == of[i - 1])) continue;
             std::vector<std::string> same;
             for (std::size_t j = i; j < of.size() && of[j] == of[i]; ++j) same.emplace_back(books[j].edition);
-            all.push_back(fmt::format("{}: {}{}", short_editions(same), of[i],
-                                      source == Source::memory ? ", what it says from memory: look it up" : ""));
+            all.push_back(fmt::format("{}: {}{}", short_editions(same), of[i], source == Source::memory ? " *" : ""));
         }
     };
     add(nec_books(), c.nec, c.nec_source);
@@ -88,16 +87,18 @@ std::string aspect_words(std::string_view aspect) {
 
 // The rule's own row, then those of its aspects, each under its name.
 void tell_sections(Rule const& r, Streams& streams) {
-    bool any = false;
+    bool any = false, memory = false;
     for (Citation const& c : citations()) {
         bool const aspect = c.topic.starts_with(r.id) && c.topic.substr(r.id.size()).starts_with('/');
         if (c.topic != r.id && !aspect) continue;
         auto const all = sections(c);
         if (all.empty()) continue;
+        memory |= std::ranges::any_of(all, [](std::string const& one) { return one.ends_with('*'); });
         auto const named = aspect ? aspect_words(c.topic.substr(r.id.size() + 1)) + ": " : "";
         line(streams, any ? "" : "  codes", named + joined(all, "; "));
         any = true;
     }
+    if (memory) line(streams, "", "* what it says is from memory: look it up");
     if (!any) line(streams, "  codes", "common practice: no section speaks of it");
 }
 
@@ -109,7 +110,7 @@ void tell(Rule const& r, Streams& streams) {
     line(streams, "  gravity", gravity_line(r));
     if (r.checked) line(streams, "  accepted", acceptance_line(r));
     tell_sections(r, streams);
-    if (!r.checked) streams.out << "\nlegwork does not check this yet: no finding of it means nothing.\n";
+    if (!r.checked) streams.out << "\nlegwork does not check this yet: that it finds nothing means nothing.\n";
 }
 
 int tell_table(Options const& options, Streams& streams) {

@@ -40,6 +40,7 @@ constexpr std::array kTables{
     CodeTable{"own-circuit", "Uses that want a circuit of their own", own_circuit_table},
     CodeTable{"positions", "Breaker positions that the panel of a dwelling must have", position_table},
     CodeTable{"signs", "Signs asked for at a panel; what stands in { } is filled in", sign_table},
+    CodeTable{"outbuilding", "How many supplies one outbuilding may have", outbuilding_table},
     CodeTable{"citations", "Where each edition speaks of what a rule asks", citation_table},
 };
 

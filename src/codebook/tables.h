@@ -64,6 +64,7 @@ std::vector<TablePart> use_table();
 std::vector<TablePart> remarking_table();
 std::vector<TablePart> demand_table();
 std::vector<TablePart> sign_table();
+std::vector<TablePart> outbuilding_table();
 std::vector<TablePart> citation_table();
 // Of dwellings.
 std::vector<TablePart> gfci_table();

@@ -3,6 +3,7 @@
 
 #include "codebook/cite.h"
 #include "codebook/demands.h"
+#include "codebook/outbuilding.h"
 #include "codebook/signs.h"
 #include "codebook/tables.h"
 
@@ -100,6 +101,19 @@ std::vector<TablePart> sign_table() {
                             r.section.empty() ? Source::practice : r.source});
         }
         return rows;
+    });
+}
+
+std::vector<TablePart> outbuilding_table() {
+    return by_edition({"what", "figure"}, "panel-outbuilding", [](CodeBook const& b) {
+        auto const& t = outbuilding_supplies(b);
+        return Rows{
+            {{"one supply", t.one_only ? "demanded" : "custom"}, cite(b, "panel-outbuilding").source},
+            {{"feeders that may do where all begin in one panel", std::to_string(t.feeders_from_one_panel.value)},
+             t.feeders_from_one_panel.source},
+            {{"supplies that may do where each has its own voltage", std::to_string(t.other_volts.value)},
+             t.other_volts.source},
+        };
     });
 }
 
