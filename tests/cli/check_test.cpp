@@ -120,7 +120,7 @@ TEST_CASE("an acceptance that cannot hold is told at its finding", "[cli][check]
     for (auto const& f : value["findings"]) REQUIRE(f["rule"] != "job-accept-unused");
 }
 
-TEST_CASE("--rule and --min show a part; counts and exit status are of the whole job", "[cli][check]") {
+TEST_CASE("check: --rule and --min show a part, counts and exit status are of the whole job", "[cli][check]") {
     TemporaryFolder const folder;
     auto const path = folder / "bad.toml";
     legwork::write_file(path, faulty_job());
@@ -152,7 +152,7 @@ TEST_CASE("--rule and --min show a part; counts and exit status are of the whole
     REQUIRE_THAT(later.err, Catch::Contains("not checked yet"));
 }
 
-TEST_CASE("--by groups the same findings under headings", "[cli][check]") {
+TEST_CASE("check: --by groups the same findings under headings", "[cli][check]") {
     TemporaryFolder const folder;
     auto const path = folder / "bad.toml";
     legwork::write_file(path, faulty_job());

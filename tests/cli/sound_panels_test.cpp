@@ -39,7 +39,8 @@ TEST_CASE("sound panels: balance leaves every one as it is", "[cli][balance][sou
         auto const called = call({"balance", entry.path().string(), "--json"});
         CAPTURE(entry.path().filename().string(), called.err);
         REQUIRE(called.status == 0);
-        for (auto const& panel : json::parse(called.out)["panels"]) {
+        auto const told = json::parse(called.out);
+        for (auto const& panel : told.at("panels")) {
             CHECK(panel["moves"] == 0);
             CHECK(panel["proven"] == true);
         }
