@@ -308,7 +308,7 @@ TEST_CASE("what carries no power has no jobs", "[cable]") {
     REQUIRE(std::ranges::all_of(run.conductors, [](Conductor const& w) { return w.job == ConductorJob::spare; }));
 }
 
-TEST_CASE("a spare breaker without a cable has no run; a circuit with an unknown cable has one", "[cable]") {
+TEST_CASE("a spare breaker without a cable has no run, a circuit with an unknown cable has one", "[cable]") {
     Circuit spare;
     spare.mark = "S";
     spare.use = "spare";

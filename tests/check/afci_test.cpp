@@ -76,7 +76,7 @@ TEST_CASE("afci-needed: breakers in scope", "[check][afci]") {
     REQUIRE(ce(kRule, not_known) == "WWW");
 }
 
-TEST_CASE("afci-needed: message and fix; a pair once", "[check][afci]") {
+TEST_CASE("afci-needed: message and fix, a pair once", "[check][afci]") {
     auto const f = found(kRule, home({at("receptacles", "Bedroom").afci(Protection::no)}), "NEC 2023").at(0);
     REQUIRE_THAT(f.message, Contains("bedroom") && Contains("NEC 2023 210.12(B)") && Contains("afci = false"));
     REQUIRE_THAT(f.fix, Contains("AFCI breaker"));

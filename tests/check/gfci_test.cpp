@@ -146,7 +146,7 @@ TEST_CASE("gfci-needed: listed heating and cooling outdoors is let off until 1 S
     REQUIRE(letter(kRule, window_unit, "NEC 2023") == "-");
 }
 
-TEST_CASE("gfci-needed: existing work is warned about; judged without [dwelling] too", "[check][gfci]") {
+TEST_CASE("gfci-needed: existing work is warned about, judged without [dwelling] too", "[check][gfci]") {
     for (auto const& edition : editions()) {
         CAPTURE(edition);
         REQUIRE(letter(kRule, at("bathroom", "").old(), edition) == "W");
@@ -183,7 +183,7 @@ TEST_CASE("gfci-needed: a pair that lacks it is one finding, cured by one two-po
     REQUIRE(says(kRule, half).empty());
 }
 
-TEST_CASE("gfci-needed: the breaker of a feeder protects all behind it; feeders and DC are not judged",
+TEST_CASE("gfci-needed: the breaker of a feeder protects all behind it, feeders and DC are not judged",
           "[check][gfci]") {
     auto made = job({two_pole("SP").called("Garage panel", "Garage").use("feeder").cable("6/3"),
                      at("garage", "").in("Shed"), one_pole("DC1").use("outdoor").in("Boat")});

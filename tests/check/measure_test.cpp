@@ -33,7 +33,7 @@ TEST_CASE("measure: nothing of a job that says all", "[check][job][measure]") {
     REQUIRE(wanted(pair_job({3}, {5})).empty());
 }
 
-TEST_CASE("measure: each missing figure, and each \"?\", where the person stands", "[check][job][measure]") {
+TEST_CASE("measure: each missing figure and each question mark, where the person stands", "[check][job][measure]") {
     auto const gap = [](auto change) { return wanted(with(one_pole("L1", 1).with(change))); };
     REQUIRE(gap([](Circuit& c) { c.breaker.reset(); }) == "L1 breaker at panel");
     REQUIRE(gap([](Circuit& c) { c.run.clear(); }) == "L1 cable at panel; L1 length at run");
@@ -88,7 +88,7 @@ TEST_CASE("measure: old work may be protected already", "[check][job][measure]")
     REQUIRE(wanted(with(bath().old().gfci(Protection::breaker))).empty());
 }
 
-TEST_CASE("measure: sources and other cables; a note for each thing", "[check][job][measure]") {
+TEST_CASE("measure: sources and other cables, a note for each thing", "[check][job][measure]") {
     auto made = with(one_pole("L1", 1));
     made.supplies = {{.name = "Grid", .amps = {}, .off = {}, .asked = {"amps"}}};
     made.panels[0].supply.reset();

@@ -25,7 +25,7 @@ std::string told(std::string const& use, std::string const& name, int poles = 1)
 }
 } // namespace
 
-TEST_CASE("a name lists things; landmarks and sites are none", "[check][need]") {
+TEST_CASE("a name lists things, landmarks and sites are none", "[check][need]") {
     // Common usage, no source.
     auto const [use, name, things] = GENERATE(table<std::string, std::string, std::string>({
         {"refrigerator", "Fridge and kitchen lights", "refrigerator, lighting"},

@@ -94,7 +94,7 @@ TEST_CASE("tape-green: never hot, never neutral", "[check][tape]") {
     }
 }
 
-TEST_CASE("tape-: a cable that must be replaced gets no tape advice; DC none of this", "[check][tape]") {
+TEST_CASE("tape-: a cable that must be replaced gets no tape advice, DC none of this", "[check][tape]") {
     auto range = used(circuit("8/2", 40_A, 2), "range", 8000_VA);
     REQUIRE(verdict("tape-white-as-hot", range, "NEC 2023") == '-');
     auto const dc = job_of({colored(circuit("12/2", 10_A), {"red", "black"})}, SupplyKind::dc_12);

@@ -41,7 +41,7 @@ TEST_CASE("a file is written whole, parents made, and read back", "[output]") {
     REQUIRE(folder.names("a/b") == std::vector<std::string>{"sheet.pdf"});
 }
 
-TEST_CASE("a new file gets what the umask leaves; a replaced one keeps its mode", "[output]") {
+TEST_CASE("a new file gets what the umask leaves, a replaced one keeps its mode", "[output]") {
     TemporaryFolder const folder;
     auto const old_mask = ::umask(027);
     write_file(folder / "new", "x");
