@@ -5,6 +5,7 @@
 
 #include "check/named_things.h"
 #include "check/wire_rating.h"
+#include "panel/fed_from.h"
 #include "panel/feeds.h"
 
 #include <algorithm>
@@ -34,16 +35,8 @@ HomeCircuit seen_as(Case const& c, Circuit const& circuit) {
     return home;
 }
 
-bool says_of_feed(Panel const& p, std::string_view word) {
-    auto const same = [](char a, char b) { return (a | ' ') == b; }; // letters in either case
-    return !std::ranges::search(p.fed_from, word, same).empty();
-}
-
 // "House panel, basement" feeds it: the rest of the dwelling stands in another list.
-bool fed_by_a_panel(Panel const& p) {
-    return !says_of_feed(p, "meter") &&
-           (says_of_feed(p, "panel") || says_of_feed(p, "tableau") || says_of_feed(p, "tablero"));
-}
+bool is_part_of_a_house(Panel const& p) { return named_above(p.fed_from) == Above::panel; }
 
 bool all_dc(Job const& job, Panel const& panel) {
     auto const sources = feeds(job, panel);
@@ -58,7 +51,7 @@ std::optional<Home> home_of(Case const& c) {
         if (p.existing) home.old = true;
         if (p.feeder || all_dc(c.job, p)) continue;
         if (home.panel.empty()) home.panel = p.name;
-        if (fed_by_a_panel(p)) home.whole = false;
+        if (is_part_of_a_house(p)) home.whole = false;
     }
     if (home.panel.empty()) return std::nullopt;
     for (Circuit const& circuit : c.job.circuits) {

@@ -11,9 +11,9 @@ namespace legwork {
 
 namespace {
 // Plurals and compounds begin the same way.
-constexpr std::array<std::string_view, 13> kBeginnings{
-    "panel",   "subpanel",    "switchboard", "distribution", "breaker",     "feeder",     "disconnect",
-    "panneau", "disjoncteur", "sectionneur", "tablero",      "interruptor", "alimentador"};
+constexpr std::array<std::string_view, 14> kBeginnings{
+    "panel",   "subpanel", "switchboard", "distribution", "breaker", "feeder",      "disconnect",
+    "panneau", "tableau",  "disjoncteur", "sectionneur",  "tablero", "interruptor", "alimentador"};
 
 // A building feeds another; "Meter, house wall" says that the meter does.
 constexpr std::array<std::string_view, 9> kBuildings{"house",  "cottage", "barn",     "building", "shop",

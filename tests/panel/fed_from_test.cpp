@@ -9,9 +9,10 @@
 using namespace legwork;
 
 TEST_CASE("fed_from names a panel above", "[panel]") {
-    auto const words = GENERATE("House panel, spaces 18 and 20: 60 A", "Yard disconnect, 100 A",
-                                "Breaker 14 downstairs", "Building distribution, floor 1", "FEEDER FROM THE BARN",
-                                "Panneau de la maison", "House", "From the barn", "Tablero general");
+    auto const words =
+        GENERATE("House panel, spaces 18 and 20: 60 A", "Yard disconnect, 100 A", "Breaker 14 downstairs",
+                 "Building distribution, floor 1", "FEEDER FROM THE BARN", "Panneau de la maison", "Tableau principal",
+                 "House", "From the barn", "Tablero general");
     CAPTURE(words);
     CHECK(named_above(words) == Above::panel);
 }
