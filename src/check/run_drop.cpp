@@ -7,9 +7,9 @@
 #include "cable/run.h"
 #include "check/leg_amps.h"
 #include "codebook/cables.h"
-#include "codebook/drop_limits.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace legwork {
 
@@ -176,6 +176,27 @@ std::vector<std::optional<FeederDrop>> feeder_drops(Case const& c) {
     std::vector<std::optional<FeederDrop>> all;
     for (std::size_t i = 0; i < c.job.panels.size(); ++i) all.push_back(feeders.of(i));
     return all;
+}
+
+bool is_over_limit(double percent, Figure const& limit) {
+    return std::round(percent * 10) > static_cast<double>(limit.value * 10);
+}
+
+bool is_at_fault(DropLimits const& limits, FeederDrop const& d) {
+    return !d.run.pieces.empty() &&
+           (is_over_limit(d.own.worst(), limits.part_percent) || is_over_limit(d.total.worst(), limits.total_percent));
+}
+
+bool is_told_ahead(Case const& c, std::vector<std::optional<FeederDrop>> const& feeders, Panel const& panel) {
+    auto const& limits = drop_limits(c.book);
+    Panel const* at = &panel;
+    for (std::size_t steps = 0; at && at->feeder && steps < feeders.size(); ++steps) {
+        at = panel_of(c.job, at->feeder->panel);
+        if (!at) return false;
+        auto const& drop = feeders[static_cast<std::size_t>(at - c.job.panels.data())];
+        if (drop && is_at_fault(limits, *drop)) return true;
+    }
+    return false;
 }
 
 } // namespace legwork

@@ -6,6 +6,7 @@
 
 #include "cable/drop.h"
 #include "check/wire_rating.h"
+#include "codebook/drop_limits.h"
 
 #include <string>
 #include <vector>
@@ -55,5 +56,12 @@ struct FeederDrop {
 // Of each panel, in the job's order; nothing for a panel without a feeder, on direct current, or whose feeder is not
 // there.
 std::vector<std::optional<FeederDrop>> feeder_drops(Case const& c);
+
+// As printed: what reads "3.0 %" is not more than 3 %.
+bool is_over_limit(double percent, Figure const& limit);
+// More is lost than the code asks for, in the feeder by itself or in all of them up to here.
+bool is_at_fault(DropLimits const& limits, FeederDrop const& drop);
+// Some feeder ahead of this panel's is at fault, and tells it. `feeders`: of each panel of the job.
+bool is_told_ahead(Case const& c, std::vector<std::optional<FeederDrop>> const& feeders, Panel const& panel);
 
 } // namespace legwork

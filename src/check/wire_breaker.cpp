@@ -6,6 +6,7 @@
 #include "cable/run.h"
 #include "check/say.h"
 #include "check/wire.h"
+#include "check/wire_fit.h"
 #include "check/wire_rating.h"
 #include "codebook/cables.h"
 #include "codebook/cite.h"
@@ -176,6 +177,17 @@ void judge(Case const& c, Circuit const& circuit, Findings& found) {
     found.push_back(too_large(c, circuit, *piece, *wire, ease));
 }
 } // namespace
+
+std::optional<std::string_view> stands_by(Case const& c, Circuit const& circuit, WireRating const& wire) {
+    Findings faults;
+    bool const settled = by_nameplate(c, circuit, wire, faults);
+    if (!faults.empty()) return std::nullopt;
+    if (settled) return "wire-breaker-fits/nameplate";
+    if (*circuit.breaker <= wire.breaker) return wire.topic;
+    Easement const ease = easement(c, circuit, wire);
+    bool const eased = *circuit.breaker <= ease.up_to && ease.source != Source::memory;
+    return eased ? std::optional(ease.topic) : std::nullopt;
+}
 
 Findings wire_breaker_fits(Case const& c) {
     Findings found;

@@ -6,23 +6,16 @@
 #include "check/run_drop.h"
 #include "check/say.h"
 #include "check/wire.h"
-#include "codebook/drop_limits.h"
 #include "panel/layout.h"
 #include "units/text.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <cmath>
 
 namespace legwork {
 
 namespace {
-// As printed: what reads "3.0 %" is not told to be more than 3 %.
-bool is_over(double percent, Figure const& limit) {
-    return std::round(percent * 10) > static_cast<double>(limit.value * 10);
-}
-
 std::string percent(double p) { return fmt::format("{:.1f} %", p); }
 
 // "14 AWG", "12 AWG and 14 AWG"
@@ -63,7 +56,7 @@ public:
     Findings find() {
         for (Panel const& panel : c_.job.panels) {
             auto const& drop = drop_of(panel);
-            bool const at_fault = drop && is_at_fault(*drop), ahead = told_ahead(panel);
+            bool const at_fault = drop && is_at_fault(limits_, *drop), ahead = is_told_ahead(c_, feeders_, panel);
             if (at_fault && (is_over_by_itself(*drop) || !ahead)) found_.push_back(feeder(panel, *drop));
             judge_branches(panel, drop, at_fault || ahead);
         }
@@ -99,27 +92,14 @@ private:
         for (Circuit const& circuit : c_.job.circuits) {
             if (circuit.panel != panel.name) continue;
             auto const d = branch_drop(c_, circuit);
-            if (!d || is_over(d->percent(), limits_.part_percent)) continue;
+            if (!d || is_over_limit(d->percent(), limits_.part_percent)) continue;
             double const sum = d->percent() + on(ahead, panel, circuit);
             if (sum > worst.percent) worst = {&circuit, sum};
         }
         return worst;
     }
 
-    bool is_over_by_itself(FeederDrop const& d) const { return is_over(d.own.worst(), limits_.part_percent); }
-    bool is_at_fault(FeederDrop const& d) const {
-        return !d.run.pieces.empty() && (is_over_by_itself(d) || is_over(d.total.worst(), limits_.total_percent));
-    }
-
-    // Some feeder ahead of this panel's is at fault, and tells it.
-    bool told_ahead(Panel const& panel) const {
-        Panel const* at = &panel;
-        for (std::size_t steps = 0; at && at->feeder && steps < feeders_.size(); ++steps) {
-            at = panel_of(c_.job, at->feeder->panel);
-            if (at && drop_of(*at) && is_at_fault(*drop_of(*at))) return true;
-        }
-        return false;
-    }
+    bool is_over_by_itself(FeederDrop const& d) const { return is_over_limit(d.own.worst(), limits_.part_percent); }
     std::optional<FeederDrop> const& drop_of(Panel const& panel) const {
         return feeders_[static_cast<std::size_t>(&panel - c_.job.panels.data())];
     }
@@ -133,7 +113,7 @@ private:
                                           : fmt::format("; with the feeders ahead of it {}, more than {} %",
                                                         percent(d.total.worst()), limits_.total_percent.value);
         auto const worst = worst_branch(panel, d.total);
-        if (worst.circuit && is_over(worst.percent, limits_.total_percent))
+        if (worst.circuit && is_over_limit(worst.percent, limits_.total_percent))
             f.message += fmt::format("; at the end of {} {} are lost in all, more than {} %", worst.circuit->mark,
                                      percent(worst.percent), limits_.total_percent.value);
         double const others = std::max(worst.percent, d.total.worst()) - d.own.worst();
@@ -158,8 +138,8 @@ private:
             auto const d = branch_drop(c_, circuit);
             if (!d) continue;
             double const sum = d->percent() + (feeder ? on(feeder->total, panel, circuit) : 0);
-            bool const sum_over = feeder && is_over(sum, limits_.total_percent);
-            if (is_over(d->percent(), limits_.part_percent))
+            bool const sum_over = feeder && is_over_limit(sum, limits_.total_percent);
+            if (is_over_limit(d->percent(), limits_.part_percent))
                 found_.push_back(branch(circuit, *d, sum_over && !feeder_told ? sum : 0));
             else if (sum_over && !feeder_told)
                 by_sum.emplace_back(&circuit, sum);

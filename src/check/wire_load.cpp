@@ -4,7 +4,7 @@
 // wire-load-fits and wire-continuous: what a circuit draws against its breaker and the smallest wire of its run.
 #include "check/say.h"
 #include "check/wire.h"
-#include "check/wire_rating.h"
+#include "check/wire_need.h"
 
 #include <fmt/format.h>
 
@@ -13,37 +13,8 @@
 namespace legwork {
 
 namespace {
-// Everything both rules look at; `wire` is missing when no power cable of the run is known.
-struct Sides {
-    Circuit const& circuit;
-    Use const* use;
-    Draw draw;
-    std::optional<WireRating> wire;
-};
-
-std::optional<Sides> sides(Case const& c, Circuit const& circuit) {
-    Use const* use = use_of(circuit);
-    if (on_dc(c, circuit) || feeds_loads(c, circuit) || (use && use->source)) return std::nullopt;
-    auto const draw = draw_of(c, circuit);
-    if (!draw) return std::nullopt;
-    auto const piece = thinnest_piece(c, circuit);
-    return Sides{circuit, use, *draw, piece ? wire_rating(c, circuit, piece->gauge) : std::nullopt};
-}
-
-// What its wire must carry: a motor's current and a quarter more, unless the nameplate (mca) has that in it.
-Amps on_the_wire(Case const& c, Sides const& s) {
-    bool const motor = is_motor(s.circuit) && !s.circuit.mca;
-    return motor ? percent(s.draw.current, c.book.motor_wire_percent.value) : s.draw.current;
-}
-
-// Of eased heating the wire stands on a larger breaker, so its small-wire limit is the one that holds.
-Amps good_for(Case const& c, Sides const& s) {
-    bool const eased = c.book.heating_wire_in_full && s.use && s.use->heating;
-    return eased ? s.wire->base : s.wire->ampacity;
-}
-
 bool over_breaker(Sides const& s) { return s.circuit.breaker && s.draw.current > *s.circuit.breaker; }
-bool over_wire(Case const& c, Sides const& s) { return s.wire && on_the_wire(c, s) > good_for(c, s); }
+bool over_wire(Case const& c, Sides const& s) { return s.wire && on_the_wire(c, s) > good_for(c, s, *s.wire); }
 
 std::string drawn(Case const& c, Sides const& s) {
     auto words = fmt::format("{} draws {}", s.circuit.mark, amps(value(s.draw.current)));
@@ -58,58 +29,6 @@ std::string drawn(Case const& c, Sides const& s) {
 std::string_view load_topic(Case const& c, Sides const& s) {
     if (s.draw.demand) return "wire-load-fits/range";
     return !over_breaker(s) && on_the_wire(c, s) > s.draw.current ? "wire-load-fits/motor" : "wire-load-fits";
-}
-
-// Why a load counts as continuous, and with which gravity its lack of room is told.
-struct Continuous {
-    std::string_view words, topic;
-    Severity severity = Severity::error;
-};
-
-bool lighting_is_continuous(Case const& c) { return !c.job.dwelling || c.book.dwelling_lighting_continuous; }
-
-std::string_view topic_of(Use const& use) {
-    if (use.demand == Demand::water_heating) return "wire-continuous/water-heater";
-    if (use.demand == Demand::vehicle) return "wire-continuous/vehicle-charger";
-    return use.heating ? "wire-continuous/heating" : "wire-continuous";
-}
-
-std::optional<Continuous> continuous(Case const& c, Sides const& s) {
-    if (s.circuit.mca) return std::nullopt; // has the quarter in it
-    if (s.circuit.continuous)
-        return *s.circuit.continuous ? std::optional(Continuous{"continuous", "wire-continuous"}) : std::nullopt;
-    if (s.use && s.use->continuous) return Continuous{"continuous by use", topic_of(*s.use)};
-    if (s.use && s.use->lighting)
-        return lighting_is_continuous(c) ? std::optional(Continuous{"continuous by use", "wire-continuous"})
-                                         : std::nullopt;
-    if (!c.book.presumes_continuous || (s.use && s.use->intermittent)) return std::nullopt;
-    return Continuous{"presumed continuous", "wire-continuous/presumed", Severity::warning};
-}
-
-// What breaker and wire must be good for, so that no other rule of this file speaks of the cure.
-struct Needed {
-    Amps breaker, wire;
-};
-
-// A household range of a certain size has its least breaker, whatever its demand.
-std::optional<Amps> least_for_range(Case const& c, Sides const& s) {
-    auto const& range = c.book.range;
-    if (!s.use || !s.use->branch_demand || !range.large_from_va || !s.circuit.load) return std::nullopt;
-    if (*s.circuit.load < VoltAmperes{range.large_from_va->value * 1000}) return std::nullopt;
-    return Amps{range.large_least_breaker->value * 1000};
-}
-
-bool wire_in_full(Case const& c, Sides const& s) { return c.book.heating_wire_in_full && s.use && s.use->heating; }
-
-Needed needed(Case const& c, Sides const& s) {
-    Needed n{s.draw.current, on_the_wire(c, s)};
-    if (continuous(c, s)) {
-        auto const share = c.book.continuous_percent.value;
-        n.breaker = Amps{(s.draw.current.count * 100 + share - 1) / share};
-        if (!wire_in_full(c, s)) n.wire = std::max(n.wire, n.breaker);
-    }
-    if (auto const least = least_for_range(c, s)) n.breaker = std::max(n.breaker, *least);
-    return n;
 }
 
 // "Fit a 40 A breaker on 8 AWG": never a smaller breaker than today's.
@@ -139,14 +58,14 @@ Finding overloaded(Case const& c, Sides const& s) {
     if (over_breaker(s)) over = fmt::format("its {} breaker", amps(value(*s.circuit.breaker)));
     if (over_wire(c, s))
         over += fmt::format("{}its {} good for {}", over.empty() ? "" : " and ",
-                            wire_name(s.wire->gauge, s.wire->metal), amps(value(good_for(c, s))));
+                            wire_name(s.wire->gauge, s.wire->metal), amps(value(good_for(c, s, *s.wire))));
     f.message = fmt::format("{}, more than {}.", drawn(c, s), over);
     f.fix = capital(larger(c, s.circuit, needed(c, s))) + or_split(s);
     return f;
 }
 
 std::optional<Finding> small_breaker_for_range(Case const& c, Sides const& s) {
-    auto const least = least_for_range(c, s);
+    auto const least = least_for_range(c, s.circuit);
     if (!least || !s.circuit.breaker || *s.circuit.breaker >= *least) return std::nullopt;
     Finding f =
         finding(c, "wire-load-fits", Severity::error, about(s.circuit, "breaker"), "wire-load-fits/large-range");
@@ -158,7 +77,7 @@ std::optional<Finding> small_breaker_for_range(Case const& c, Sides const& s) {
 }
 
 std::optional<Finding> too_continuous(Case const& c, Sides const& s) {
-    auto const why = continuous(c, s);
+    auto const why = continuous(c, s.circuit);
     if (!why || over_breaker(s) || over_wire(c, s)) return std::nullopt; // wire-load-fits speaks
     auto const share = c.book.continuous_percent;
     std::string over;

@@ -5,6 +5,7 @@
 #include "cable/run.h"
 #include "check/say.h"
 #include "check/wire.h"
+#include "check/wire_fit.h"
 #include "check/wire_rating.h"
 #include "codebook/receptacles.h"
 #include "panel/feeds.h"
@@ -155,6 +156,11 @@ Finding too_few(Case const& c, Circuit const& circuit, CableRun const& run) {
     return f;
 }
 } // namespace
+
+bool outlets_take_breaker(Case const& c, Circuit const& circuit) {
+    return std::ranges::none_of(types(circuit),
+                                [&](Receptacle const* r) { return wrong_amperes(c, circuit, *r).has_value(); });
+}
 
 Findings wire_outlet(Case const& c) {
     Findings found;
