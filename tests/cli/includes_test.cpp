@@ -31,10 +31,11 @@ std::map<std::string, Folders> may_include() {
             {"demand", {"units", "job", "codebook"}},
             {"check", with(judged, {"demand"})},
             {"page", {}},
+            {"propose", with(judged, {"check"})},
             {"sheet", with(judged, {"demand", "check", "page"})},
             {"draw", {"page", "units"}}, // of units only Failure
             {"output", {"draw", "units"}},
-            {"cli", with(judged, {"demand", "check", "page", "sheet", "draw", "output"})}};
+            {"cli", with(judged, {"demand", "check", "propose", "page", "sheet", "draw", "output"})}};
 }
 
 std::string folder_of(fs::path const& file) {

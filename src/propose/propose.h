@@ -1,0 +1,43 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Sizes for circuits that lack a breaker or a cable: the smallest that the rules let pass, with the reckoning that
+// leads there. What is proposed is for new work; of work that is there already the sizes have to be read, not chosen.
+#pragma once
+
+#include "balance/plan.h"
+#include "codebook/code_book.h"
+#include "job/job.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace legwork {
+
+// One line of the reckoning, as one would write it: "18.75 A x 125 % = 23.44 A".
+struct Step {
+    std::string says;
+    Reference reference; // edition empty: arithmetic only
+};
+
+struct Proposal {
+    std::string circuit;             // its mark
+    std::optional<Amps> breaker;     // proposed; nothing: it has one, or none can be proposed
+    std::vector<std::string> cables; // by piece of its run, the home run first; empty text: as breaker
+    std::vector<Step> steps;
+    Reference reference;  // of what decided the size; edition empty where nothing is proposed
+    std::string find_out; // what to find out or put right before (the rest of) its sizes can be proposed; mostly empty
+
+    bool has_cable() const;
+};
+
+// In the job's order, one for each circuit that lacks a breaker or the cable of some piece of its run; none for a
+// spare. Of a pair both members have the shared cable and one breaker size. `plan`: the panels as the file has them; it
+// tells on which legs a sub-panel's loads are. Never throws.
+std::vector<Proposal> proposals(Job const& job, Plan const& plan, CodeBook const& book);
+
+// The job with what is proposed in it.
+Job with_proposals(Job job, std::vector<Proposal> const& proposed);
+
+} // namespace legwork

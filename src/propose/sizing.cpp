@@ -1,0 +1,192 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "propose/sizing.h"
+
+#include "cable/run.h"
+#include "check/say.h"
+#include "check/wire_fit.h"
+#include "check/wire_need.h"
+#include "codebook/cables.h"
+#include "codebook/usual.h"
+#include "units/text.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+// Wire of the next thinner size that is made in this metal; the last is the largest that cables are named by.
+std::vector<Gauge> gauges() {
+    std::vector<Gauge> all;
+    for (auto const& g : kGauges)
+        if (g.gauge >= Gauge::awg14) all.push_back(g.gauge);
+    return all;
+}
+
+std::optional<Gauge> thinnest_known(Case const& c, Member const& m) {
+    auto const piece = thinnest_piece(c, *m.circuit);
+    return piece ? std::optional(piece->gauge) : std::nullopt;
+}
+
+std::string eased_words(std::string_view topic) {
+    if (topic == "wire-breaker-fits/heating") return ", and feeding fixed heating may stand on ";
+    if (topic == "wire-breaker-fits/dwelling-feeder") return ", and feeding a whole dwelling may stand on ";
+    if (topic == "wire-breaker-fits/nameplate") return ", and by the nameplate may stand on ";
+    return {};
+}
+} // namespace
+
+std::string Sizing::whose(Member const& m) const {
+    return members_.size() > 1 ? m.circuit->mark + ": " : std::string();
+}
+
+Circuit Sizing::tried(Member const& m, Amps breaker, Gauge gauge) const {
+    Circuit circuit = *m.circuit;
+    if (!circuit.breaker) circuit.breaker = breaker;
+    circuit.run = run_of(c_.job, circuit);
+    if (circuit.run.empty()) circuit.run.emplace_back();
+    for (std::size_t const piece : m.lacks) circuit.run[piece].kind = kind(m, piece, gauge);
+    return circuit;
+}
+
+// Hots, the neutral, and whatever else the home run is said to carry. A switch loop takes the neutral along.
+std::string Sizing::kind(Member const& m, std::size_t piece, Gauge gauge) const {
+    Circuit const& c = *m.circuit;
+    Circuit const* p = piece == 0 ? partner(c_.job, c) : nullptr;
+    int insulated = c.poles + (p ? 1 : 0) + (needs_neutral(c_.job, c) ? 1 : 0);
+    auto const extra = [](Circuit const& o) { return !o.third.empty() && o.third != "neutral"; };
+    bool const loop = piece > 0 && c.switch_loop && piece + 1 == run_of(c_.job, c).size();
+    if ((piece == 0 && (extra(c) || (p && extra(*p)))) || loop) ++insulated;
+    return fmt::format("{}/{}", name(gauge), std::clamp(insulated, 2, 4));
+}
+
+std::optional<Refusal> Sizing::too_thin(Member const& m, Amps breaker, Gauge gauge) const {
+    Circuit const circuit = tried(m, breaker, gauge);
+    auto const rating = wire_rating(c_, circuit, gauge);
+    auto const wire = wire_name(gauge, circuit.metal);
+    if (!rating)
+        return Refusal{fmt::format("{}{} is not made for circuits", whose(m), wire), "wire-breaker-fits/aluminium"};
+    auto const column = fmt::format("{} °C column", rating->celsius);
+    if (circuit.mca && rating->ampacity < *circuit.mca)
+        return Refusal{fmt::format("{}{} carries {} ({}), less than the nameplate's {}", whose(m), wire,
+                                   exact(rating->ampacity), column, exact(*circuit.mca)),
+                       "wire-breaker-fits/nameplate"};
+    auto const s = m.wanted.whole_panel ? std::nullopt : sides(c_, circuit);
+    Amps const good = s ? good_for(c_, *s, *rating) : rating->ampacity;
+    bool const stands = stands_by(c_, circuit, *rating).has_value();
+    if (!stands && rating->breaker < *circuit.breaker)
+        return Refusal{fmt::format("{}{} takes a {} breaker at most{}", whose(m), wire, text(rating->breaker),
+                                   rating->base < rating->ampacity || rating->topic == "wire-breaker-fits"
+                                       ? std::string()
+                                       : fmt::format(" ({} in the {})", exact(rating->ampacity), column)),
+                       rating->topic};
+    if (!stands) return Refusal{fmt::format("{}{} does not suit", whose(m), wire), rating->topic};
+    if (good < m.wanted.wire)
+        return Refusal{fmt::format("{}{} is good for {} ({}), less than {}", whose(m), wire, exact(good), column,
+                                   exact(m.wanted.wire)),
+                       rating->topic};
+    return std::nullopt;
+}
+
+std::optional<Gauge> Sizing::least_gauge(Amps breaker, std::optional<Refusal>& last) const {
+    for (Gauge const gauge : gauges()) {
+        std::optional<Refusal> refused;
+        for (Member const& m : members_)
+            if (!m.lacks.empty() && !refused) refused = too_thin(m, breaker, gauge);
+        if (!refused) return gauge;
+        last = refused;
+    }
+    return std::nullopt;
+}
+
+bool Sizing::breaker_suits(Amps breaker, std::string& why) const {
+    std::optional<Refusal> refused;
+    for (Member const& m : members_) {
+        auto const known = thinnest_known(c_, m);
+        if (known && !refused) refused = too_thin(m, breaker, *known);
+    }
+    bool const any_lacks = std::ranges::any_of(members_, [](Member const& m) { return !m.lacks.empty(); });
+    if (!refused && (!any_lacks || least_gauge(breaker, refused))) return true;
+    if (why.empty() && refused) why = fmt::format("a {} breaker is needed, and {}", text(breaker), refused->says);
+    return false;
+}
+
+std::optional<Amps> Sizing::breaker(std::string& why) {
+    Amps least = least_proposed_breaker();
+    std::optional<Amps> most, given;
+    for (Member const& m : members_) {
+        least = std::max(least, m.wanted.breaker);
+        if (m.wanted.most && (!most || *m.wanted.most < *most)) most = m.wanted.most;
+        if (m.circuit->breaker) given = m.circuit->breaker;
+    }
+    if (given && *given < least) { // of a pair
+        why = fmt::format("{} is needed, and its pair has {}: one breaker size for both", exact(least), text(*given));
+        return std::nullopt;
+    }
+    auto possible = given ? std::vector{*given} : possible_breakers(c_, *members_.front().circuit);
+    for (Member const& m : members_) {
+        auto const also = possible_breakers(c_, *m.circuit);
+        std::erase_if(possible, [&](Amps a) {
+            Circuit circuit = *m.circuit;
+            circuit.breaker = a;
+            bool const listed_size = given || std::ranges::find(also, a) != also.end();
+            return !listed_size || a < least || (most && a > *most) || !outlets_take_breaker(c_, circuit);
+        });
+    }
+    for (Amps const a : possible)
+        if (breaker_suits(a, why)) return a;
+    if (why.empty() && most && *most < least)
+        why = fmt::format("at least {} is needed, and {} is the most", exact(least), exact(*most));
+    if (why.empty())
+        why = fmt::format("no standard breaker of {} or more{} suits its receptacles and its nameplate", exact(least),
+                          most ? fmt::format(" and {} or less", exact(*most)) : std::string());
+    return std::nullopt;
+}
+
+std::optional<Gauge> Sizing::wire(Amps breaker, std::vector<Step>& steps, std::string& why) {
+    std::optional<Refusal> last;
+    auto const least = least_gauge(breaker, last);
+    if (!least) {
+        why = last->says + "; divide the load";
+        return std::nullopt;
+    }
+    Member const& first = *std::ranges::find_if(members_, [](Member const& m) { return !m.lacks.empty(); });
+    auto const metal = first.circuit->metal;
+    auto const rating = wire_rating(c_, tried(first, breaker, *least), *least);
+    auto const ground = stands_by(c_, tried(first, breaker, *least), *rating).value_or(rating->topic);
+    bool const eased = breaker > rating->breaker, smallest = !last || last->topic == "wire-breaker-fits/aluminium";
+    auto words =
+        fmt::format("{}: {}", wire_name(*least, metal), smallest ? "the smallest wire of a circuit" : last->says);
+    if (smallest || eased)
+        words += fmt::format("{} good for {}{}", smallest ? "," : "; itself", exact(rating->base),
+                             eased ? eased_words(ground) + text(breaker) : std::string());
+    decided_ = eased ? ground : smallest ? rating->topic : last->topic;
+    steps.push_back(step(c_, words, decided_));
+    std::optional<Refusal> lossy;
+    for (Gauge const gauge : gauges()) {
+        if (gauge < *least) continue;
+        std::optional<Refusal> refused;
+        for (Member const& m : members_)
+            if (!m.lacks.empty() && !refused) refused = too_lossy(m, breaker, gauge);
+        if (refused) {
+            lossy = refused;
+            continue;
+        }
+        if (lossy) {
+            decided_ = lossy->topic;
+            steps.push_back(
+                step(c_, fmt::format("{} for the voltage drop: {}", wire_name(gauge, metal), lossy->says), decided_));
+        }
+        for (Member const& m : members_)
+            if (auto const lost = m.lacks.empty() ? std::string() : drop_words(m, breaker, gauge); !lost.empty())
+                steps.push_back(step(c_, lost, "wire-drop"));
+        return gauge;
+    }
+    why = lossy->says + "; bring the panel nearer to the load, or divide the load";
+    return std::nullopt;
+}
+
+} // namespace legwork

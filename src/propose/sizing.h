@@ -1,0 +1,54 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Tries sizes on one circuit, or on the two of a pair, in a job that is filled up as sizes are found.
+#pragma once
+
+#include "propose/wanted.h"
+
+namespace legwork {
+
+// One circuit of those that are sized together, with what it lacks.
+struct Member {
+    Circuit const* circuit; // of the job
+    Wanted wanted;
+    bool lacks_breaker = false;
+    std::vector<std::size_t> lacks; // pieces of its run without a cable
+};
+
+// Why a wire does not do: "12 AWG is good for 20 A".
+struct Refusal {
+    std::string says;
+    std::string_view topic;
+};
+
+class Sizing {
+public:
+    // `job` is the one that `c` looks at.
+    Sizing(Case const& c, Job& job, std::vector<Member>& members) : c_(c), job_(job), members_(members) {}
+
+    // Nothing when no standard size suits; `why` then says so.
+    std::optional<Amps> breaker(std::string& why);
+    // The smallest wire for all the pieces that lack a cable. Adds steps to `steps`.
+    std::optional<Gauge> wire(Amps breaker, std::vector<Step>& steps, std::string& why);
+    // The cable for a piece of a member's run.
+    std::string kind(Member const& m, std::size_t piece, Gauge gauge) const;
+    std::string_view decided() const { return decided_; } // of the wire: what refused the next thinner one
+
+private:
+    bool breaker_suits(Amps breaker, std::string& why) const;
+    std::optional<Gauge> least_gauge(Amps breaker, std::optional<Refusal>& last) const;
+    std::optional<Refusal> too_thin(Member const& m, Amps breaker, Gauge gauge) const;
+    std::optional<Refusal> too_lossy(Member const& m, Amps breaker, Gauge gauge) const;
+    std::optional<Refusal> feeder_too_lossy(Member const& m, Amps breaker, Gauge gauge) const;
+    std::string drop_words(Member const& m, Amps breaker, Gauge gauge) const;
+    Circuit tried(Member const& m, Amps breaker, Gauge gauge) const;
+    std::string whose(Member const& m) const; // "K2: " where there are two
+
+    Case const& c_;
+    Job& job_;
+    std::vector<Member>& members_;
+    std::string_view decided_;
+};
+
+} // namespace legwork

@@ -1,0 +1,100 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// What a wire that is tried would lose, by the reckoning of wire-drop.
+#include "check/run_drop.h"
+#include "panel/layout.h"
+#include "propose/sizing.h"
+#include "units/text.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+using FeederDrops = std::vector<std::optional<FeederDrop>>;
+
+// What is lost ahead of a circuit's panel that its own loss is added to; nothing where a feeder at fault speaks for all
+// behind it, or none stands ahead. A circuit without a space may land on either leg.
+std::optional<double> lost_ahead(Case const& c, FeederDrops const& feeders, Circuit const& circuit) {
+    Panel const* panel = panel_of(c.job, circuit.panel);
+    if (!panel || !panel->feeder) return std::nullopt;
+    auto const& drop = feeders[static_cast<std::size_t>(panel - c.job.panels.data())];
+    if (!drop || is_at_fault(drop_limits(c.book), *drop) || is_told_ahead(c, feeders, *panel)) return std::nullopt;
+    if (circuit.poles == 2) return drop->total.between;
+    if (!circuit.space) return std::max(drop->total.a, drop->total.b);
+    return Layout(*panel).leg(circuit.space->space) == Leg::a ? drop->total.a : drop->total.b;
+}
+} // namespace
+
+std::optional<Refusal> Sizing::too_lossy(Member const& m, Amps breaker, Gauge gauge) const {
+    if (m.wanted.whole_panel || fed_panel(c_.job, *m.circuit)) return feeder_too_lossy(m, breaker, gauge);
+    auto const drop = branch_drop(c_, tried(m, breaker, gauge));
+    if (!drop) return std::nullopt;
+    auto const& limits = drop_limits(c_.book);
+    auto const wire = wire_name(gauge, m.circuit->metal);
+    if (is_over_limit(drop->percent(), limits.part_percent))
+        return Refusal{fmt::format("{}{} would lose {:.1f} %, more than {} %", whose(m), wire, drop->percent(),
+                                   limits.part_percent.value),
+                       "wire-drop"};
+    auto const ahead = lost_ahead(c_, feeder_drops(c_), *m.circuit);
+    if (ahead && is_over_limit(*ahead + drop->percent(), limits.total_percent))
+        return Refusal{fmt::format("{}{} would lose {:.1f} % with its feeder, more than {} %", whose(m), wire,
+                                   *ahead + drop->percent(), limits.total_percent.value),
+                       "wire-drop/total"};
+    return std::nullopt;
+}
+
+// Reckoned in the job itself, since what a feeder loses hangs on everything behind it; put back afterwards.
+std::optional<Refusal> Sizing::feeder_too_lossy(Member const& m, Amps breaker, Gauge gauge) const {
+    auto& there = job_.circuits[static_cast<std::size_t>(m.circuit - job_.circuits.data())];
+    Circuit const before = there;
+    there = tried(m, breaker, gauge);
+    auto const drops = feeder_drops(c_);
+    std::optional<Refusal> refused;
+    auto const& limits = drop_limits(c_.book);
+    for (std::size_t i = 0; i < drops.size() && !refused; ++i) {
+        auto const& d = drops[i];
+        if (!d || d->feeder->mark != before.mark) continue;
+        auto const wire = wire_name(gauge, before.metal);
+        if (is_over_limit(d->own.worst(), limits.part_percent))
+            refused = Refusal{
+                fmt::format("{} would lose {:.1f} %, more than {} %", wire, d->own.worst(), limits.part_percent.value),
+                "wire-drop/feeder"};
+        else if (is_over_limit(d->total.worst(), limits.total_percent))
+            refused = Refusal{fmt::format("{} would lose {:.1f} % with the feeders ahead of it, more than {} %", wire,
+                                          d->total.worst(), limits.total_percent.value),
+                              "wire-drop/feeder"};
+        double worst = 0;
+        for (Circuit const& o : c_.job.circuits) {
+            auto const own = o.panel == c_.job.panels[i].name ? branch_drop(c_, o) : std::nullopt;
+            auto const ahead = own ? lost_ahead(c_, drops, o) : std::nullopt;
+            if (ahead && !is_over_limit(own->percent(), limits.part_percent))
+                worst = std::max(worst, own->percent() + *ahead);
+        }
+        if (!refused && is_over_limit(worst, limits.total_percent))
+            refused = Refusal{fmt::format("{} would lose {:.1f} % with the branches behind it, more than {} %", wire,
+                                          worst, limits.total_percent.value),
+                              "wire-drop/total"};
+    }
+    there = before;
+    return refused;
+}
+
+std::string Sizing::drop_words(Member const& m, Amps breaker, Gauge gauge) const {
+    auto const circuit = tried(m, breaker, gauge);
+    auto const run = run_length(c_, circuit);
+    if (!run.whole) return whose(m) + "a length is not known, so its voltage drop was not reckoned";
+    if (m.wanted.whole_panel || fed_panel(c_.job, circuit)) return {};
+    auto const drop = branch_drop(c_, circuit);
+    if (!drop) return {};
+    return fmt::format("{}{}{} over {} loses {:.1f} V of {}, {:.1f} %", whose(m), exact(drop->amperes),
+                       drop->load_known
+                           ? std::string()
+                           : fmt::format(" ({} % of the breaker)", drop_limits(c_.book).unknown_percent.value),
+                       text(run.length, c_.job.units), drop->volts, text(drop->of), drop->percent());
+}
+
+} // namespace legwork

@@ -1,0 +1,39 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// What a circuit asks of its breaker and its wire, before any size is chosen.
+#pragma once
+
+#include "check/wire_rating.h"
+#include "propose/propose.h"
+
+namespace legwork {
+
+struct Wanted {
+    Amps breaker;             // at least
+    Amps given;               // of that, what a breaker that the job has must have as well
+    Amps wire;                // what the wire must carry, besides its breaker and `mca`
+    std::optional<Amps> most; // of the breaker, by a nameplate or the bus it feeds
+    bool whole_panel = false; // a feeder: the wire carries all its panel draws
+    std::vector<Step> steps;
+    std::string_view topic{};         // of cite.h, of what decides the breaker so far
+    Source source = Source::practice; // of that
+    std::string find_out;             // not empty: nothing can be said before this is known
+};
+
+// `circuit` is one of c.job, or a copy of one. Not for spares.
+Wanted wanted(Case const& c, Circuit const& circuit);
+// Of the circuit that feeds this panel, which has circuits.
+Wanted wanted_by_panel(Case const& c, Panel const& fed);
+
+// Ratings that the receptacles on it let its breaker have; all standard ones where it has none. Rising, from
+// least_proposed_breaker() on.
+std::vector<Amps> possible_breakers(Case const& c, Circuit const& circuit);
+std::string outlets_words(Circuit const& circuit); // "5-15R and 5-20R"
+
+Step step(Case const& c, std::string says, std::string_view topic);
+Step arithmetic(std::string says);
+std::string exact(Amps a);      // "18.75 A", two decimals at most
+std::string exact(double amps); // of a sum of legs
+
+} // namespace legwork

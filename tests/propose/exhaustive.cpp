@@ -1,0 +1,116 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "exhaustive.h"
+
+#include "codebook/receptacles.h"
+#include "codebook/uses.h"
+#include "proposed_jobs.h"
+
+#include <algorithm>
+#include <map>
+
+namespace legwork::testing {
+
+namespace {
+constexpr char const* kRules[] = {"wire-breaker-fits", "wire-load-fits",    "wire-continuous", "wire-outlet",
+                                  "wire-conductors",   "wire-breaker-size", "wire-drop",       "mw-conductors",
+                                  "mw-unequal",        "panel-feeder-wires"};
+constexpr int kBreakers[] = {15,  20,  25,  30,  35,  40,  45,  50,  60,  70,  80, 90,
+                             100, 110, 125, 150, 175, 200, 225, 250, 300, 350, 400}; // NEC 240.6(A), from 15 A
+
+bool motor(Circuit const& c) {
+    Use const* use = use_named(c.use);
+    return c.motor.value_or(use && use->motor);
+}
+
+// A motor's breaker above its wire (NEC 430.52, CE 28-200) is from memory: not built by.
+Job without_motor_easement(Job job, std::vector<std::string> const& marks) {
+    for (Circuit& c : job.circuits)
+        if (std::ranges::find(marks, c.mark) != marks.end()) c.motor = false;
+    return job;
+}
+
+// NEC Table 210.21(B)(3), 15, 30 and 50 A rows from memory; CE 5-20R on 20 A from memory.
+bool receptacles_have(Circuit const& c, int breaker, bool nec) {
+    static std::map<int, std::vector<int>> const of_nec{
+        {15, {15}}, {20, {15, 20}}, {30, {30}}, {40, {40, 50}}, {50, {50}}};
+    static std::map<int, std::vector<int>> const of_ce{{15, {15}}, {20, {20}}, {30, {30}}, {40, {50}}, {50, {50}}};
+    auto const& table = nec ? of_nec : of_ce;
+    Use const* use = use_named(c.use);
+    if (c.outlets.empty()) return !(use && use->receptacle) || breaker > 50 || table.contains(breaker);
+    return std::ranges::all_of(c.outlets, [&](std::string const& name) {
+        Receptacle const* r = receptacle_named(name);
+        if (!r) return true;
+        if (breaker > 50) return r->amps == breaker;
+        return table.contains(breaker) && std::ranges::find(table.at(breaker), r->amps) != table.at(breaker).end();
+    });
+}
+
+// What a dwelling's circuits are asked whatever their load: NEC 210.11(C), CE 26-722(d).
+int household(Job const& job, Circuit const& c, bool nec) {
+    if (!job.dwelling || c.poles != 1) return 0;
+    bool const counter = c.use == "kitchen counter";
+    if (nec) return counter || c.use == "laundry" || c.use == "bathroom" || c.use == "garage" ? 20 : 0;
+    return counter && !c.split && c.multiwire.empty() ? 20 : 0;
+}
+
+// A motor's current at its load or reading, in the worst source of these jobs' one panel.
+double amperes(Job const& job, Circuit const& c) {
+    auto const kind = job.panels.front().supply->kind;
+    double const volts = c.poles == 1 ? 120 : kind == SupplyKind::wye_120_208 ? 208 : 240;
+    Use const* use = use_named(c.use);
+    bool const weakened = volts == 208 && use && use->heating; // (208/240)² of its power
+    double const load = c.load ? value(*c.load) * (weakened ? 208.0 * 208 / (240 * 240) : 1) : 0;
+    return std::max(load / volts, c.measured ? value(*c.measured) : 0);
+}
+
+bool keeps_customs(Job const& job, Circuit const& c, int breaker, bool nec) {
+    if (c.mca && *c.mca > Amps{breaker * 1000}) return false;
+    if (c.mop && Amps{breaker * 1000} > *c.mop) return false;
+    if (motor(c) && !c.mca && amperes(job, c) * 1.25 > breaker + 0.002) return false;
+    return receptacles_have(c, breaker, nec) && breaker >= household(job, c, nec);
+}
+
+Circuit const& at(Job const& job, std::string const& mark) { return *circuit_of(job, mark); }
+} // namespace
+
+std::string objections(Job const& job, std::vector<std::string> const& marks, std::string_view edition) {
+    std::string all;
+    auto const plan = as_typed(job);
+    for (auto const* id : kRules)
+        for (Finding const& f : rule_named(id)->find({job, plan, *code_book(edition)}))
+            for (auto const& mark : f.where.circuits)
+                if (std::ranges::find(marks, mark) != marks.end()) all += f.rule + ": " + f.message + "\n";
+    return all;
+}
+
+Job filled(Job job, std::vector<std::string> const& marks, Amps breaker, Gauge gauge, int insulated) {
+    auto const kind = std::string(name(gauge)) + "/" + std::to_string(insulated);
+    for (Circuit& c : job.circuits) {
+        if (std::ranges::find(marks, c.mark) == marks.end()) continue;
+        if (!c.breaker) c.breaker = breaker;
+        if (c.run.empty()) c.run.emplace_back();
+        for (Segment& s : c.run)
+            if (s.kind.empty()) s.kind = kind;
+    }
+    return job;
+}
+
+std::optional<Sizes> smallest(Job const& job, std::vector<std::string> const& marks, std::string_view edition) {
+    bool const nec = edition.starts_with("NEC");
+    for (int const breaker : kBreakers) {
+        if (!std::ranges::all_of(marks, [&](auto const& m) { return keeps_customs(job, at(job, m), breaker, nec); }))
+            continue;
+        for (GaugeName const& g : kGauges)
+            for (int insulated = 2; insulated <= 4 && g.gauge >= Gauge::awg14; ++insulated) {
+                auto const tried = filled(job, marks, Amps{breaker * 1000}, g.gauge, insulated);
+                if (!objections(tried, marks, edition).empty()) continue;
+                if (!objections(without_motor_easement(tried, marks), marks, edition).empty()) continue;
+                return Sizes{Amps{breaker * 1000}, std::string(g.name) + "/" + std::to_string(insulated)};
+            }
+    }
+    return std::nullopt;
+}
+
+} // namespace legwork::testing
