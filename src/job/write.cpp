@@ -4,6 +4,7 @@
 // An edit is a splice: the bytes of one value are exchanged, or a key is put in behind the last one that its table has.
 // Everything else is copied, so it cannot change; what the text means afterwards is read again and compared.
 #include "job/write.h"
+#include "job/circuit_table.h"
 #include "job/toml_text.h"
 
 #include <algorithm>
@@ -53,20 +54,22 @@ bool same(TomlValue const& a, TomlValue const& b) {
     return true; // times: their text was not touched
 }
 
-// The table of the circuit with this mark; null when there is none.
-TomlTable* circuit_table(TomlTable& root, std::string_view mark, TomlValue const** whole = nullptr) {
-    auto const list = std::ranges::find(root, "circuit", &TomlEntry::key);
-    auto* const array = list == root.end() ? nullptr : std::get_if<TomlArray>(&list->value.is);
-    if (!array) return nullptr;
-    for (TomlValue& one : *array) {
-        auto* const table = std::get_if<TomlTable>(&one.is);
-        auto const* said = table ? find(*table, "mark") : nullptr;
-        auto const* text = said ? std::get_if<std::string>(&said->is) : nullptr;
-        if (!text || *text != mark) continue;
-        if (whole) *whole = &one;
-        return table;
-    }
-    return nullptr;
+// A table and the value that it is, which tells where it stands.
+struct Target {
+    TomlTable* table = nullptr;
+    TomlValue const* whole = nullptr;
+};
+
+Target target_in(TomlTable& root, Edit const& edit) {
+    TomlValue* circuit = circuit_value(root, edit.mark);
+    if (!circuit) return {};
+    auto* const table = std::get_if<TomlTable>(&circuit->is);
+    if (!edit.segment) return {table, circuit};
+    auto const list = std::ranges::find(*table, "segments", &TomlEntry::key);
+    auto* const array = list == table->end() ? nullptr : std::get_if<TomlArray>(&list->value.is);
+    if (!array || *edit.segment >= array->size()) return {};
+    TomlValue& one = (*array)[*edit.segment];
+    return {std::get_if<TomlTable>(&one.is), &one};
 }
 
 // The value that a TOML text stands for; nothing unless it is one value on one line and nothing else.
@@ -86,6 +89,7 @@ public:
     // Where and how to put a key into a table that has not got it.
     Splice insertion(TomlValue const& whole, TomlTable const& table, Edit const& edit) const {
         auto const own = own_keys(table);
+        if (own.empty()) return first_key(whole, edit);
         auto const& last = *own.back();
         if (bytes_[whole.begin] == '{') return {last.value.end, last.value.end, ", " + typed_like(last, edit, 0)};
         auto const line = std::string(indent_of(last)) + typed_like(last, edit, in_column(own) ? key_width(last) : 0);
@@ -95,6 +99,16 @@ public:
     }
 
 private:
+    // Into "{}", or under a header with no line of its own.
+    Splice first_key(TomlValue const& whole, Edit const& edit) const {
+        if (bytes_[whole.begin] == '{')
+            return {whole.begin + 1, whole.begin + 1, fmt::format(" {} = {} ", edit.key, edit.value)};
+        auto const line = fmt::format("{} = {}", edit.key, edit.value);
+        auto const newline = bytes_.find('\n', whole.end);
+        if (newline == std::string_view::npos) return {bytes_.size(), bytes_.size(), line_end(0) + line};
+        return {newline + 1, newline + 1, line + line_end(newline)};
+    }
+
     // The keys that stand in the table's own lines, in their order: tables with headers of their own may follow
     // ([[circuit.segments]]).
     static std::vector<TomlEntry const*> own_keys(TomlTable const& table) {
@@ -155,7 +169,14 @@ std::string spliced(std::string_view bytes, std::vector<Splice> splices) {
 }
 
 bool is_repeated(std::vector<Edit> const& edits, Edit const& edit) {
-    return std::ranges::count_if(edits, [&](Edit const& e) { return e.mark == edit.mark && e.key == edit.key; }) > 1;
+    return std::ranges::count_if(edits, [&](Edit const& e) {
+               return e.mark == edit.mark && e.key == edit.key && e.segment == edit.segment;
+           }) > 1;
+}
+
+std::string what_of(Edit const& edit) {
+    return edit.segment ? fmt::format("segment {} of circuit {}", *edit.segment + 1, quoted(edit.mark))
+                        : fmt::format("circuit {}", quoted(edit.mark));
 }
 
 bool is_bare_key(std::string_view key) {
@@ -175,9 +196,8 @@ EditedJob edit_job(std::string_view bytes, std::vector<Edit> const& edits) {
         if (is_repeated(edits, edit)) return refused(fmt::format("{} of {} is to change twice", edit.key, edit.mark));
         if (!value || !is_bare_key(edit.key) || edit.key == "mark")
             return refused(fmt::format("{} = {} cannot be written", edit.key, quoted(edit.value)));
-        TomlValue const* whole = nullptr;
-        auto* const table = circuit_table(wanted, edit.mark, &whole);
-        if (!table) return refused(fmt::format("there is no circuit {}", quoted(edit.mark)));
+        auto const [table, whole] = target_in(wanted, edit);
+        if (!table) return refused("there is no " + what_of(edit));
         auto const old = std::ranges::find(*table, edit.key, &TomlEntry::key);
         if (old != table->end()) {
             if (old->at == old->value.begin)

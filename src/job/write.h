@@ -4,6 +4,7 @@
 // Puts values into a job file in place: every byte outside the values stays as it was.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -13,6 +14,7 @@ namespace legwork {
 // One key of one [[circuit]] and the TOML text of its value, for instance {"K1", "space", "\"7b\""}.
 struct Edit {
     std::string mark, key, value;
+    std::optional<std::size_t> segment = {}; // the key stands in this one of the circuit's `segments`, from 0
 };
 
 struct EditedJob {

@@ -96,6 +96,25 @@ TEST_CASE("an edit changes the value and nothing else", "[job][write]") {
          "[[circuit]]\nmark = \"A\"\n",
          {{"A", "breaker", "\"15 A\""}, {"A", "cable", "\"14/2\""}},
          "[[circuit]]\nmark = \"A\"\nbreaker = \"15 A\"\ncable = \"14/2\"\n"},
+        {"a question",
+         "[[circuit]]\nmark = \"A\"\nbreaker = \"?\" # go and look\n",
+         {{"A", "breaker", "\"15 A\""}},
+         "[[circuit]]\nmark = \"A\"\nbreaker = \"15 A\" # go and look\n"},
+        {"segments in a line",
+         "[[circuit]]\nmark = \"A\"\nsegments = [{ kind = \"?\", length = \"1 m\" }, {length=\"2 m\"}, {}] # x\n",
+         {{"A", "kind", "\"12/2\"", 0}, {"A", "kind", "\"14/2\"", 1}, {"A", "kind", "\"14/3\"", 2}},
+         "[[circuit]]\nmark = \"A\"\nsegments = [{ kind = \"12/2\", length = \"1 m\" }, {length=\"2 m\", "
+         "kind=\"14/2\"}, { kind = \"14/3\" }] # x\n"},
+        {"segments under headers",
+         "[[circuit]]\nmark = \"A\"\n[[circuit.segments]] # first\n\tlength\t= \"1 m\"\n[[circuit.segments]] # bare\n"
+         "[job]\nx = 1\n",
+         {{"A", "kind", "\"12/2\"", 0}, {"A", "kind", "\"14/2\"", 1}},
+         "[[circuit]]\nmark = \"A\"\n[[circuit.segments]] # first\n\tlength\t= \"1 m\"\n\tkind\t= \"12/2\"\n"
+         "[[circuit.segments]] # bare\nkind = \"14/2\"\n[job]\nx = 1\n"},
+        {"a last header with nothing behind it, CRLF",
+         "[[circuit]]\r\nmark = \"A\"\r\n[[circuit.segments]]",
+         {{"A", "kind", "\"12/2\"", 0}},
+         "[[circuit]]\r\nmark = \"A\"\r\n[[circuit.segments]]\r\nkind = \"12/2\""},
         {"no edit", "# x\n", {}, "# x\n"},
     };
     for (auto const& e : examples) {
@@ -116,6 +135,8 @@ TEST_CASE("an edit that cannot be made says why and gives no bytes", "[job][writ
     CHECK_THAT(why({{"B", "space", "7"}}), Contains("no circuit \"B\""));
     CHECK_THAT(why({{"A", "space", "7"}, {"A", "space", "9"}}), Contains("twice"));
     CHECK_THAT(why({{"A", "segments", "[]"}}), Contains("tables of its own"));
+    CHECK_THAT(why({{"A", "kind", "\"12/2\"", 1}}), Contains("no segment 2 of circuit \"A\""));
+    CHECK_THAT(edit_job("[[circuit]]\nmark = \"A\"\n", {{"A", "kind", "1", 0}}).why, Contains("no segment 1"));
     for (auto const* value : {"", "7 # x", "7\n", "7\nmark = 1", "x", "\"", "7, y = 1", " 7", "[\n1]"}) {
         INFO(value);
         CHECK_THAT(why({{"A", "space", value}}), Contains("cannot be written"));
@@ -164,6 +185,11 @@ private:
         std::vector<std::string> pairs{key("mark") + equals_ + text_of("C" + std::to_string(i))};
         if (*rc::gen::arbitrary<bool>())
             pairs.push_back(key("space") + equals_ + *rc::gen::element<std::string>("3", "\"7b\"", "0x0F", "'12'"));
+        for (auto const* size : {"breaker", "cable"})
+            if (*rc::gen::arbitrary<bool>())
+                pairs.push_back(
+                    key(size) + equals_ +
+                    *rc::gen::element<std::string>("\"?\"", "'?'", "\"\"\"?\"\"\"", "\"\\u003F\"", "\"20 A\""));
         if (*rc::gen::arbitrary<bool>())
             pairs.push_back(key("name") + equals_ + text_of("[[circuit]] mark = \"C0\" # \xC3\xA9"));
         if (*rc::gen::arbitrary<bool>())
@@ -228,15 +254,16 @@ TEST_CASE("in any shape an edit changes one value, as the library reads it", "[j
         int const circuits = *rc::gen::inRange(1, 4);
         auto const before = *Writer::job(circuits);
         auto const target = static_cast<std::size_t>(*rc::gen::inRange(0, circuits));
-        auto const value = *rc::gen::element<std::string>("7", "\"11a\"", "[1, 2]");
+        auto const key = *rc::gen::element<std::string>("space", "breaker", "cable");
+        auto const value = *rc::gen::element<std::string>("7", "\"11a\"", "[1, 2]", "\"20 A\"", "\"1/0/3\"");
         RC_LOG() << before << "\n---\n";
-        auto const edited = edit_job(before, {{"C" + std::to_string(target), "space", value}});
+        auto const edited = edit_job(before, {{"C" + std::to_string(target), key, value}});
         RC_ASSERT(edited.why == "");
         auto wanted = parsed(before);
         auto& table = wanted.as_table().at("circuit").as_array().at(target).as_table();
-        std::size_t const gone = table.count("space") ? 6 : 0; // the longest value that may give way
+        std::size_t const gone = table.count(key) ? 8 : 0; // the longest value that may give way
         std::istringstream stream("v = " + value);
-        table["space"] = toml::parse(stream, "value").as_table().at("v");
+        table[key] = toml::parse(stream, "value").as_table().at("v");
         RC_ASSERT(parsed(edited.bytes) == wanted);
         RC_ASSERT(common(before, edited.bytes) + gone >= before.size());
     }));
@@ -246,13 +273,16 @@ TEST_CASE("many edits at once leave each circuit with its own", "[job][write]") 
     REQUIRE(rc::check([] {
         auto const before = *Writer::job(5);
         std::vector<Edit> edits;
-        for (int i = 4; i >= 0; --i) edits.push_back({"C" + std::to_string(i), "space", std::to_string(20 + i)});
+        for (int i = 4; i >= 0; --i)
+            for (auto const* key : {"space", "breaker", "cable"})
+                edits.push_back({"C" + std::to_string(i), key, std::to_string(20 + i)});
         auto const edited = edit_job(before, edits);
         RC_ASSERT(edited.why == "");
         auto const read = parsed(edited.bytes);
         for (std::size_t i = 0; i < 5; ++i)
-            RC_ASSERT(read.at("circuit").as_array().at(i).at("space").as_integer() ==
-                      static_cast<std::int64_t>(20 + i));
+            for (auto const* key : {"space", "breaker", "cable"})
+                RC_ASSERT(read.at("circuit").as_array().at(i).at(key).as_integer() ==
+                          static_cast<std::int64_t>(20 + i));
         // And the way back gives the very same bytes when every circuit had a space already.
         auto const again = edit_job(edited.bytes, edits);
         RC_ASSERT(again.bytes == edited.bytes);
