@@ -10,7 +10,7 @@
 #include "cli/json.h"
 #include "cli/listing.h"
 #include "cli/plan_text.h"
-#include "cli/save_spaces.h"
+#include "cli/save_edits.h"
 #include "cli/session.h"
 #include "cli/words.h"
 #include "job/problem.h"

@@ -9,6 +9,7 @@
 #include "cli/json.h"
 #include "cli/listing.h"
 #include "cli/measure_list.h"
+#include "cli/proposals_text.h"
 #include "cli/session.h"
 #include "cli/vocabulary.h"
 #include "job/near.h"
@@ -32,7 +33,13 @@ void add_options(CLI::App& app, Options& options) {
     auto* const least =
         app.add_option("--min", options.least, "only findings as grave as error, warning or note, or graver")
             ->check(CLI::IsMember({"error", "warning", "note"}));
+    auto* const propose = app.add_flag("--propose", options.propose,
+                                       "instead of the findings: breakers and cables for circuits that lack them");
+    app.add_flag("--write", options.write,
+                 "with --propose: put them into the job file; the old file stays as NAME.before.toml")
+        ->needs(propose);
     measure->excludes(by)->excludes(rule)->excludes(least);
+    propose->excludes(measure)->excludes(by)->excludes(rule)->excludes(least);
     add_json(app, options);
     app.footer("The counts and the exit status are always of the whole job: 1 while an error finding stands, shown or "
                "not.");
@@ -60,12 +67,28 @@ Shown shown(Options const& options) {
     return s;
 }
 
+int propose(Session const& s, Options const& options, Streams& streams) {
+    auto const proposed = proposals(s.job, s.plan, *s.book);
+    Saved saved;
+    if (options.write) saved = save_sizes(s, proposed);
+    if (options.json)
+        write_proposals_json(s.job, proposed, saved, streams);
+    else
+        list_proposals(s, proposed, saved, streams);
+    return error_exit(saved.now ? *saved.now : s); // of what stands in the file now
+}
+
 int run(Options const& options, Streams& streams) {
+    if (options.write && options.file == "-")
+        return tell_problems(one_problem("", "--write cannot change standard input", "name the job file"), options.json,
+                             streams),
+               exit_not_understood;
     for (auto const& id : options.rules)
         if (auto const problem = refused_rule(id))
             return tell_problems(*problem, options.json, streams), exit_not_understood;
     auto const opened = open_job(options.file);
     if (!opened.session) return tell_problems(opened.problems, options.json, streams), exit_not_understood;
+    if (options.propose) return propose(*opened.session, options, streams);
     if (options.measure)
         options.json ? write_measure_json(*opened.session, streams) : list_to_measure(*opened.session, streams);
     else if (options.json)

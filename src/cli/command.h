@@ -38,7 +38,7 @@ struct Options {
     // check
     std::string by, least;
     std::vector<std::string> rules;
-    bool measure = false;
+    bool measure = false, propose = false; // with propose: write
     // explain
     std::optional<std::string> table; // empty: all of them are listed
     // balance

@@ -10,6 +10,7 @@
 #include "codebook/cite.h"
 #include "codebook/tables.h"
 #include "panel/feeds.h"
+#include "units/text.h"
 
 #include <nlohmann/json.hpp>
 
@@ -209,6 +210,27 @@ Json part_json(TablePart const& p) {
             {"rows", list(p.rows, row_json)}};
 }
 
+// "NEC 2023 422.13"; null for arithmetic, and where no section speaks of it.
+Json section_or_null(Reference const& r) {
+    return r.section.empty() ? Json(nullptr) : Json(r.edition + " " + r.section);
+}
+
+Json proposal_json(Proposal const& p) {
+    auto const step = [](Step const& s) {
+        return Json{{"says", s.says},
+                    {"reference", section_or_null(s.reference)},
+                    {"source", s.reference.edition.empty() ? Json(nullptr) : Json(name(s.reference.source))}};
+    };
+    Json made{{"circuit", p.circuit},
+              {"breaker", p.breaker ? Json(text(*p.breaker)) : Json(nullptr)},
+              {"cable", p.cables.empty() ? Json(nullptr) : text_or_null(p.cables.front())},
+              {"steps", list(p.steps, step)},
+              {"reference", section_or_null(p.reference)},
+              {"find_out", text_or_null(p.find_out)}};
+    if (p.cables.size() > 1) made["segments"] = list(p.cables, text_or_null);
+    return made;
+}
+
 } // namespace
 
 void write_problems_json(FileProblems const& found, Streams& streams) {
@@ -242,6 +264,12 @@ void write_measure_json(Session const& s, Streams& streams) {
            {"code", s.job.code},
            {"measure", list(measure_items(s), [&](MeasureItem const& i) { return measure_json(s, i); })}},
           streams);
+}
+
+void write_proposals_json(Job const& job, std::vector<Proposal> const& proposed, Saved const& saved, Streams& streams) {
+    Json made{{"job", job.name}, {"code", job.code}, {"proposals", list(proposed, proposal_json)}};
+    if (!saved.before.empty()) made["written"] = {{"path", saved.file}, {"before", saved.before}};
+    write(made, streams);
 }
 
 void write_plan_json(Job const& job, Plan const& plan, Saved const& saved, Streams& streams) {

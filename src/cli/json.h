@@ -4,7 +4,7 @@
 // Results for other programs, to `out`. The keys are stable and stand nowhere else; what is not known is null.
 #pragma once
 
-#include "cli/save_spaces.h"
+#include "cli/save_edits.h"
 #include "cli/session.h"
 #include "cli/sheet_files.h"
 #include "cli/shown.h"
@@ -22,6 +22,7 @@ void write_problems_json(FileProblems const& found, Streams& streams);
 // Counts are of the whole job; where only a part is shown, `filter` says which.
 void write_findings_json(Session const& session, Shown const& shown, Streams& streams);
 void write_measure_json(Session const& session, Streams& streams);
+void write_proposals_json(Job const& job, std::vector<Proposal> const& proposed, Saved const& saved, Streams& streams);
 void write_plan_json(Job const& job, Plan const& plan, Saved const& saved, Streams& streams);
 void write_files_json(Job const& job, std::vector<WrittenFile> const& files, Streams& streams);
 void write_forms_json(std::vector<Form> const& forms, Streams& streams);

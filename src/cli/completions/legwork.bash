@@ -31,7 +31,7 @@ _legwork()
         --moves | --seconds) return ;;
     esac
     case $command in
-        check) words='--by --rule --min --measure --json --help' ;;
+        check) words='--by --rule --min --measure --propose --write --json --help' ;;
         balance) words='--best --moves --seconds --write --json --help' ;;
         print) words='--out --sheet --form --format --json --help' ;;
         forms) words='--json --help' ;;

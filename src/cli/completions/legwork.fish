@@ -18,6 +18,8 @@ complete -c legwork -n '__fish_seen_subcommand_from check balance print forms ex
 complete -c legwork -n '__fish_seen_subcommand_from check' -l by -x -a 'circuit theme' -d 'group the findings'
 complete -c legwork -n '__fish_seen_subcommand_from check' -l min -x -a 'error warning note' -d 'only as grave or graver'
 complete -c legwork -n '__fish_seen_subcommand_from check' -l measure -d 'what to go and measure'
+complete -c legwork -n '__fish_seen_subcommand_from check' -l propose -d 'breakers and cables for circuits that lack them'
+complete -c legwork -n '__fish_seen_subcommand_from check' -l write -d 'with --propose: put them into the job file'
 complete -c legwork -n '__fish_seen_subcommand_from check' -l rule -x -d 'only this rule' \
     -a '(legwork explain --json 2>/dev/null | string match -rg \'"rule": "([^"]*)"\')'
 complete -c legwork -n '__fish_seen_subcommand_from explain' -l table -x -d 'a table of the code book' \

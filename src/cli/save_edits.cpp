@@ -1,9 +1,10 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "cli/save_spaces.h"
+#include "cli/save_edits.h"
 
 #include "cli/words.h"
+#include "job/write_sizes.h"
 #include "output/replace.h"
 #include "units/failure.h"
 
@@ -25,13 +26,13 @@ std::vector<Edit> spaces_to_save(Job const& job, Plan const& plan) {
     return edits;
 }
 
-Saved save_spaces(Session const& session, Plan const& plan) {
+Saved save_edits(Session const& session, std::vector<Edit> const& edits, std::string_view what) {
     Saved saved;
     saved.asked = true;
-    auto const edits = spaces_to_save(session.job, plan);
     if (edits.empty()) return saved;
     auto const edited = edit_job(session.bytes, edits);
-    if (!edited.why.empty()) throw Failure(fmt::format("cannot put the spaces into {}: {}", session.file, edited.why));
+    if (!edited.why.empty())
+        throw Failure(fmt::format("cannot put the {} into {}: {}", what, session.file, edited.why));
     // Judged before it is written: what cannot be read again is not put in anybody's file.
     auto reopened = open_job(session.file, edited.bytes);
     if (!reopened.session)
@@ -49,6 +50,17 @@ Saved save_spaces(Session const& session, Plan const& plan) {
                           : fs::path(session.file).replace_filename(fs::path(replaced.before).filename()).string();
     saved.now = std::move(reopened.session);
     return saved;
+}
+
+Saved save_spaces(Session const& session, Plan const& plan) {
+    return save_edits(session, spaces_to_save(session.job, plan), "spaces");
+}
+
+Saved save_sizes(Session const& session, std::vector<Proposal> const& proposed) {
+    std::vector<SizesToWrite> sizes;
+    for (Proposal const& p : proposed)
+        if (p.breaker || p.has_cable()) sizes.push_back({p.circuit, p.breaker, p.cables});
+    return save_edits(session, edits_for(session.bytes, sizes), "sizes");
 }
 
 } // namespace legwork
