@@ -61,7 +61,7 @@ std::string any_keys(bool dc) {
         one("length\t= \"3 m\"\n");
         one("\"cable\" = \"?\"\n");
     } else {
-        one(*rc::gen::element<std::string>("segments = [{ kind = \"?\", length = \"1 m\" }]\n", "segments = [{},\n]\n",
+        one(*rc::gen::element<std::string>("segments = [{ kind = \"?\", length = \"3 m\" }]\n", "segments = [{},\n]\n",
                                            "[[circuit.segments]]\nkind = \"?\"\n", "[[circuit.segments]] # x\n"));
     }
     return keys;
@@ -72,8 +72,8 @@ TEST_CASE("whatever shape a pair is in, the job reads back with the sizes writte
     REQUIRE(rc::check([] {
         bool const dc = *rc::gen::arbitrary<bool>(), pair = !dc && *rc::gen::arbitrary<bool>();
         std::string const group = pair ? "multiwire = \"K\"\n" : "";
-        auto text = made::job_with("[[circuit]]\nmark = \"A\"\n" + group + any_keys(dc) + "[[circuit]]\nmark = \"B\"\n" +
-                                   group + any_keys(dc));
+        auto text = made::job_with("[[circuit]]\nmark = \"A\"\n" + group + any_keys(dc) +
+                                   "[[circuit]]\nmark = \"B\"\n" + group + any_keys(dc));
         if (dc) text.replace(text.find("120/240"), 7, "12 V DC");
         if (*rc::gen::arbitrary<bool>()) text.pop_back();
         RC_LOG() << text << "\n---\n";
