@@ -6,31 +6,16 @@
 #include "check/check.h"
 #include "check/gravity.h"
 #include "cli/form_file.h"
+#include "cli/json_values.h"
 #include "cli/measure_list.h"
 #include "codebook/cite.h"
 #include "codebook/tables.h"
 #include "panel/feeds.h"
 #include "units/text.h"
 
-#include <nlohmann/json.hpp>
-
 namespace legwork {
 
 namespace {
-
-using Json = nlohmann::ordered_json;
-
-void write(Json const& value, Streams& streams) {
-    // A job's text is whole UTF-8; a file's name need not be.
-    streams.out << value.dump(2, ' ', false, Json::error_handler_t::replace) << '\n';
-}
-
-Json number_or_null(int n) { return n > 0 ? Json(n) : Json(nullptr); }
-Json text_or_null(std::string const& text) { return text.empty() ? Json(nullptr) : Json(text); }
-template <class T>
-Json or_null(std::optional<T> const& value) {
-    return value ? Json(*value) : Json(nullptr);
-}
 
 std::string panel_of_finding(Job const& job, Finding const& f) {
     if (!f.where.panel.empty() || f.where.circuits.empty()) return f.where.panel;
@@ -81,13 +66,6 @@ Json situation_json(SituationLoad const& s) {
             {"leg_b_va", s.leg_b_va},
             {"imbalance_va", s.imbalance_va},
             {"neutral_a", s.neutral_a}};
-}
-
-template <class List, class Make>
-Json list(List const& from, Make make) {
-    auto made = Json::array();
-    for (auto const& item : from) made.push_back(make(item));
-    return made;
 }
 
 Json panel_json(Job const& job, PanelPlan const& p) {
@@ -210,27 +188,6 @@ Json part_json(TablePart const& p) {
             {"rows", list(p.rows, row_json)}};
 }
 
-// "NEC 2023 422.13"; null for arithmetic, and where no section speaks of it.
-Json section_or_null(Reference const& r) {
-    return r.section.empty() ? Json(nullptr) : Json(r.edition + " " + r.section);
-}
-
-Json proposal_json(Proposal const& p) {
-    auto const step = [](Step const& s) {
-        return Json{{"says", s.says},
-                    {"reference", section_or_null(s.reference)},
-                    {"source", s.reference.edition.empty() ? Json(nullptr) : Json(name(s.reference.source))}};
-    };
-    Json made{{"circuit", p.circuit},
-              {"breaker", p.breaker ? Json(text(*p.breaker)) : Json(nullptr)},
-              {"cable", p.cables.empty() ? Json(nullptr) : text_or_null(p.cables.front())},
-              {"steps", list(p.steps, step)},
-              {"reference", section_or_null(p.reference)},
-              {"find_out", text_or_null(p.find_out)}};
-    if (p.cables.size() > 1) made["segments"] = list(p.cables, text_or_null);
-    return made;
-}
-
 } // namespace
 
 void write_problems_json(FileProblems const& found, Streams& streams) {
@@ -264,12 +221,6 @@ void write_measure_json(Session const& s, Streams& streams) {
            {"code", s.job.code},
            {"measure", list(measure_items(s), [&](MeasureItem const& i) { return measure_json(s, i); })}},
           streams);
-}
-
-void write_proposals_json(Job const& job, std::vector<Proposal> const& proposed, Saved const& saved, Streams& streams) {
-    Json made{{"job", job.name}, {"code", job.code}, {"proposals", list(proposed, proposal_json)}};
-    if (!saved.before.empty()) made["written"] = {{"path", saved.file}, {"before", saved.before}};
-    write(made, streams);
 }
 
 void write_plan_json(Job const& job, Plan const& plan, Saved const& saved, Streams& streams) {
