@@ -119,6 +119,23 @@ Rows const& dwelling_rows() {
         {"area", "the floor area", "measure each floor that people live on, wall to wall, and add them up",
          "a tape, or the building's plan", "\"________ {m}²\"",
          "the least service, and the lighting load that is reckoned for it", "load-service", building, closed},
+        {"basement", "the floor area of the basement", "measure it wall to wall", "a tape, or the building's plan",
+         "\"________ {m}²\"", "the lighting load that is reckoned for it", "load-service", building, closed},
+        {"small_appliance_circuits", "how many circuits the kitchen's receptacles have",
+         "switch them off one by one and see what goes dead", "a lamp with a plug", "______",
+         "what the load calculation counts for them", "load-service", building, closed},
+        {"laundry_circuits", "how many circuits the laundry's receptacles have",
+         "switch them off one by one and see what goes dead", "a lamp with a plug", "______",
+         "what the load calculation counts for them", "load-service", building, closed},
+        {"thermostats", "how many rooms have a thermostat of their own", "count them on a walk through the rooms",
+         "your eyes", "______", "which share of the heating counts", "load-service", building, closed},
+        {"peak", "the largest draw of a year",
+         "ask who bills the power for the year's peak, or have a recorder hung on the service for 30 days",
+         "the bill, or a recording ammeter", "{ amps = \"________ A\", days = ______ }",
+         "what room the present service has", "load-service", building, off_live},
+        {"energy_management", "what its energy management is set to", "read its setting on the device",
+         "your eyes and the device's paper", "{ limit = \"________ A\", circuits = [\"______\"] }",
+         "what counts of the loads that it holds back", "load-service", building, closed},
     };
     return rows;
 }

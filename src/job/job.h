@@ -40,8 +40,8 @@ struct Supply {
     std::string name; // empty: the one unnamed source of a panel
     SupplyKind kind = SupplyKind::split_120_240;
     std::optional<Amps> amps;
-    Leg leg = Leg::a;             // of one_leg_120
-    std::vector<std::string> off; // marks switched off by hand on this source
+    Leg leg = Leg::a;                 // of one_leg_120
+    std::vector<std::string> off;     // marks switched off by hand on this source
     std::vector<std::string> asked{}; // keys typed as "?"
 };
 
@@ -103,6 +103,7 @@ struct Circuit {
     bool fixed = false, existing = false;
     std::optional<bool> continuous, motor;
     bool split = false, switch_loop = false, off = false, single = false;
+    bool interlocked = false;                                        // backup heat that never runs with its heat pump
     Protection gfci = Protection::unsaid, afci = Protection::unsaid; // `true` in the file reads as breaker
     std::vector<std::string> outlets;
     std::optional<int> outlet_count;
@@ -114,7 +115,7 @@ struct Circuit {
     Wiring wiring = Wiring::cable;
     std::optional<Amps> mca, mop;
     std::string building;
-    std::string reach_side;       // "left", "right" or empty
+    std::string reach_side;        // "left", "right" or empty
     std::vector<int> reach_spaces; // empty: anywhere
     std::vector<std::string> runs_with;
     std::vector<std::string> asked; // keys typed as "?"
@@ -133,8 +134,29 @@ struct Cable { // not a circuit's home run
     std::vector<std::string> asked;
 };
 
+// The largest draw of a service over some time.
+struct PeakDraw {
+    Amps amps;
+    int days = 0; // how long it was recorded or metered
+};
+
+// Circuits that a device keeps within a limit together.
+struct EnergyManagement {
+    Amps limit;
+    std::vector<std::string> circuits; // marks, at least one
+};
+
 struct Dwelling {
-    std::optional<Area> area;
+    std::optional<Area> area;                   // without the basement; as the code measures it
+    UnitSystem area_units = UnitSystem::metric; // that `area`, else `basement`, was typed in
+    std::optional<Area> basement;
+    // All there are, listed or not; nothing: those of the list.
+    std::optional<int> small_appliance_circuits, laundry_circuits;
+    std::optional<int> thermostats; // rooms whose heat is controlled by itself
+    // Loads that run at the same time though they heat and cool: groups of uses and marks.
+    std::vector<std::vector<std::string>> together;
+    std::optional<PeakDraw> peak;
+    std::optional<EnergyManagement> energy_management;
     std::vector<std::string> asked{};
 };
 

@@ -131,6 +131,7 @@ void read_flags(TableReader& t, Circuit& c) {
     c.switch_loop = t.flag("switch_loop").value_or(false);
     c.off = t.flag("off").value_or(false);
     c.single = t.flag("single").value_or(false);
+    c.interlocked = t.flag("interlocked").value_or(false);
     c.gfci = read_protection(t, "gfci");
     c.afci = read_protection(t, "afci");
 }

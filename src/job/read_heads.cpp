@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// [job] and [dwelling].
+// [job].
 #include "job/reading.h"
 
 #include <algorithm>
@@ -49,14 +49,6 @@ void read_job_table(Reading& r, TableReader t) {
     job.loop = t.length("loop");
     t.finish();
     record(r, Thing::job, "", t);
-}
-
-void read_dwelling(Reading& r, TableReader t) {
-    Dwelling& d = r.job.dwelling.emplace();
-    t.allow_questions(d.asked);
-    d.area = t.area("area");
-    t.finish();
-    record(r, Thing::dwelling, "", t);
 }
 
 } // namespace

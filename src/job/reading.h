@@ -34,7 +34,8 @@ struct Reading {
 bool contains(std::vector<std::string> const& list, std::string_view word);
 
 void take_names(Reading& r);                    // marks and names: form, missing ones, duplicates
-void read_heads(Reading& r, TableReader& file); // [job] and [dwelling]
+void read_heads(Reading& r, TableReader& file); // [job], and [dwelling] by the next
+void read_dwelling(Reading& r, TableReader t);
 void read_supplies(Reading& r);
 void read_panels(Reading& r);
 void read_circuits(Reading& r);

@@ -191,6 +191,10 @@ Parsed<Area> parse_area(std::string_view typed) {
     return refused<Area>("the unit of an area is m² or ft²: \"64 m²\", \"690 sq ft\"");
 }
 
+UnitSystem units_of_area(std::string_view typed) {
+    return small_letters(typed).find('f') == std::string::npos ? UnitSystem::metric : UnitSystem::inch; // ft, sq ft
+}
+
 std::string text(Amps a) { return trimmed_decimal(value(a), 3) + " A"; }
 std::string text(VoltAmperes s) { return fmt::format("{} VA", whole_va(s)); }
 std::string text(Volts v) { return fmt::format("{} V", v.count); }
@@ -208,6 +212,11 @@ std::string text(Length l, UnitSystem units) {
     auto const inches = (l.count + 12'700) / 25'400;
     if (inches % 12 == 0) return fmt::format("{} ft", inches / 12);
     return fmt::format("{} ft {} in", inches / 12, inches % 12);
+}
+
+std::string text(Area a, UnitSystem units) {
+    return units == UnitSystem::metric ? trimmed_decimal(square_metres(a), 2) + " m²"
+                                       : trimmed_decimal(square_feet(a), 2) + " ft²";
 }
 
 } // namespace legwork

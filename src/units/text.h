@@ -13,7 +13,8 @@
 
 namespace legwork {
 
-template <class T> struct Parsed {
+template <class T>
+struct Parsed {
     std::optional<T> value;
     std::string why; // empty when there is a value; else what is wrong and the way out, one sentence
 };
@@ -27,9 +28,13 @@ Parsed<Length> parse_length(std::string_view text);
 // "64 m²", "64 m2", "690 ft²", "690 sq ft". Refuses zero, negatives and more than 100 000 m².
 Parsed<Area> parse_area(std::string_view text);
 
-std::string text(Amps a);         // "20 A", "6.4 A" (no trailing zeros, three decimals at most)
-std::string text(VoltAmperes s);  // "1500 VA" (whole VA)
-std::string text(Volts v);        // "240 V"
+// The units that a good area was typed in.
+UnitSystem units_of_area(std::string_view text);
+
+std::string text(Amps a);                     // "20 A", "6.4 A" (no trailing zeros, three decimals at most)
+std::string text(VoltAmperes s);              // "1500 VA" (whole VA)
+std::string text(Volts v);                    // "240 V"
 std::string text(Length l, UnitSystem units); // "9.5 m", "0.3 m"; "31 ft", "31 ft 6 in"
+std::string text(Area a, UnitSystem units);   // "64 m²", "690 ft²" (two decimals at most)
 
 } // namespace legwork

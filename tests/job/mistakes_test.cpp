@@ -70,6 +70,37 @@ TEST_CASE("keys: unknown, of the wrong kind", "[job][mistakes]") {
     });
 }
 
+TEST_CASE("[dwelling]: what the load calculation asks for", "[job][mistakes]") {
+    auto const home = [](std::string const& line) { return circuit("") + "[dwelling]\n" + line + "\n"; };
+    auto const wrong = [&](std::string const& line, std::string const& column, std::string const& rest) {
+        return Mistake{home(line), {"11:" + column + " " + rest}};
+    };
+    check_all({
+        wrong("basement = 40", "12", "[dwelling]: basement = 40 is not an area~write the unit: \"40 m"),
+        wrong("laundry_circuit = 1", "1",
+              "[dwelling]: there is no key \"laundry_circuit\"~did you mean \"laundry_circuits\"?"),
+        wrong("thermostats = 41", "15", "[dwelling]: \"thermostats\" cannot be 41~from 0 to 40"),
+        wrong("together = \"heating\"", "12", "[dwelling]: \"together\" is a list of groups"),
+        wrong("together = [\"heating\", \"heat pump\"]", "13",
+              "[dwelling]: a group of \"together\" is a list of two loads or more~double brackets"),
+        wrong("together = [[\"K1\", \"heatin\"]]", "19",
+              "[dwelling]: \"heatin\" is neither a use nor the mark of a circuit~did you mean \"heating\"?"),
+        wrong("together = [[\"K1\", 5]]", "19", "[dwelling]: a group holds uses and marks in quotes"),
+        wrong("peak = \"62 A\"", "8", "[dwelling]: \"peak\" takes a table, not text"),
+        wrong("peak = { amps = \"62 A\" }", "1",
+              "peak of [dwelling]: it does not say over how many days it was read~days = 365"),
+        wrong("peak = { amps = \"62 kW\", days = 30 }", "17", "peak of [dwelling]: amps = \"62 kW\""),
+        wrong("energy_management = { limit = \"40 A\", circuits = [\"K2\"] }", "51",
+              "energy_management of [dwelling]: there is no circuit \"K2\"~did you mean \"K1\"?"),
+        wrong("energy_management = { limit = \"40 A\", circuits = [\"K1\", \"K1\"] }", "57",
+              "energy_management of [dwelling]: K1 is named twice"),
+        wrong("energy_management = { circuits = [\"K1\"] }", "1",
+              "energy_management of [dwelling]: it has no limit~limit = \"40 A\""),
+    });
+    auto const asked = made::good(made::job_with(home("peak = { amps = \"?\", days = 365 }\nthermostats = \"?\"")));
+    CHECK(asked.dwelling->asked == std::vector<std::string>{"thermostats", "peak"});
+}
+
 TEST_CASE("quantities: missing or unknown unit, negative, absurd", "[job][mistakes]") {
     check_all({
         {circuit("breaker = 20"), {"9:11 circuit K1: breaker = 20 is not a current~write the unit: \"20 A\""}},

@@ -24,6 +24,13 @@ loop = "?"
 
 [dwelling]
 area = "690 sq ft"
+basement = "300 sq ft"
+small_appliance_circuits = 3
+laundry_circuits = 0
+thermostats = 5
+together = [["heating", "range"], ["WH", "dryer"]]
+peak = { amps = "62 A", days = 365 }
+energy_management = { limit = "40 A", circuits = ["WH"] }
 
 [[supply]]
 name = "Grid"
@@ -106,6 +113,7 @@ third = "switched"
 metal = "aluminium"
 terminals = "75 °C"
 wiring = "conduit"
+interlocked = true
 mca = "12.5 A"
 mop = "20 A"
 building = "Boathouse"
@@ -157,7 +165,21 @@ TEST_CASE("every key of the job file lands in its field", "[job][read]") {
     CHECK_FALSE(job.loop);
     CHECK(job.asked == std::vector<std::string>{"loop"});
     REQUIRE(job.dwelling);
-    CHECK(job.dwelling->area == Area{64'103'098}); // 690 x 0.09290304 m2
+    Dwelling const& home = *job.dwelling;
+    CHECK(home.area == Area{64'103'098}); // 690 x 0.09290304 m2
+    CHECK(home.area_units == UnitSystem::inch);
+    CHECK(home.basement == Area{27'870'912});
+    CHECK(home.small_appliance_circuits == 3);
+    CHECK(home.laundry_circuits == 0);
+    CHECK(home.thermostats == 5);
+    CHECK(home.together == std::vector<std::vector<std::string>>{{"heating", "range"}, {"WH", "dryer"}});
+    REQUIRE(home.peak);
+    CHECK(home.peak->amps == 62_A);
+    CHECK(home.peak->days == 365);
+    REQUIRE(home.energy_management);
+    CHECK(home.energy_management->limit == 40_A);
+    CHECK(home.energy_management->circuits == std::vector<std::string>{"WH"});
+    CHECK(home.asked.empty());
 
     REQUIRE(job.supplies.size() == 2);
     CHECK(job.supplies[0].kind == SupplyKind::wye_120_208);
