@@ -3,6 +3,8 @@
 
 #include "codebook/cite.h"
 
+#include "codebook/cite_load.h"
+
 #include <algorithm>
 #include <cassert>
 
@@ -19,7 +21,7 @@ constexpr auto seen = Source::seen, memory = Source::memory, practice = Source::
 constexpr Sections kMultiwireMeaning = all("Article 100, branch circuit, multiwire");
 constexpr Sections kCeMultiwireMeaning = all("Section 0, multi-wire branch circuit");
 
-constexpr std::array kCitations{
+constexpr std::array kRuleCitations{
     // topic, NEC 2017 2020 2023, CE 2018 2021 2024, sources
     Citation{"mw-one-panel", all("210.4(A)"), kCeMultiwireMeaning, seen, practice},
     Citation{"mw-same-space", kMultiwireMeaning, kCeMultiwireMeaning, seen, practice},
@@ -238,12 +240,13 @@ constexpr std::array kCitations{
     Citation{"dc-fuse", all("240.4"), all("14-104"), practice, practice},
     Citation{"dc-drop", silent, all("8-102"), practice, seen},
     Citation{"tape-dc", all("210.5(C)(2)"), silent, seen, practice},
-    Citation{"load-service",
-             {"220.40, 230.42", "220.40, 230.42", "220.40, 230.42 (numbers from memory)"},
-             all("8-104, 8-200"),
-             memory,
-             seen},
 };
+
+constexpr auto kCitations = [] {
+    std::array<Citation, kRuleCitations.size() + kLoadCitations.size()> both{};
+    std::ranges::copy(kLoadCitations, std::ranges::copy(kRuleCitations, both.begin()).out);
+    return both;
+}();
 
 Citation const* row(std::string_view topic) {
     auto const at = std::ranges::find(kCitations, topic, &Citation::topic);

@@ -48,6 +48,7 @@ struct Use {
     bool receptacle = false;   // feeds receptacles that people plug things into
     bool lighting = false;
     bool heating = false;             // fixed resistance space heating: its own breaker and wire rules
+    bool room_by_room = false;        // heats the room it stands in, by a thermostat there
     bool branch_demand = false;       // a whole range: its circuit is reckoned at a demand below the nameplate
     bool cooking = false;             // range, oven, cooktop
     bool dedicated = false;           // wants its own circuit

@@ -1,0 +1,101 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// How much of what is connected counts for a service or feeder. A code that does not know a method has no table for it.
+// Sections: cite_load.h. The table of cooking appliances: cooking_factors.h.
+#pragma once
+
+#include "codebook/code_book.h"
+
+namespace legwork {
+
+// A slice of a load, from the end of the one before, and the percent of it that counts.
+struct DemandBand {
+    std::int64_t up_to_va; // 0: whatever is left
+    std::int64_t percent;
+    Source source;
+};
+using DemandBands = std::span<DemandBand const>;
+
+// The minimum that a service of a dwelling is given, whatever its load.
+struct ServiceFloor {
+    Figure amps;
+    std::optional<Figure> large_from_m2, large_amps; // from this floor area on, without the basement
+    bool is_load; // a load to be reckoned with; else the least rating of the disconnect alone
+};
+
+// A dwelling by its floor and its circuits, step by step (NEC Article 220, Part III).
+struct FloorLoads {
+    Figure va_per_ft2, va_per_m2;                     // floor area by outside dimensions
+    Figure small_appliance_va, small_appliance_least; // of each circuit; so many are counted at least
+    Figure laundry_va, laundry_least;
+    DemandBands bands; // of these together
+    Figure fixed_from, fixed_least_va,
+        fixed_percent; // so many appliances fastened in place, each of at least so many VA
+    Figure dryer_least_va;
+    std::optional<Figure> vehicle_least_va;
+    Figure motor_percent; // of the largest motor, added
+};
+// Percent of this many dryers that counts.
+Figure dryer_percent(int dryers);
+
+// The neutral of the same (NEC 220.61).
+struct NeutralLoads {
+    Figure appliance_percent;         // of cooking and dryers
+    Figure above_amps, above_percent; // of what is above
+};
+
+// A new dwelling as a whole (NEC 220.82).
+struct OptionalLoads {
+    Figure least_amps; // of the service or feeder
+    DemandBands bands;
+    Figure heat_percent, many_heat_percent, many_from; // rooms controlled by themselves from which on the second holds
+    Figure backup_percent;                             // of electric heat beside a heat pump
+};
+
+// Adding to an existing dwelling (NEC 220.83).
+struct ExistingLoads {
+    DemandBands bands;
+};
+
+// Adding to a service whose peak is known (NEC 220.87, CE 8-106(8)).
+struct PeakLoads {
+    Figure percent; // of the peak
+    Figure year_days;
+    std::optional<Figure> recorded_days; // that will do with a recorder where a year's peak is not known
+};
+
+// A dwelling by blocks of floor area (CE 8-200).
+struct BlockLoads {
+    Figure first_m2, first_w, block_m2, block_w; // inside dimensions
+    Figure basement_percent;
+    Figure range_w, range_up_to_w, range_excess_percent;
+    Figure small_up_to_w; // a load up to this is within the blocks
+    Figure others_with_range_percent;
+    DemandBands others;        // without a range
+    DemandBands separate_heat; // each room controlled by itself
+};
+
+// Any other building, and a panel that feeds a part of one: what is listed.
+struct ListedLoads {
+    Figure continuous_percent;       // of continuous loads
+    std::optional<Figure> outlet_va; // of each outlet for whatever is plugged in, at least
+    DemandBands outlets;
+    Figure motor_percent; // of the largest motor, added
+};
+
+struct DemandFactors {
+    ServiceFloor floor;
+    std::optional<FloorLoads> by_floor;
+    std::optional<NeutralLoads> neutral;
+    std::optional<OptionalLoads> optional;
+    std::optional<ExistingLoads> existing;
+    PeakLoads peak;
+    std::optional<BlockLoads> by_blocks;
+    ListedLoads listed;
+    bool drops_half_amps;         // a fraction under half an ampere is left out
+    bool managed_counts_at_limit; // loads that a device holds back count at its limit
+};
+DemandFactors const& demand_factors(CodeBook const& book);
+
+} // namespace legwork

@@ -1,0 +1,233 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Which method holds for a building, and which an electrician would take.
+#include "codebook/cite.h"
+#include "demand/methods.h"
+#include "units/text.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+
+namespace legwork {
+
+namespace {
+constexpr std::array<std::string_view, 4> kNames{"standard", "optional", "existing", "measured"};
+
+// Why a method does not hold, and what to do; empty when it does.
+struct Refusal {
+    std::string why, fix;
+    explicit operator bool() const { return !why.empty(); }
+};
+
+std::string section(LoadQuestion const& q, std::string_view topic) {
+    return text(cite(q.book, "load-service/" + std::string(topic)));
+}
+
+bool anything_existing(LoadQuestion const& q) {
+    return std::ranges::any_of(circuits_under(q.job, q.panel), &Circuit::existing);
+}
+bool anything_new(LoadQuestion const& q) {
+    auto const loads = loads_of(q);
+    return std::ranges::any_of(loads.items, &LoadItem::is_new) || std::ranges::any_of(loads.managed, &LoadItem::is_new);
+}
+
+constexpr std::string_view kStandardInstead = "take  --method standard";
+
+// What the optional methods ask of a building.
+Refusal not_a_dwelling(LoadQuestion const& q, std::string_view what, std::string_view topic) {
+    if (!q.job.dwelling)
+        return {fmt::format("the {} method is for one dwelling, and the job has no table [dwelling]", what),
+                "add  [dwelling]  with its  area,  or " + std::string(kStandardInstead)};
+    if (!carries_dwelling(q.job, q.panel))
+        return {fmt::format("the {} method is for the whole of a dwelling, and panel \"{}\" feeds a part of it", what,
+                            q.panel.name),
+                std::string(kStandardInstead)};
+    if (!q.facts.three_wire)
+        return {fmt::format("the {} method ({}) is for a service of two hots and a neutral, 120/240 V or 120/208 V",
+                            what, section(q, topic)),
+                std::string(kStandardInstead)};
+    return {};
+}
+
+Refusal no_such_method(LoadQuestion const& q, LoadMethod method) {
+    return {fmt::format("{} has no {} method of reckoning a load", q.book.edition, name(method)),
+            demand_factors(q.book).by_blocks
+                ? "take  --method standard,  or  --method measured  where a year's peak is known"
+                : std::string(kStandardInstead)};
+}
+
+Refusal optional_refused(LoadQuestion const& q) {
+    auto const& o = demand_factors(q.book).optional;
+    if (!o) return no_such_method(q, LoadMethod::optional);
+    if (auto r = not_a_dwelling(q, "optional", "optional")) return r;
+    auto const least = Amps{o->least_amps.value * 1000};
+    if (q.facts.rating && *q.facts.rating < least)
+        return {fmt::format("the optional method ({}) is for a service of {} or more, and {} is {}",
+                            section(q, "optional"), text(least), q.facts.rated_by, text(*q.facts.rating)),
+                std::string(kStandardInstead)};
+    return {};
+}
+
+Refusal existing_refused(LoadQuestion const& q) {
+    if (!demand_factors(q.book).existing) return no_such_method(q, LoadMethod::existing);
+    if (auto r = not_a_dwelling(q, "existing", "existing")) return r;
+    if (!anything_existing(q) && !q.panel.existing)
+        return {
+            "the method for an existing dwelling asks what stands there already, and no circuit says  existing = true",
+            "mark what was there with  existing = true,  or " + std::string(kStandardInstead)};
+    return {};
+}
+
+Refusal measured_refused(LoadQuestion const& q) {
+    auto const& p = demand_factors(q.book).peak;
+    if (!q.job.dwelling || !q.job.dwelling->peak)
+        return {"the measured method asks for the largest draw of a year, and the job does not know it",
+                "add  peak = { amps = \"62 A\", days = 365 }  to [dwelling], or " + std::string(kStandardInstead)};
+    if (q.panel.feeder || !carries_dwelling(q.job, q.panel))
+        return {fmt::format("the peak was read at the service, and panel \"{}\" feeds a part of it", q.panel.name),
+                "name the service's panel, or " + std::string(kStandardInstead)};
+    auto const days = q.job.dwelling->peak->days;
+    auto const least = p.recorded_days ? p.recorded_days->value : p.year_days.value;
+    if (days < least)
+        return {fmt::format("a peak of {} days is too short: {} asks for {}", days, section(q, "measured"),
+                            p.recorded_days ? fmt::format("a year, or {} days with a recorder", least)
+                                            : fmt::format("{} days", least)),
+                "read it longer, or " + std::string(kStandardInstead)};
+    bool const own_source = std::ranges::any_of(circuits_under(q.job, q.panel), [](Circuit const* c) {
+        auto const* use = use_named(c->use);
+        return use && use->interactive;
+    });
+    if (own_source && days < p.year_days.value)
+        return {"a recording of some days does not tell the load where solar or a battery feeds the house too",
+                "take a year's peak, or " + std::string(kStandardInstead)};
+    if (own_source && p.recorded_days)
+        return {"what is read at the service is not the load where solar or a battery feeds the house too",
+                std::string(kStandardInstead)};
+    if (!anything_existing(q))
+        return {"the measured method adds what is new to the peak, and no circuit says that it was there then",
+                "mark what was there with  existing = true,  or " + std::string(kStandardInstead)};
+    return {};
+}
+
+Refusal refused(LoadQuestion const& q, LoadMethod method) {
+    switch (method) {
+    case LoadMethod::optional: return optional_refused(q);
+    case LoadMethod::existing: return existing_refused(q);
+    case LoadMethod::measured: return measured_refused(q);
+    case LoadMethod::standard: break;
+    }
+    return {};
+}
+
+LoadCalculation standard(LoadQuestion const& q, Work&& w) {
+    auto const& f = w.factors;
+    if (w.q.job.dwelling && f.by_floor) {
+        standard_by_floor(w, *f.by_floor);
+        if (!w.whole)
+            w.notes.emplace_back(
+                "What floor area this panel serves is not known: lights and receptacles count as listed.");
+        return finished(std::move(w), LoadMethod::standard,
+                        fmt::format("Standard method for {} ({} Article 220, Part III)",
+                                    w.whole ? "a dwelling" : "a part of a dwelling", q.book.edition));
+    }
+    if (w.whole && f.by_blocks) {
+        by_blocks(w, *f.by_blocks);
+        return finished(std::move(w), LoadMethod::standard,
+                        fmt::format("Load of one dwelling ({} 8-200)", q.book.edition));
+    }
+    listed(w, f.listed);
+    if (!q.job.dwelling && f.by_blocks)
+        w.notes.emplace_back(
+            "Least watts a square metre by the kind of building (8-210, Table 14) are not reckoned here: "
+            "look whether they ask for more.");
+    if (!q.job.dwelling && f.by_floor)
+        w.notes.emplace_back(
+            "Least lighting load a square foot by the kind of building (Table 220.12 or 220.42) is not "
+            "reckoned here: look whether it asks for more.");
+    return finished(std::move(w), LoadMethod::standard,
+                    fmt::format("What is listed, added up ({})", section(q, "listed")));
+}
+
+LoadCalculation by_method(LoadQuestion const& q, LoadMethod method) {
+    auto w = work_on(q);
+    auto const& f = w.factors;
+    switch (method) {
+    case LoadMethod::optional:
+        optional_new(w, *f.by_floor, *f.optional);
+        return finished(std::move(w), method,
+                        fmt::format("Optional method for one dwelling ({})", section(q, "optional")));
+    case LoadMethod::existing: {
+        bool const heat = adds_climate(w.loads.items);
+        optional_existing(w, *f.by_floor, *f.existing);
+        return finished(std::move(w), method,
+                        fmt::format("Existing dwelling, {} new heating or cooling ({})", heat ? "with" : "without",
+                                    section(q, heat ? "existing-heat" : "existing")));
+    }
+    case LoadMethod::measured:
+        measured(w, f.peak, *q.job.dwelling->peak);
+        return finished(std::move(w), method,
+                        fmt::format("Measured peak and what is new ({})", section(q, "measured")));
+    case LoadMethod::standard: break;
+    }
+    return standard(q, std::move(w));
+}
+
+struct Choice {
+    LoadMethod method;
+    std::string why;
+};
+
+Choice chosen(LoadQuestion const& q) {
+    auto const& f = demand_factors(q.book);
+    if (!measured_refused(q) && anything_new(q))
+        return {LoadMethod::measured,
+                "The largest draw of the service is known and something is added: what was measured "
+                "tells more than any table."};
+    if (!existing_refused(q) && anything_existing(q))
+        return {LoadMethod::existing,
+                fmt::format("Part of this dwelling stands already: {} is made for asking what its "
+                            "service still carries.",
+                            section(q, adds_climate(loads_of(q).items) ? "existing-heat" : "existing"))};
+    auto const no = optional_refused(q);
+    if (!no)
+        return {
+            LoadMethod::optional,
+            fmt::format("One dwelling on one service of {} A or more may be reckoned so, and it is what most permits "
+                        "are reckoned by; --method standard gives the other.",
+                        f.optional->least_amps.value)};
+    if (!q.job.dwelling)
+        return {LoadMethod::standard,
+                "There is no table [dwelling], so this is reckoned as another building: all that is "
+                "listed."};
+    if (!carries_dwelling(q.job, q.panel))
+        return {LoadMethod::standard, "This panel feeds a part of the dwelling: what is listed there."};
+    if (!f.optional)
+        return {LoadMethod::standard, fmt::format("{} has one method for a new dwelling.", q.book.edition)};
+    return {LoadMethod::standard, "The standard method, since " + no.why + "."};
+}
+} // namespace
+
+std::string_view name(LoadMethod method) { return kNames[static_cast<std::size_t>(method)]; }
+
+std::optional<LoadMethod> load_method(std::string_view word) {
+    auto const at = std::ranges::find(kNames, word);
+    if (at == kNames.end()) return std::nullopt;
+    return static_cast<LoadMethod>(at - kNames.begin());
+}
+
+std::vector<std::string> load_method_names() { return {kNames.begin(), kNames.end()}; }
+
+Reckoned reckon(LoadQuestion const& q, std::optional<LoadMethod> asked) {
+    if (asked)
+        if (auto no = refused(q, *asked)) return {std::nullopt, std::move(no.why), std::move(no.fix)};
+    auto const choice = asked ? Choice{*asked, "As asked for."} : chosen(q);
+    auto load = by_method(q, choice.method);
+    load.why = choice.why;
+    if (choice.method != LoadMethod::measured) add_neutral(load, q);
+    return {std::move(load), {}, {}};
+}
+
+} // namespace legwork

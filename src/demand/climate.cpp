@@ -1,0 +1,188 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "demand/climate.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+using Kind = LoadStep::Kind;
+
+// One part of a side: a load as listed, or a group of which a share counts.
+struct Part {
+    std::string label, arithmetic;
+    std::string_view topic;
+    std::int64_t va = 0;
+    LoadItems items;
+    Source source = Source::seen;
+};
+using Parts = std::vector<Part>;
+
+std::int64_t sum_of(Parts const& parts) {
+    std::int64_t sum = 0;
+    for (Part const& p : parts) sum += p.va;
+    return sum;
+}
+
+LoadItems items_of(Parts const& parts) {
+    LoadItems all;
+    for (Part const& p : parts) all.insert(all.end(), p.items.begin(), p.items.end());
+    return all;
+}
+
+void add_each(Parts& parts, LoadItems const& items, std::string_view topic) {
+    for (LoadItem const& i : items) parts.push_back({i.label, i.how, topic, i.va, {i}});
+}
+
+void list(StepList& steps, LoadItems const& items, std::string_view topic) {
+    for (LoadItem const& i : items) steps.item(i.label, topic, i.how, i.va, i.marks());
+}
+
+// A group at a percent: of several its loads are listed first.
+void add_share(StepList& steps, Parts& parts, LoadItems const& items, std::string const& what, std::int64_t percent,
+               std::string_view topic) {
+    if (items.empty()) return;
+    if (percent == 100) return add_each(parts, items, topic);
+    list(steps, items, topic);
+    auto const all = sum_va(items);
+    auto const sum = items.size() > 1 ? as_sum(figures(items)) + ", " : std::string();
+    parts.push_back({what, sum + as_share(all, percent), topic, share_of(all, percent), items});
+}
+
+void add_banded(StepList& steps, Parts& parts, LoadItems const& items, DemandBands bands, std::string_view topic) {
+    if (items.empty()) return;
+    auto const all = sum_va(items);
+    auto const& first = bands.front();
+    if (all <= first.up_to_va) return add_each(parts, items, topic);
+    list(steps, items, topic);
+    auto const sum = items.size() > 1 ? as_sum(figures(items)) + ", " : std::string();
+    parts.push_back({"Heat controlled room by room",
+                     fmt::format("{}{} VA + ({} − {}) VA × {} % = {} VA", sum, first.up_to_va, all, first.up_to_va,
+                                 bands.back().percent, banded(all, bands)),
+                     topic, banded(all, bands), items, bands.back().source});
+}
+
+// Interlocked backup heat and its heat pump: the larger.
+void add_pump(StepList& steps, Parts& parts, LoadItems const& pumps, LoadItems const& locked, std::int64_t percent,
+              std::string_view topic) {
+    auto const backup = share_of(sum_va(locked), percent);
+    if (locked.empty() || backup <= sum_va(pumps)) {
+        add_each(parts, pumps, topic);
+        for (LoadItem const& i : locked)
+            steps.item(i.label + ", interlocked: less than the heat pump, left out", "never-together", i.how, i.va,
+                       i.marks());
+        return;
+    }
+    for (LoadItem const& i : pumps)
+        steps.item(i.label + ", interlocked: less than its backup heat, left out", "never-together", i.how, i.va,
+                   i.marks());
+    add_share(steps, parts, locked, "Backup heat", percent, topic);
+}
+
+bool in_group(std::vector<std::string> const& group, LoadItem const& item) {
+    return std::ranges::any_of(group,
+                               [&](std::string const& w) { return w == item.circuit->mark || w == item.circuit->use; });
+}
+
+// Some group of the dwelling names this load beside one of those.
+bool runs_with(Job const& job, LoadItem const& item, LoadItems const& others) {
+    return job.dwelling && std::ranges::any_of(job.dwelling->together, [&](auto const& group) {
+               return in_group(group, item) &&
+                      std::ranges::any_of(others, [&](LoadItem const& o) { return in_group(group, o); });
+           });
+}
+
+void show(StepList& steps, Parts const& parts) {
+    for (Part const& p : parts) steps.item(p.label, p.topic, p.arithmetic, p.va, marks_of(p.items), p.source);
+}
+
+void finish(StepList& steps, Kind kind, std::string item, std::string_view topic, std::string arithmetic,
+            std::int64_t va, LoadItems const& items, Source source = Source::seen) {
+    if (kind == Kind::counted)
+        steps.counted(std::move(item), topic, std::move(arithmetic), va, marks_of(items), source);
+    else
+        steps.item(std::move(item), topic, std::move(arithmetic), va, marks_of(items), source);
+}
+
+std::vector<std::int64_t> figures_of(Parts const& parts) {
+    std::vector<std::int64_t> all;
+    for (Part const& p : parts) all.push_back(p.va);
+    return all;
+}
+
+struct Sides {
+    Parts heat, cool;
+};
+
+Sides sides(StepList& steps, Job const& job, LoadItems const& items, ClimateShares const& shares) {
+    auto const space = with_demand(items, {Demand::space_heat});
+    auto const pumps = with_demand(items, {Demand::heat_pump});
+    auto const cooling = with_demand(items, {Demand::cooling});
+    auto const is_locked = [](LoadItem const& i) { return i.demand == Demand::backup_heat && i.circuit->interlocked; };
+    auto const is_free = [](LoadItem const& i) { return i.demand == Demand::backup_heat && !i.circuit->interlocked; };
+    auto const separate = [&](LoadItem const& i) { return shares.is_separate && shares.is_separate(i); };
+    Sides s;
+    add_banded(steps, s.heat, only(space, separate), shares.separate, shares.topic);
+    add_share(steps, s.heat, only(space, [&](LoadItem const& i) { return !separate(i); }), "Electric heat",
+              shares.heat_percent, shares.is_separate ? shares.rest_topic : shares.topic);
+    add_pump(steps, s.heat, pumps, only(items, is_locked), shares.backup_percent, shares.rest_topic);
+    add_share(steps, s.heat, only(items, is_free), "Backup heat with the heat pump", shares.backup_percent,
+              shares.topic);
+    add_each(s.cool, cooling, shares.cooling_topic);
+    auto const heaters = items_of(s.heat);
+    auto const with_heat = only(cooling, [&](LoadItem const& i) { return runs_with(job, i, heaters); });
+    add_each(s.heat, with_heat, shares.cooling_topic);
+    if (!s.cool.empty()) add_each(s.cool, pumps, shares.cooling_topic); // it cools too
+    for (LoadItem const& i : with_heat.empty() ? LoadItems{} : heaters)
+        if (i.demand != Demand::heat_pump && runs_with(job, i, cooling)) add_each(s.cool, {i}, shares.topic);
+    return s;
+}
+} // namespace
+
+bool is_climate(LoadItem const& item) {
+    return item.demand == Demand::space_heat || item.demand == Demand::heat_pump ||
+           item.demand == Demand::backup_heat || item.demand == Demand::cooling;
+}
+
+Climate add_climate(StepList& steps, Job const& job, LoadItems const& items, ClimateShares const& shares) {
+    Climate c;
+    auto const all = only(items, is_climate);
+    if (all.empty()) return c;
+    c.empty = false;
+    auto const [heat, cool] = sides(steps, job, all, shares);
+    auto const hot = sum_of(heat), cold = sum_of(cool);
+    Parts const& larger = hot >= cold ? heat : cool;
+    c.va = std::max(hot, cold);
+    c.counted = items_of(larger);
+    if (heat.size() + cool.size() == 1) {
+        Part const& p = larger.front();
+        finish(steps, shares.kind, p.label, p.topic, p.arithmetic, p.va, p.items, p.source);
+        return c;
+    }
+    show(steps, heat);
+    if (heat.size() > 1 && !cool.empty())
+        steps.subtotal("Heating together", shares.rest_topic, as_sum(figures_of(heat)), hot);
+    // What stands on both sides was shown once.
+    Parts only_cool;
+    std::ranges::copy_if(cool, std::back_inserter(only_cool), [&](Part const& p) {
+        return std::ranges::none_of(heat, [&](Part const& h) { return h.label == p.label; });
+    });
+    show(steps, only_cool);
+    if (cool.size() > 1) steps.subtotal("Cooling together", shares.cooling_topic, as_sum(figures_of(cool)), cold);
+    auto const source = std::ranges::any_of(larger, [](Part const& p) { return p.source == Source::memory; })
+                            ? Source::memory
+                            : Source::seen;
+    if (cool.empty() || heat.empty())
+        finish(steps, shares.kind, cool.empty() ? "Heating" : "Cooling", larger.front().topic,
+               as_sum(figures_of(larger)), c.va, c.counted, source);
+    else
+        finish(steps, shares.kind, "The larger of heating and cooling", "never-together",
+               fmt::format("{} VA or {} VA: {} VA", hot, cold, c.va), c.va, c.counted, source);
+    return c;
+}
+
+} // namespace legwork

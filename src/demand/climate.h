@@ -1,0 +1,32 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Heating and cooling: what counts of each, and the larger of the two where they never run together.
+#pragma once
+
+#include "demand/items.h"
+#include "demand/steps.h"
+
+namespace legwork {
+
+struct ClimateShares {
+    std::int64_t heat_percent = 100;   // of electric heat
+    std::int64_t backup_percent = 100; // of electric heat beside a heat pump
+    DemandBands separate{};            // of heat that is `separate`, instead of heat_percent
+    std::function<bool(LoadItem const&)> is_separate{};
+    // Of cite_load.h: heat of which a share counts, whatever else heats, what cools.
+    std::string_view topic = "heat", rest_topic = "central-heat", cooling_topic = "cooling";
+    LoadStep::Kind kind = LoadStep::Kind::counted; // of the last step
+};
+
+struct Climate {
+    std::int64_t va = 0; // what counts
+    LoadItems counted;   // those on the side that counts, as listed
+    bool empty = true;
+};
+
+bool is_climate(LoadItem const& item);
+// Adds the steps. `together` of the dwelling names loads that run at the same time all the same.
+Climate add_climate(StepList& steps, Job const& job, LoadItems const& items, ClimateShares const& shares);
+
+} // namespace legwork

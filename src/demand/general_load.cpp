@@ -1,0 +1,148 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Lines that several methods share.
+#include "demand/methods.h"
+#include "units/text.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+using Kind = LoadStep::Kind;
+
+// Square feet or metres at so many VA each, to the nearest VA. An area has 1e6 grains a m², 92 903.04 a ft².
+std::int64_t area_va(Area a, UnitSystem units, FloorLoads const& f) {
+    return units == UnitSystem::metric ? (a.count * f.va_per_m2.value + 500'000) / 1'000'000
+                                       : (a.count * f.va_per_ft2.value * 100 + 4'645'152) / 9'290'304;
+}
+
+std::int64_t add_area(Work& w, FloorLoads const& f, std::string const& what, Area area) {
+    auto const units = w.q.job.dwelling->area_units;
+    auto const va = area_va(area, units, f);
+    return w.steps.item(what, "floor-area",
+                        fmt::format("{} × {} VA = {} VA", text(area, units),
+                                    units == UnitSystem::metric ? f.va_per_m2.value : f.va_per_ft2.value, va),
+                        va);
+}
+
+std::int64_t add_circuits(Work& w, std::string const& what, std::string_view topic, std::int64_t n, Figure each,
+                          LoadItems const& listed, std::int64_t least) {
+    if (n == 0) return 0;
+    auto const words =
+        listed.empty() || static_cast<std::int64_t>(listed.size()) < n
+            ? fmt::format("{}, {}", what,
+                          n < least + 1 && n == least ? fmt::format("{} that the code asks for", n) : std::to_string(n))
+            : fmt::format("{}, {}", what, n);
+    return w.steps.item(words, topic, fmt::format("{} × {} VA = {} VA", n, each.value, n * each.value), n * each.value,
+                        marks_of(listed));
+}
+
+// Of a part of a dwelling: its share of the floor area is not known, so what is listed.
+std::int64_t add_listed_general(Work& w) {
+    std::int64_t va = 0;
+    for (LoadItem const& i : with_demand(w.loads.items, {Demand::general}))
+        va += w.steps.item(i.label, "listed", i.how, i.va, i.marks());
+    add_unknown(w.unknown, with_demand(w.loads.items, {Demand::general}));
+    return va;
+}
+} // namespace
+
+bool is_general(LoadItem const& item) {
+    return item.demand == Demand::general || item.demand == Demand::small_appliance || item.demand == Demand::laundry;
+}
+
+Work work_on(LoadQuestion const& q) {
+    Work w{q, demand_factors(q.book), loads_of(q), carries_dwelling(q.job, q.panel), StepList(q.book), {}, {}};
+    w.notes = w.loads.notes;
+    return w;
+}
+
+LoadCalculation finished(Work&& w, LoadMethod method, std::string title) {
+    LoadCalculation load;
+    load.method = method;
+    load.title = std::move(title);
+    load.total_va = w.steps.total();
+    load.steps = w.steps.steps();
+    load.unknown = std::move(w.unknown);
+    load.notes = std::move(w.notes);
+    load.whole_dwelling = w.whole;
+    return load;
+}
+
+std::int64_t add_general_load(Work& w, FloorLoads const& f) {
+    auto const& home = *w.q.job.dwelling;
+    auto const& items = w.loads.items;
+    std::int64_t va = 0;
+    std::vector<std::int64_t> terms;
+    auto const add = [&](std::int64_t more) {
+        va += more;
+        if (more > 0) terms.push_back(more);
+    };
+    auto const kitchen = with_demand(items, {Demand::small_appliance});
+    auto const laundry = with_demand(items, {Demand::laundry});
+    auto const listed = [](LoadItems const& some) { return static_cast<std::int64_t>(some.size()); };
+    if (!w.whole) {
+        add(add_listed_general(w));
+        add(add_circuits(w, "Small appliance circuits", "small-appliance", listed(kitchen), f.small_appliance_va,
+                         kitchen, 0));
+        add(add_circuits(w, "Laundry circuits", "laundry", listed(laundry), f.laundry_va, laundry, 0));
+        if (terms.size() > 1) w.steps.subtotal("General load", "lighting-demand", as_sum(terms), va);
+        return va;
+    }
+    if (home.area)
+        add(add_area(w, f, "General lighting and receptacles", *home.area));
+    else
+        w.unknown.emplace_back("the floor area of the dwelling");
+    if (home.basement) add(add_area(w, f, "The same of the basement", *home.basement));
+    auto const n_kitchen = std::max(
+        {listed(kitchen), f.small_appliance_least.value, std::int64_t{home.small_appliance_circuits.value_or(0)}});
+    add(add_circuits(w, "Small appliance circuits", "small-appliance", n_kitchen, f.small_appliance_va, kitchen,
+                     f.small_appliance_least.value));
+    auto const n_laundry = std::max(
+        listed(laundry), std::int64_t{home.laundry_circuits.value_or(static_cast<int>(f.laundry_least.value))});
+    add(add_circuits(w, "Laundry circuits", "laundry", n_laundry, f.laundry_va, laundry, f.laundry_least.value));
+    if (auto const inside = with_demand(items, {Demand::general}); !inside.empty())
+        w.notes.push_back("Within the general lighting and receptacles, so not counted again: " + labels_of(inside));
+    if (terms.size() > 1) w.steps.subtotal("General load", "lighting-demand", as_sum(terms), va);
+    return va;
+}
+
+std::int64_t add_managed(Work& w, Kind kind) {
+    auto const& some = w.loads.managed;
+    if (some.empty()) return 0;
+    for (LoadItem const& i : some) w.steps.item(i.label, "managed", i.how, i.va, i.marks());
+    auto const limit = w.q.job.dwelling->energy_management->limit;
+    auto const most = whole_va(w.q.facts.volts * limit);
+    auto const all = sum_va(some);
+    bool const all_known = std::ranges::all_of(some, &LoadItem::known);
+    auto const va = all_known ? std::min(all, most) : most;
+    auto const words = all_known && all <= most
+                           ? fmt::format("all of it, less than {} × {}", text(limit), text(w.q.facts.volts))
+                           : fmt::format("{} × {} = {} VA", text(limit), text(w.q.facts.volts), most);
+    auto const what = "Energy management, at its limit";
+    return kind == Kind::counted ? w.steps.counted(what, "managed", words, va, marks_of(some))
+                                 : w.steps.item(what, "managed", words, va, marks_of(some));
+}
+
+LoadItem const* add_largest_motor(Work& w, LoadItems const& counted, Figure percent) {
+    LoadItem const* largest = nullptr;
+    for (LoadItem const& i : counted)
+        if (i.motor && (!largest || i.va > largest->va)) largest = &i;
+    if (!largest || largest->va == 0) return nullptr;
+    w.steps.counted("Largest motor, more: " + largest->label, "motor", as_share(largest->va, percent.value),
+                    share_of(largest->va, percent.value), largest->marks(), percent.source);
+    return largest;
+}
+
+bool adds_climate(LoadItems const& items) {
+    return std::ranges::any_of(items, [](LoadItem const& i) {
+        return i.is_new && (i.demand == Demand::space_heat || i.demand == Demand::heat_pump ||
+                            i.demand == Demand::backup_heat || i.demand == Demand::cooling);
+    });
+}
+
+} // namespace legwork

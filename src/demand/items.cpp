@@ -1,0 +1,162 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "demand/items.h"
+
+#include "codebook/cables.h"
+#include "units/text.h"
+
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+constexpr Volts kToNeutral = 120_V;
+constexpr int kHotsAndNeutral = 3; // insulated conductors of a cable that has all three
+
+bool contains(std::vector<std::string> const& list, std::string_view word) {
+    return std::ranges::find(list, word) != list.end();
+}
+
+void add_panels_below(Job const& job, std::string const& name, std::vector<std::string>& names) {
+    if (contains(names, name)) return;
+    names.push_back(name);
+    for (Panel const& p : job.panels)
+        if (p.feeder && p.feeder->panel == name) add_panels_below(job, p.name, names);
+}
+
+bool has_circuits(Job const& job, Panel const& panel) {
+    return std::ranges::any_of(job.circuits, [&](Circuit const& c) { return c.panel == panel.name; });
+}
+
+std::string label_of(Circuit const& c) { return c.name.empty() ? c.mark : fmt::format("{} ({})", c.name, c.mark); }
+
+bool has_neutral(Circuit const& c) {
+    if (c.poles == 1 || c.third == "neutral") return true;
+    if (c.run.empty()) return false;
+    auto const kind = cable_kind(c.run.front().kind);
+    return kind && kind->insulated >= kHotsAndNeutral && c.third.empty();
+}
+
+// A breaker without a load of its own: a spare, a main, a source that feeds the panel, a feeder whose panel is
+// reckoned.
+bool is_no_load(Circuit const& c, Use const* use) {
+    if (!use) return false;
+    if (use->source || use->demand == Demand::source) return true;
+    return use->demand == Demand::none && !c.load && use->name != "feeder";
+}
+
+Demand demand_of(Circuit const& c, Use const* use) {
+    if (use && use->demand != Demand::none) return use->demand;
+    return use || c.poles == 2 ? Demand::appliance : Demand::general;
+}
+
+void take_figure(LoadItem& item, Volts volts) {
+    Circuit const& c = *item.circuit;
+    item.known = true;
+    if (c.load) {
+        item.va = whole_va(*c.load);
+    } else if (auto const amps = c.mca ? c.mca : c.measured) {
+        item.va = whole_va(volts * *amps);
+        item.how = fmt::format("{} × {} = {} VA, {}", text(*amps), text(volts), item.va,
+                               c.mca ? "by its least circuit ampacity" : "as measured");
+    } else {
+        item.known = false;
+    }
+}
+
+LoadItem item_of(LoadQuestion const& q, Circuit const& c) {
+    LoadItem item;
+    item.circuit = &c;
+    item.use = use_named(c.use);
+    item.demand = demand_of(c, item.use);
+    item.label = label_of(c);
+    item.neutral = has_neutral(c);
+    item.motor = c.motor.value_or(item.use && item.use->motor);
+    item.fixed = item.use && item.use->fixed;
+    item.is_new = !c.existing;
+    take_figure(item, c.poles == 2 ? q.facts.volts : kToNeutral);
+    return item;
+}
+} // namespace
+
+std::vector<Circuit const*> circuits_under(Job const& job, Panel const& panel) {
+    std::vector<std::string> names;
+    add_panels_below(job, panel.name, names);
+    std::vector<Circuit const*> found;
+    for (Circuit const& c : job.circuits) {
+        Panel const* fed = fed_panel(job, c);
+        if (contains(names, c.panel) && !(fed && has_circuits(job, *fed))) found.push_back(&c);
+    }
+    return found;
+}
+
+bool carries_dwelling(Job const& job, Panel const& panel) {
+    if (!job.dwelling) return false;
+    auto const service = std::ranges::find_if(job.panels, [](Panel const& p) { return !p.feeder; });
+    if (service != job.panels.end() && service->name == panel.name) return true;
+    auto const loads = [](std::vector<Circuit const*> const& circuits) {
+        return std::ranges::count_if(circuits, [](Circuit const* c) { return !is_no_load(*c, use_named(c->use)); });
+    };
+    return panel.feeder && service != job.panels.end() &&
+           loads(circuits_under(job, panel)) == loads(circuits_under(job, *service)) &&
+           loads(circuits_under(job, panel)) > 0;
+}
+
+Loads loads_of(LoadQuestion const& q) {
+    Loads loads;
+    auto const& home = q.job.dwelling;
+    LoadItems off;
+    for (Circuit const* c : circuits_under(q.job, q.panel)) {
+        if (is_no_load(*c, use_named(c->use))) continue;
+        auto item = item_of(q, *c);
+        bool const managed = home && home->energy_management && contains(home->energy_management->circuits, c->mark);
+        (c->off ? off : managed ? loads.managed : loads.items).push_back(std::move(item));
+    }
+    if (!off.empty()) loads.notes.push_back("Wired and not in use, so not counted: " + labels_of(off));
+    return loads;
+}
+
+LoadItems only(LoadItems const& items, std::function<bool(LoadItem const&)> const& wanted) {
+    LoadItems found;
+    std::ranges::copy_if(items, std::back_inserter(found), wanted);
+    return found;
+}
+
+LoadItems with_demand(LoadItems const& items, std::initializer_list<Demand> some) {
+    return only(items, [&](LoadItem const& i) { return std::ranges::find(some, i.demand) != some.end(); });
+}
+
+std::int64_t sum_va(LoadItems const& items) {
+    std::int64_t sum = 0;
+    for (LoadItem const& i : items) sum += i.va;
+    return sum;
+}
+
+std::vector<std::int64_t> figures(LoadItems const& items) {
+    std::vector<std::int64_t> all;
+    for (LoadItem const& i : items) all.push_back(i.va);
+    return all;
+}
+
+std::vector<std::string> marks_of(LoadItems const& items) {
+    std::vector<std::string> all;
+    for (LoadItem const& i : items) all.push_back(i.circuit->mark);
+    return all;
+}
+
+std::string labels_of(LoadItems const& items) {
+    std::vector<std::string> all;
+    for (LoadItem const& i : items) all.push_back(i.label);
+    return fmt::format("{}", fmt::join(all, ", "));
+}
+
+void add_unknown(std::vector<std::string>& unknown, LoadItems const& items) {
+    for (LoadItem const& i : items)
+        if (!i.known) unknown.push_back("the load of " + i.label);
+}
+
+} // namespace legwork

@@ -1,0 +1,52 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// The loads of a panel and of all below it, each with its figure and its line of the calculation.
+#pragma once
+
+#include "codebook/uses.h"
+#include "demand/load.h"
+
+#include <functional>
+
+namespace legwork {
+
+struct LoadItem {
+    Circuit const* circuit = nullptr;
+    Use const* use = nullptr; // null when not known
+    Demand demand = Demand::appliance;
+    std::int64_t va = 0;
+    bool known = false;
+    std::string label; // "Water heater, under stair (WH)"
+    std::string how; // "24 A × 240 V = 5760 VA, of the nameplate's least circuit ampacity"; empty for a load as typed
+    bool neutral = false; // its current returns over the neutral, at least in part
+    bool motor = false, fixed = false, is_new = false;
+
+    std::vector<std::string> marks() const { return {circuit->mark}; }
+};
+using LoadItems = std::vector<LoadItem>;
+
+struct Loads {
+    LoadItems items;                // what is listed by itself; without those that a device holds back
+    LoadItems managed;              // those
+    std::vector<std::string> notes; // what was left out
+};
+
+Loads loads_of(LoadQuestion const& q);
+
+// The circuits of this panel and of those that it feeds, in the file's order; feeders of panels with circuits are left
+// out.
+std::vector<Circuit const*> circuits_under(Job const& job, Panel const& panel);
+// The load of the one dwelling: of its service, or of a feeder that carries all of it.
+bool carries_dwelling(Job const& job, Panel const& panel);
+
+LoadItems only(LoadItems const& items, std::function<bool(LoadItem const&)> const& wanted);
+LoadItems with_demand(LoadItems const& items, std::initializer_list<Demand> some);
+std::int64_t sum_va(LoadItems const& items);
+std::vector<std::int64_t> figures(LoadItems const& items);
+std::vector<std::string> marks_of(LoadItems const& items);
+std::string labels_of(LoadItems const& items); // "Lights (L1), Outlets (R1)"
+// "the load of Range (R1)" of each whose figure is not known.
+void add_unknown(std::vector<std::string>& unknown, LoadItems const& items);
+
+} // namespace legwork

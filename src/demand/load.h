@@ -1,0 +1,85 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// The load calculation of a service or feeder, step by step, as a person fills it in on a permit form. Every step is in
+// whole VA, so that a pocket calculator gives the same figures.
+#pragma once
+
+#include "codebook/code_book.h"
+#include "job/job.h"
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace legwork {
+
+enum class LoadMethod { standard, optional, existing, measured };
+std::string_view name(LoadMethod method);                     // "standard"
+std::optional<LoadMethod> load_method(std::string_view name); // nothing for any other word
+std::vector<std::string> load_method_names();
+
+// What the load hangs on.
+struct ServiceFacts {
+    Volts volts;                  // what amperes are reckoned at: 240, 208, or 120 where there is one phase only
+    bool three_wire = true;       // two hots with a voltage between them, and a neutral
+    bool wye = false;             // two phases of a wye: the neutral of a balanced load carries current too
+    std::optional<Amps> rating{}; // least of main, source and feeder
+    std::string rated_by{};       // "the main", "the feeder", "the supply"; empty without a rating
+};
+
+struct LoadQuestion {
+    Job const& job;
+    CodeBook const& book;
+    Panel const& panel; // whose load is asked for, with all panels below it
+    ServiceFacts facts;
+};
+
+struct LoadStep {
+    enum class Kind {
+        item,     // goes into a later step
+        subtotal, // of items
+        counted,  // a part of the total
+    };
+    Kind kind = Kind::counted;
+    std::string item;       // "Clothes dryer, hall (DR)"
+    std::string_view topic; // of cite.h, without "load-service/"
+    Reference reference;
+    std::string arithmetic; // "6000 VA × 35 % = 2100 VA"; empty where there is nothing to reckon
+    std::int64_t va = 0;
+    std::vector<std::string> circuits{}; // marks
+};
+using LoadSteps = std::vector<LoadStep>;
+
+struct LoadCalculation {
+    LoadMethod method = LoadMethod::standard;
+    std::string title; // "Optional method for one dwelling (NEC 2023 220.82)"
+    std::string why;   // why this method
+    LoadSteps steps;
+    std::int64_t total_va = 0; // of the counted steps, before any least size
+    LoadSteps neutral;         // empty where the method gives none
+    std::optional<std::int64_t> neutral_va;
+    std::vector<std::string> unknown; // what is missing: the total is then too small
+    std::vector<std::string> notes;   // what was taken for granted, what was left out and why
+    bool whole_dwelling = false;      // the load of all of one dwelling: its least size holds
+};
+
+// The calculation, or why this method is not for this building and what to do.
+struct Reckoned {
+    std::optional<LoadCalculation> load;
+    std::string why, fix; // when there is none
+};
+
+// By the method asked for; without one by that which an electrician would take: measured where a peak is known and
+// something is added, existing where something stands already, optional where a new dwelling may be reckoned so, else
+// standard. Never guesses: what is not known is named.
+Reckoned reckon(LoadQuestion const& q, std::optional<LoadMethod> asked = std::nullopt);
+
+// The counted step that grew most from one calculation to the other; null when none did.
+LoadStep const* grown_step(LoadCalculation const& before, LoadCalculation const& after);
+
+// The part of the total whose figures do not hang on memory.
+std::int64_t sure_va(LoadCalculation const& load);
+
+} // namespace legwork

@@ -1,0 +1,148 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// The standard method for a dwelling: NEC Article 220, Part III.
+#include "codebook/cooking_factors.h"
+#include "demand/climate.h"
+#include "demand/methods.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+using Kind = LoadStep::Kind;
+
+bool is_cooking(LoadItem const& i) { return i.demand == Demand::cooking && (!i.known || i.va > kCookingFromVa); }
+
+bool is_other_appliance(LoadItem const& i) {
+    return i.demand == Demand::appliance || i.demand == Demand::water_heating || i.demand == Demand::tankless ||
+           i.demand == Demand::pool || (i.demand == Demand::cooking && !is_cooking(i));
+}
+
+void add_to_neutral(StandardParts& parts, LoadItem const& i, std::int64_t va) {
+    if (i.neutral && va > 0) parts.neutral.push_back({i.label, va, false});
+}
+
+// Four and more that are fastened in place count at three quarters; those on a cord count in full.
+void add_appliances(Work& w, FloorLoads const& f, StandardParts& parts) {
+    auto const all = only(w.loads.items, is_other_appliance);
+    add_unknown(w.unknown, all);
+    auto const is_fixed = [&](LoadItem const& i) { return i.fixed && i.va >= f.fixed_least_va.value && i.va > 0; };
+    auto const fixed = only(all, is_fixed);
+    if (fixed.size() > 1) {
+        for (LoadItem const& i : fixed) w.steps.item(i.label, "fixed", i.how, i.va, i.marks());
+        auto const sum = sum_va(fixed);
+        bool const many = static_cast<std::int64_t>(fixed.size()) >= f.fixed_from.value;
+        auto const percent = many ? f.fixed_percent.value : 100;
+        w.steps.counted(many ? fmt::format("Appliances fastened in place, {} of them", fixed.size())
+                             : fmt::format("Appliances fastened in place, fewer than {}: in full", f.fixed_from.value),
+                        "fixed", as_sum(figures(fixed)) + (many ? ", " + as_share(sum, percent) : ""),
+                        share_of(sum, percent), marks_of(fixed));
+        for (LoadItem const& i : fixed) add_to_neutral(parts, i, share_of(i.va, percent));
+    }
+    for (LoadItem const& i : all) {
+        if ((is_fixed(i) && fixed.size() > 1) || i.va == 0) continue;
+        w.steps.counted(i.label, is_fixed(i) ? "fixed" : "appliance", i.how, i.va, i.marks());
+        add_to_neutral(parts, i, i.va);
+    }
+}
+
+void add_dryers(Work& w, FloorLoads const& f, StandardParts& parts) {
+    auto const dryers = with_demand(w.loads.items, {Demand::dryer});
+    if (dryers.empty()) return;
+    add_unknown(w.unknown, dryers);
+    std::vector<std::int64_t> each;
+    for (LoadItem const& i : dryers) each.push_back(std::max(i.va, f.dryer_least_va.value));
+    auto const at_least = [&](LoadItem const& i) {
+        return i.va >= f.dryer_least_va.value ? i.how : fmt::format("at least {} VA", f.dryer_least_va.value);
+    };
+    auto const n = static_cast<int>(dryers.size());
+    auto const percent = dryer_percent(n);
+    std::int64_t sum = 0;
+    for (auto const va : each) sum += va;
+    auto const va = share_of(sum, percent.value);
+    if (n == 1) {
+        w.steps.counted(dryers[0].label, "dryer", at_least(dryers[0]), sum, dryers[0].marks());
+    } else {
+        for (std::size_t i = 0; i < dryers.size(); ++i)
+            w.steps.item(dryers[i].label, "dryer", at_least(dryers[i]), each[i], dryers[i].marks());
+        w.steps.counted(fmt::format("{} dryers", n), "dryer", as_sum(each) + ", " + as_share(sum, percent.value), va,
+                        marks_of(dryers), percent.source);
+    }
+    parts.neutral.push_back({n == 1 ? dryers[0].label : fmt::format("{} dryers", n), va, true});
+}
+
+void add_cooking(Work& w, StandardParts& parts) {
+    auto const cooking = only(w.loads.items, is_cooking);
+    if (cooking.empty()) return;
+    add_unknown(w.unknown, cooking);
+    auto const known = only(cooking, [](LoadItem const& i) { return i.known; });
+    for (LoadItem const& i : known) w.steps.item(i.label, "cooking", i.how, i.va, i.marks());
+    std::int64_t sum = 0;
+    for (CookingStep const& s : cooking_demand(figures(known))) {
+        auto const words = s.arithmetic.empty() ? fmt::format("by the table {} VA", s.va)
+                                                : fmt::format("{} = {} VA", s.arithmetic, s.va);
+        sum += w.steps.counted(s.item, "cooking", words, s.va, marks_of(known), s.source);
+    }
+    parts.neutral.push_back({"Cooking", sum, true});
+}
+
+void add_vehicles(Work& w, FloorLoads const& f, StandardParts& parts) {
+    auto const all = with_demand(w.loads.items, {Demand::vehicle});
+    add_unknown(w.unknown, all);
+    auto const least = f.vehicle_least_va ? f.vehicle_least_va->value : 0;
+    for (LoadItem const& i : all) {
+        auto const va = std::max(i.va, least);
+        w.steps.counted(i.label, "vehicle", va > i.va ? fmt::format("at least {} VA", least) : i.how, va, i.marks());
+        add_to_neutral(parts, i, va);
+    }
+}
+} // namespace
+
+StandardParts standard_by_floor(Work& w, FloorLoads const& f) {
+    StandardParts parts;
+    auto const general = add_general_load(w, f);
+    if (general > 0)
+        parts.neutral.push_back(
+            {"General load after demand", w.steps.slices("General load", "lighting-demand", general, f.bands), false});
+    add_appliances(w, f, parts);
+    add_dryers(w, f, parts);
+    add_cooking(w, parts);
+    add_unknown(w.unknown, only(w.loads.items, is_climate));
+    auto const climate = add_climate(w.steps, w.q.job, w.loads.items, {});
+    for (LoadItem const& i : climate.counted) add_to_neutral(parts, i, i.va);
+    add_vehicles(w, f, parts);
+    if (auto const va = add_managed(w, Kind::counted); va > 0)
+        if (std::ranges::any_of(w.loads.managed, &LoadItem::neutral))
+            parts.neutral.push_back({"Energy management", va, false});
+    auto motors = only(w.loads.items, is_other_appliance);
+    motors.insert(motors.end(), climate.counted.begin(), climate.counted.end());
+    if (auto const* m = add_largest_motor(w, motors, f.motor_percent))
+        if (m->neutral) parts.neutral.push_back({"Largest motor, more", share_of(m->va, f.motor_percent.value), false});
+    return parts;
+}
+
+void add_neutral(LoadCalculation& load, LoadQuestion const& q) {
+    auto const& factors = demand_factors(q.book);
+    if (!factors.neutral || !factors.by_floor) return;
+    StepList steps(q.book);
+    if (!q.facts.three_wire) {
+        steps.counted("One hot and its neutral: all of the load", "neutral", "", load.total_va);
+    } else {
+        auto w = work_on(q);
+        auto const parts = standard_by_floor(w, *factors.by_floor);
+        auto const percent = q.facts.wye ? 100 : factors.neutral->appliance_percent.value;
+        for (NeutralPart const& p : parts.neutral) {
+            bool const reduced = p.reduced && percent != 100;
+            steps.counted(p.label, q.facts.wye ? "neutral-wye" : "neutral", reduced ? as_share(p.va, percent) : "",
+                          reduced ? share_of(p.va, percent) : p.va);
+        }
+    }
+    load.neutral = steps.steps();
+    load.neutral_va = steps.total();
+}
+
+} // namespace legwork

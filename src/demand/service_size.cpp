@@ -1,0 +1,114 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "demand/service_size.h"
+
+#include "codebook/cite.h"
+#include "codebook/demand_factors.h"
+#include "units/text.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+constexpr Volts kToNeutral = 120_V;
+constexpr int kUsualTerminals = 60, kMarkedTerminals = 75;
+
+Amps amps_of(std::int64_t va, Volts volts) { return {(va * 1000 + volts.count / 2) / volts.count}; }
+
+Amps without_fraction(Amps a, bool drops) {
+    auto const part = a.count % 1000;
+    return drops && part < 500 ? Amps{a.count - part} : a;
+}
+
+std::optional<Amps> floor_of(LoadQuestion const& q, LoadCalculation const& load, ServiceFloor const& f) {
+    if (!load.whole_dwelling || q.panel.feeder) return std::nullopt;
+    auto const& area = q.job.dwelling->area;
+    bool const large = f.large_from_m2 && area && area->count >= f.large_from_m2->value * 1'000'000;
+    return Amps{(large ? f.large_amps->value : f.amps.value) * 1000};
+}
+
+std::optional<Gauge> wire_for(CodeBook const& book, Amps amps, Metal metal, int celsius) {
+    for (AmpacityRow const& row : book.ampacities) {
+        auto const least = small_wire(book, row.gauge, metal);
+        auto const a = ampacity(book, row.gauge, metal, celsius);
+        if (a && *a >= amps && (!least || least->breaker >= amps)) return row.gauge;
+    }
+    return std::nullopt;
+}
+
+ServiceWire by_terminals(LoadQuestion const& q, Amps size, int celsius) {
+    return {wire_for(q.book, size, Metal::copper, celsius), wire_for(q.book, size, Metal::aluminium, celsius), celsius,
+            cite(q.book, "load-service/wire")};
+}
+
+std::vector<ServiceWire> wires_for(LoadQuestion const& q, LoadCalculation const& load, Amps size) {
+    std::vector<ServiceWire> wires;
+    if (load.whole_dwelling && q.facts.three_wire)
+        if (auto const row = dwelling_feeder(q.book, size); row && row->copper && row->aluminium)
+            return {{row->copper, row->aluminium, 0, cite(q.book, "load-service/dwelling-wire")}};
+    constexpr Amps most_at_60 = 100_A;
+    if (size <= most_at_60) wires.push_back(by_terminals(q, size, kUsualTerminals));
+    wires.push_back(by_terminals(q, size, kMarkedTerminals));
+    return wires;
+}
+
+std::optional<Amps> circuit_for(CodeBook const& book, std::int64_t va, Volts volts) {
+    if (va <= 0) return std::nullopt;
+    // A continuous load of so much wants a breaker that it fills to the continuous share.
+    Amps const load{va * 1000 / volts.count};
+    return standard_breaker_at_or_below(book, Amps{load.count * 100 / book.continuous_percent.value});
+}
+
+void reckon_neutral(LoadQuestion const& q, LoadCalculation const& load, ServiceSize& size) {
+    auto const& factors = demand_factors(q.book).neutral;
+    if (!load.neutral_va || !factors) return;
+    auto const volts = q.facts.three_wire ? (q.facts.wye ? kToNeutral + kToNeutral : q.facts.volts) : kToNeutral;
+    auto amps = amps_of(*load.neutral_va, volts);
+    size.neutral_words =
+        fmt::format("{} VA ÷ {} = {}", *load.neutral_va, text(volts), text(Amps{(amps.count + 5) / 10 * 10}));
+    Amps const above{factors->above_amps.value * 1000};
+    if (amps > above && q.facts.three_wire && !q.facts.wye) {
+        auto const less = above + percent(amps - above, factors->above_percent.value);
+        size.neutral_words += fmt::format("; {} + ({} − {}) × {} % = {}", text(above), text(amps), text(above),
+                                          factors->above_percent.value, text(less));
+        amps = less;
+    }
+    size.neutral_amps = amps;
+}
+} // namespace
+
+bool carries(LoadQuestion const& q, std::int64_t va, Amps rating) {
+    return without_fraction(amps_of(va, q.facts.volts), demand_factors(q.book).drops_half_amps) <= rating;
+}
+
+ServiceSize service_size(LoadQuestion const& q, LoadCalculation const& load) {
+    auto const& f = demand_factors(q.book);
+    ServiceSize size;
+    size.amps = amps_of(load.total_va, q.facts.volts);
+    size.to_carry = without_fraction(size.amps, f.drops_half_amps);
+    size.floor = floor_of(q, load, f.floor);
+    size.floor_is_load = f.floor.is_load;
+    size.floor_reference = cite(q.book, "load-service/minimum");
+    size.size_reference = cite(q.book, "load-service/size");
+    reckon_neutral(q, load, size);
+    bool const known = load.unknown.empty();
+    if (known) {
+        constexpr Amps smallest = 15_A; // no service or feeder is smaller
+        size.service =
+            standard_breaker_at_or_above(q.book, std::max({size.to_carry, size.floor.value_or(0_A), smallest}));
+        if (size.service) size.wires = wires_for(q, load, *size.service);
+    }
+    if (q.facts.rating) {
+        size.fits = size.to_carry <= *q.facts.rating;
+        auto const left = whole_va(q.facts.volts * *q.facts.rating) - load.total_va;
+        if (known) size.left_va = size.fits ? std::max<std::int64_t>(left, 0) : left;
+        if (known && size.fits) size.largest_circuit = circuit_for(q.book, *size.left_va, q.facts.volts);
+    }
+    return size;
+}
+
+} // namespace legwork

@@ -1,0 +1,40 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// From the calculated load to amperes, to the smallest service or feeder, and to what is left of the present one.
+#pragma once
+
+#include "demand/load.h"
+
+namespace legwork {
+
+struct ServiceWire {
+    std::optional<Gauge> copper, aluminium; // nothing: larger than 4/0, or not in our tables
+    int celsius = 0;                        // of the terminals that it holds for; 0: by a table for dwellings
+    Reference reference;
+};
+
+struct ServiceSize {
+    Amps amps; // to the nearest milliampere
+    std::optional<Amps> neutral_amps;
+    std::string neutral_words; // the arithmetic of it
+    Amps to_carry;             // what a rating is held against: a fraction under half an ampere may be left out
+    std::optional<Amps> floor; // the least size for this dwelling, whatever its load
+    Reference floor_reference;
+    bool floor_is_load = false;  // it holds for the load, not for the disconnect alone
+    std::optional<Amps> service; // smallest standard size; nothing where something is unknown or none is large enough
+    Reference size_reference;
+    std::vector<ServiceWire> wires;      // for that size; the first is what is usual, others for other terminals
+    std::optional<std::int64_t> left_va; // of the present rating; below 0 it is overloaded; nothing where not known
+    bool fits = true;                    // the load within the present rating, when that is known
+    std::optional<Amps>
+        largest_circuit; // breaker of the largest two-pole (else one-pole) circuit that still fits, at a
+                         // continuous load that counts in full; nothing where none does or none is known
+};
+
+ServiceSize service_size(LoadQuestion const& q, LoadCalculation const& load);
+
+// Whether a load of so many VA is within this rating.
+bool carries(LoadQuestion const& q, std::int64_t va, Amps rating);
+
+} // namespace legwork
