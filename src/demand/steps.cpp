@@ -53,9 +53,9 @@ std::int64_t StepList::slices(std::string const& of, std::string_view topic, std
         auto const to = last ? va : std::min(va, b.up_to_va);
         if (to <= from) break;
         auto const part = to - from;
-        auto const words = from == 0 ? fmt::format("{}: the first {} VA", of, last ? va : b.up_to_va)
-                           : last    ? fmt::format("{}: the rest", of)
-                                     : fmt::format("{}: the next, up to {} VA", of, b.up_to_va);
+        auto const words = from == 0  ? fmt::format("{}: the first {} VA", of, last ? va : b.up_to_va)
+                           : to == va ? fmt::format("{}: the rest", of)
+                                      : fmt::format("{}: from {} VA to {} VA", of, from, to);
         auto arithmetic = from > 0 ? fmt::format("{} − {} = {} VA", to, from, part) + ", " : std::string();
         total += counted(words, topic, arithmetic + as_share(part, b.percent), share_of(part, b.percent), {}, b.source);
         from = to;

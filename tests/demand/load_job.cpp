@@ -1,0 +1,54 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "load_job.h"
+
+#include "codebook/cables.h"
+#include "codebook/receptacles.h"
+#include "codebook/uses.h"
+#include "job/read.h"
+
+#include <catch2/catch.hpp>
+#include <fmt/format.h>
+
+#include <fstream>
+#include <iterator>
+
+namespace made {
+
+std::string bytes_of(std::string const& path) {
+    std::ifstream file(SOURCE_DIR "/" + path, std::ios::binary);
+    return {std::istreambuf_iterator<char>(file), {}};
+}
+
+Job job_of(std::string const& bytes) {
+    auto const guess = [](Circuit const& c) { return guess_use(c.name, c.room, c.poles, c.outlets); };
+    auto read = read_job(bytes, {editions(), use_names(), named_cable_kinds(), receptacle_names(), guess});
+    std::string problems;
+    for (Problem const& p : read.problems) problems += fmt::format("{}: {}\n", p.place.line, p.message);
+    INFO(problems);
+    REQUIRE(read.job);
+    return std::move(*read.job);
+}
+
+Job home(std::string const& code, std::string const& rest, std::string const& panel) {
+    return job_of(
+        fmt::format("[job]\ncode = \"{}\"\n[[panel]]\nname = \"Main\"\nspaces = 42\n{}\n{}\n", code, panel, rest));
+}
+
+PanelLoad service_load(Job const& job, std::optional<LoadMethod> method) {
+    Panel const* panel = service_panel(job);
+    REQUIRE(panel);
+    return panel_load(job, *code_book(job.code), *panel, method);
+}
+
+std::string counted(LoadSteps const& steps) {
+    std::string all;
+    for (LoadStep const& s : steps)
+        if (s.kind == LoadStep::Kind::counted) all += fmt::format("{}{} {}", all.empty() ? "" : "; ", s.va, s.item);
+    return all;
+}
+
+std::string counted(PanelLoad const& p) { return p.load ? counted(p.load->steps) : "no load: " + p.why; }
+
+} // namespace made

@@ -1,0 +1,28 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Job files read as the program reads them, and the load of their service.
+#pragma once
+
+#include "check/service.h"
+#include "job/job.h"
+
+#include <string>
+
+namespace made {
+
+using namespace legwork;
+
+std::string bytes_of(std::string const& path); // from the top of the project
+Job job_of(std::string const& bytes);          // fails the test when it is not understood
+
+// A job of these lines below the panel, which is 42 spaces of this supply: "[dwelling]..." and circuits.
+Job home(std::string const& code, std::string const& rest, std::string const& panel = "supply = \"120/240\"");
+
+PanelLoad service_load(Job const& job, std::optional<LoadMethod> method = std::nullopt);
+
+// "4500 General lighting and receptacles; ..." of the counted steps.
+std::string counted(PanelLoad const& p);
+std::string counted(LoadSteps const& steps);
+
+} // namespace made
