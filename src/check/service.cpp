@@ -19,7 +19,7 @@ void hold_within(ServiceFacts& facts, std::optional<Amps> amps, std::string what
 }
 } // namespace
 
-std::optional<ServiceFacts> service_facts(Job const& job, Panel const& panel) {
+std::optional<ServiceFacts> service_facts(Job const& job, Plan const& plan, Panel const& panel) {
     auto const all = feeds(job, panel);
     auto const two_hots = std::ranges::find_if(all, [](Feed const& f) { return has_two_hots(f.kind); });
     if (all.empty() || is_dc(all.front().kind)) return std::nullopt;
@@ -35,19 +35,25 @@ std::optional<ServiceFacts> service_facts(Job const& job, Panel const& panel) {
     } else {
         hold_within(facts, feed.amps, feed.source.empty() ? "the supply" : fmt::format("\"{}\"", feed.source));
     }
+    if (facts.three_wire)
+        for (PanelPlan const& p : plan.panels)
+            for (Placement const& at : p.placements)
+                if (at.leg) facts.legs.emplace(at.circuit, *at.leg);
     return facts;
 }
 
 Panel const* service_panel(Job const& job) {
-    auto const at =
-        std::ranges::find_if(job.panels, [&](Panel const& p) { return !p.feeder && service_facts(job, p); });
+    auto const at = std::ranges::find_if(job.panels, [&](Panel const& p) {
+        return !p.feeder && std::ranges::none_of(feeds(job, p), [](Feed const& f) { return is_dc(f.kind); });
+    });
     return at == job.panels.end() ? nullptr : &*at;
 }
 
-PanelLoad panel_load(Job const& job, CodeBook const& book, Panel const& panel, std::optional<LoadMethod> asked) {
+PanelLoad panel_load(Job const& job, Plan const& plan, CodeBook const& book, Panel const& panel,
+                     std::optional<LoadMethod> asked) {
     PanelLoad p;
     p.panel = &panel;
-    auto const facts = service_facts(job, panel);
+    auto const facts = service_facts(job, plan, panel);
     if (!facts) {
         p.why =
             fmt::format("panel \"{}\" is on DC, and the code reckons the load of AC services and feeders", panel.name);
@@ -60,7 +66,11 @@ PanelLoad panel_load(Job const& job, CodeBook const& book, Panel const& panel, s
     p.load = std::move(reckoned.load);
     p.why = std::move(reckoned.why);
     p.fix = std::move(reckoned.fix);
-    if (p.load) p.size = service_size(q, *p.load);
+    if (p.load) {
+        p.size = service_size(q, *p.load);
+        p.results = load_results(q, *p.load, p.size);
+        p.verdict = verdict(q, *p.load, p.size);
+    }
     return p;
 }
 

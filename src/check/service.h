@@ -4,12 +4,14 @@
 // The load calculation of a panel of a job: what feeds it, what it is rated for, what it is asked to carry.
 #pragma once
 
-#include "demand/service_size.h"
+#include "balance/plan.h"
+#include "demand/results.h"
 
 namespace legwork {
 
 // What feeds the panel in the usual case: its first source of two hots, else its first. Nothing on DC.
-std::optional<ServiceFacts> service_facts(Job const& job, Panel const& panel);
+// Legs as planned.
+std::optional<ServiceFacts> service_facts(Job const& job, Plan const& plan, Panel const& panel);
 // The panel whose load is meant when none is named: the first that no other panel feeds, on AC. Null on DC only.
 Panel const* service_panel(Job const& job);
 
@@ -17,10 +19,12 @@ struct PanelLoad {
     Panel const* panel = nullptr;
     ServiceFacts facts;
     std::optional<LoadCalculation> load;
-    ServiceSize size;     // when there is a load
+    ServiceSize size; // these three when there is a load
+    LoadResults results;
+    std::string verdict;
     std::string why, fix; // when there is none
 };
-PanelLoad panel_load(Job const& job, CodeBook const& book, Panel const& panel,
+PanelLoad panel_load(Job const& job, Plan const& plan, CodeBook const& book, Panel const& panel,
                      std::optional<LoadMethod> asked = std::nullopt);
 
 } // namespace legwork

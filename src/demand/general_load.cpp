@@ -69,6 +69,7 @@ LoadCalculation finished(Work&& w, LoadMethod method, std::string title) {
     load.steps = w.steps.steps();
     load.unknown = std::move(w.unknown);
     load.notes = std::move(w.notes);
+    load.one_line = std::move(w.one_line);
     load.whole_dwelling = w.whole;
     return load;
 }
@@ -128,6 +129,10 @@ std::int64_t add_managed(Work& w, Kind kind) {
                                  : w.steps.item(what, "managed", words, va, marks_of(some));
 }
 
+void add_to_line(Work& w, LoadItem const& i, std::int64_t va) {
+    if (i.circuit->poles == 1 && va > 0) w.one_line.push_back({i.circuit->mark, va});
+}
+
 LoadItem const* add_largest_motor(Work& w, LoadItems const& counted, Figure percent) {
     LoadItem const* largest = nullptr;
     for (LoadItem const& i : counted)
@@ -135,6 +140,7 @@ LoadItem const* add_largest_motor(Work& w, LoadItems const& counted, Figure perc
     if (!largest || largest->va == 0) return nullptr;
     w.steps.counted("Largest motor, more: " + largest->label, "motor", as_share(largest->va, percent.value),
                     share_of(largest->va, percent.value), largest->marks(), percent.source);
+    add_to_line(w, *largest, share_of(largest->va, percent.value));
     return largest;
 }
 

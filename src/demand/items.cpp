@@ -50,6 +50,8 @@ bool is_no_load(Circuit const& c, Use const* use) {
 }
 
 Demand demand_of(Circuit const& c, Use const* use) {
+    // What is plugged in at 240 V is a machine, not lamps and small things.
+    if (use && use->demand == Demand::general && c.poles == 2) return Demand::appliance;
     if (use && use->demand != Demand::none) return use->demand;
     return use || c.poles == 2 ? Demand::appliance : Demand::general;
 }

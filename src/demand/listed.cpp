@@ -47,7 +47,10 @@ void add_outlets(Work& w, ListedLoads const& l) {
     add_unknown(w.unknown, all);
     auto const sum = sum_va(all);
     if (l.outlets.empty() || sum <= l.outlets.front().up_to_va) {
-        for (LoadItem const& i : all) w.steps.counted(i.label, "listed", i.how, i.va, i.marks());
+        for (LoadItem const& i : all) {
+            w.steps.counted(i.label, "listed", i.how, i.va, i.marks());
+            add_to_line(w, i, i.va);
+        }
         return;
     }
     for (LoadItem const& i : all) w.steps.item(i.label, "outlets", i.how, i.va, i.marks());
@@ -62,6 +65,7 @@ void add_more(Work& w, LoadItems const& some, std::string const& what, std::stri
     if (sum == 0) return;
     auto const words = some.size() > 1 ? as_sum(figures(some)) + ", " : std::string();
     w.steps.counted(what, topic, words + as_share(sum, percent), share_of(sum, percent), marks_of(some), source);
+    for (LoadItem const& i : some) add_to_line(w, i, share_of(i.va, percent));
 }
 } // namespace
 
@@ -69,13 +73,17 @@ void listed(Work& w, ListedLoads const& l) {
     auto const plain = only(w.loads.items, [](LoadItem const& i) { return !is_outlets(i) && !is_climate(i); });
     add_outlets(w, l);
     add_unknown(w.unknown, plain);
-    for (LoadItem const& i : plain)
-        if (i.known) w.steps.counted(i.label, "listed", i.how, i.va, i.marks());
+    for (LoadItem const& i : plain) {
+        if (!i.known) continue;
+        w.steps.counted(i.label, "listed", i.how, i.va, i.marks());
+        add_to_line(w, i, i.va);
+    }
     auto const all_climate = only(w.loads.items, is_climate);
     add_unknown(w.unknown, all_climate);
     ClimateShares shares;
     shares.topic = shares.rest_topic = shares.cooling_topic = "listed";
     auto const climate = add_climate(w.steps, w.q.job, w.loads.items, shares);
+    for (LoadItem const& i : climate.counted) add_to_line(w, i, i.va);
     add_managed(w, LoadStep::Kind::counted);
     auto counted = only(w.loads.items, [](LoadItem const& i) { return !is_climate(i); });
     counted.insert(counted.end(), climate.counted.begin(), climate.counted.end());

@@ -8,6 +8,7 @@
 #include "codebook/code_book.h"
 #include "job/job.h"
 
+#include <map>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -22,11 +23,12 @@ std::vector<std::string> load_method_names();
 
 // What the load hangs on.
 struct ServiceFacts {
-    Volts volts;                  // what amperes are reckoned at: 240, 208, or 120 where there is one phase only
-    bool three_wire = true;       // two hots with a voltage between them, and a neutral
-    bool wye = false;             // two phases of a wye: the neutral of a balanced load carries current too
-    std::optional<Amps> rating{}; // least of main, source and feeder
-    std::string rated_by{};       // "the main", "the feeder", "the supply"; empty without a rating
+    Volts volts;                       // what amperes are reckoned at: 240, 208, or 120 where there is one phase only
+    bool three_wire = true;            // two hots with a voltage between them, and a neutral
+    bool wye = false;                  // two phases of a wye: the neutral of a balanced load carries current too
+    std::optional<Amps> rating{};      // least of main, source and feeder
+    std::string rated_by{};            // "the main", "the feeder", "the supply"; empty without a rating
+    std::map<std::string, Leg> legs{}; // of the one-pole circuits that have a space, by mark
 };
 
 struct LoadQuestion {
@@ -52,6 +54,12 @@ struct LoadStep {
 };
 using LoadSteps = std::vector<LoadStep>;
 
+// A part of the total that one hot carries alone: a one-pole load that counts by itself.
+struct LineLoad {
+    std::string mark;
+    std::int64_t va = 0; // after demand
+};
+
 struct LoadCalculation {
     LoadMethod method = LoadMethod::standard;
     std::string title; // "Optional method for one dwelling (NEC 2023 220.82)"
@@ -60,6 +68,7 @@ struct LoadCalculation {
     std::int64_t total_va = 0; // of the counted steps, before any least size
     LoadSteps neutral;         // empty where the method gives none
     std::optional<std::int64_t> neutral_va;
+    std::vector<LineLoad> one_line;   // empty where a demand is taken on all loads together
     std::vector<std::string> unknown; // what is missing: the total is then too small
     std::vector<std::string> notes;   // what was taken for granted, what was left out and why
     bool whole_dwelling = false;      // the load of all of one dwelling: its least size holds

@@ -17,6 +17,7 @@ struct Work {
     bool whole; // of one dwelling; else of a part of one, or of another building
     StepList steps;
     std::vector<std::string> unknown, notes;
+    std::vector<LineLoad> one_line{};
 };
 Work work_on(LoadQuestion const& q);
 LoadCalculation finished(Work&& work, LoadMethod method, std::string title);
@@ -26,6 +27,8 @@ LoadCalculation finished(Work&& work, LoadMethod method, std::string title);
 std::int64_t add_general_load(Work& w, FloorLoads const& f);
 // What a device holds back, at its limit; the figure that counts.
 std::int64_t add_managed(Work& w, LoadStep::Kind kind);
+// Notes what one hot carries alone.
+void add_to_line(Work& w, LoadItem const& i, std::int64_t va);
 // 25 % of the largest motor among these.
 LoadItem const* add_largest_motor(Work& w, LoadItems const& counted, Figure percent);
 

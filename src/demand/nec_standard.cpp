@@ -22,8 +22,9 @@ bool is_other_appliance(LoadItem const& i) {
            i.demand == Demand::pool || (i.demand == Demand::cooking && !is_cooking(i));
 }
 
-void add_to_neutral(StandardParts& parts, LoadItem const& i, std::int64_t va) {
+void add_to_conductors(Work& w, StandardParts& parts, LoadItem const& i, std::int64_t va) {
     if (i.neutral && va > 0) parts.neutral.push_back({i.label, va, false});
+    add_to_line(w, i, va);
 }
 
 // Four and more that are fastened in place count at three quarters; those on a cord count in full.
@@ -41,12 +42,12 @@ void add_appliances(Work& w, FloorLoads const& f, StandardParts& parts) {
                              : fmt::format("Appliances fastened in place, fewer than {}: in full", f.fixed_from.value),
                         "fixed", as_sum(figures(fixed)) + (many ? ", " + as_share(sum, percent) : ""),
                         share_of(sum, percent), marks_of(fixed));
-        for (LoadItem const& i : fixed) add_to_neutral(parts, i, share_of(i.va, percent));
+        for (LoadItem const& i : fixed) add_to_conductors(w, parts, i, share_of(i.va, percent));
     }
     for (LoadItem const& i : all) {
         if ((is_fixed(i) && fixed.size() > 1) || i.va == 0) continue;
         w.steps.counted(i.label, is_fixed(i) ? "fixed" : "appliance", i.how, i.va, i.marks());
-        add_to_neutral(parts, i, i.va);
+        add_to_conductors(w, parts, i, i.va);
     }
 }
 
@@ -97,7 +98,7 @@ void add_vehicles(Work& w, FloorLoads const& f, StandardParts& parts) {
     for (LoadItem const& i : all) {
         auto const va = std::max(i.va, least);
         w.steps.counted(i.label, "vehicle", va > i.va ? fmt::format("at least {} VA", least) : i.how, va, i.marks());
-        add_to_neutral(parts, i, va);
+        add_to_conductors(w, parts, i, va);
     }
 }
 } // namespace
@@ -113,7 +114,7 @@ StandardParts standard_by_floor(Work& w, FloorLoads const& f) {
     add_cooking(w, parts);
     add_unknown(w.unknown, only(w.loads.items, is_climate));
     auto const climate = add_climate(w.steps, w.q.job, w.loads.items, {});
-    for (LoadItem const& i : climate.counted) add_to_neutral(parts, i, i.va);
+    for (LoadItem const& i : climate.counted) add_to_conductors(w, parts, i, i.va);
     add_vehicles(w, f, parts);
     if (auto const va = add_managed(w, Kind::counted); va > 0)
         if (std::ranges::any_of(w.loads.managed, &LoadItem::neutral))

@@ -63,6 +63,23 @@ std::optional<Amps> circuit_for(CodeBook const& book, std::int64_t va, Volts vol
     return standard_breaker_at_or_below(book, Amps{load.count * 100 / book.continuous_percent.value});
 }
 
+std::optional<LineAmps> lines_of(LoadQuestion const& q, LoadCalculation const& load) {
+    if (!q.facts.three_wire || q.facts.wye) return std::nullopt;
+    LineAmps lines;
+    lines.even_va = load.total_va;
+    for (LineLoad const& l : load.one_line) {
+        auto const at = q.facts.legs.find(l.mark);
+        if (at == q.facts.legs.end()) continue;
+        lines.even_va -= l.va;
+        (at->second == Leg::a ? lines.a_va : lines.b_va) += l.va;
+    }
+    if (lines.a_va == lines.b_va) return std::nullopt;
+    // Half the volts and half of what is shared: the same as all of it and twice what stands on one line.
+    lines.a = amps_of(lines.even_va + 2 * lines.a_va, q.facts.volts);
+    lines.b = amps_of(lines.even_va + 2 * lines.b_va, q.facts.volts);
+    return lines;
+}
+
 void reckon_neutral(LoadQuestion const& q, LoadCalculation const& load, ServiceSize& size) {
     auto const& factors = demand_factors(q.book).neutral;
     if (!load.neutral_va || !factors) return;
@@ -89,7 +106,9 @@ ServiceSize service_size(LoadQuestion const& q, LoadCalculation const& load) {
     auto const& f = demand_factors(q.book);
     ServiceSize size;
     size.amps = amps_of(load.total_va, q.facts.volts);
-    size.to_carry = without_fraction(size.amps, f.drops_half_amps);
+    size.lines = lines_of(q, load);
+    size.to_carry =
+        without_fraction(size.lines ? std::max(size.lines->a, size.lines->b) : size.amps, f.drops_half_amps);
     size.floor = floor_of(q, load, f.floor);
     size.floor_is_load = f.floor.is_load;
     size.floor_reference = cite(q.book, "load-service/minimum");
@@ -104,7 +123,9 @@ ServiceSize service_size(LoadQuestion const& q, LoadCalculation const& load) {
     }
     if (q.facts.rating) {
         size.fits = size.to_carry <= *q.facts.rating;
-        auto const left = whole_va(q.facts.volts * *q.facts.rating) - load.total_va;
+        auto const heavier =
+            size.lines ? size.lines->even_va + 2 * std::max(size.lines->a_va, size.lines->b_va) : load.total_va;
+        auto const left = whole_va(q.facts.volts * *q.facts.rating) - heavier;
         if (known) size.left_va = size.fits ? std::max<std::int64_t>(left, 0) : left;
         if (known && size.fits) size.largest_circuit = circuit_for(q.book, *size.left_va, q.facts.volts);
     }

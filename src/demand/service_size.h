@@ -14,18 +14,27 @@ struct ServiceWire {
     Reference reference;
 };
 
+// Amperes of each hot, where one-pole loads stand unevenly.
+struct LineAmps {
+    std::int64_t even_va = 0, a_va = 0, b_va = 0; // half of the first on each line, and what that line has alone
+    Amps a, b;
+};
+
 struct ServiceSize {
-    Amps amps; // to the nearest milliampere
+    Amps amps;                     // of the total, shared evenly; to the nearest milliampere
+    std::optional<LineAmps> lines; // where a hot carries more than its half
     std::optional<Amps> neutral_amps;
     std::string neutral_words; // the arithmetic of it
-    Amps to_carry;             // what a rating is held against: a fraction under half an ampere may be left out
+    Amps
+        to_carry; // of the heavier line; what a rating is held against: a fraction under half an ampere may be left out
     std::optional<Amps> floor; // the least size for this dwelling, whatever its load
     Reference floor_reference;
     bool floor_is_load = false;  // it holds for the load, not for the disconnect alone
     std::optional<Amps> service; // smallest standard size; nothing where something is unknown or none is large enough
     Reference size_reference;
     std::vector<ServiceWire> wires;      // for that size; the first is what is usual, others for other terminals
-    std::optional<std::int64_t> left_va; // of the present rating; below 0 it is overloaded; nothing where not known
+    std::optional<std::int64_t> left_va; // of the present rating, for what takes both hots; below 0 it is overloaded;
+                                         // nothing where not known
     bool fits = true;                    // the load within the present rating, when that is known
     std::optional<Amps>
         largest_circuit; // breaker of the largest two-pole (else one-pole) circuit that still fits, at a

@@ -8,6 +8,7 @@
 //   #: step 2100 the rest        a step of this figure with these words in its item or arithmetic, in this order
 //   #: total 18600               VA, exact; neutral likewise
 //   #: amps 77.5                 to the hundredth
+//   #: heavier 102.12 B          amperes of the heavier leg
 //   #: service 100               smallest standard size
 #include "load_job.h"
 
@@ -93,6 +94,10 @@ TEST_CASE("worked examples come out as published, step by step", "[demand][examp
             if (l.key == "default") CHECK(service_load(job).load->method == load_method(l.value));
             if (l.key == "total") CHECK(std::to_string(p.load->total_va) == l.value);
             if (l.key == "amps") CHECK(hundredths(p.size.amps) == l.value);
+            if (l.key == "heavier") {
+                REQUIRE(p.size.lines);
+                CHECK(hundredths(std::max(p.size.lines->a, p.size.lines->b)) == l.value);
+            }
             if (l.key == "neutral") CHECK(std::to_string(p.load->neutral_va.value_or(-1)) == l.value);
             if (l.key == "service") CHECK(p.size.service == Amps{std::stoll(l.value) * 1000});
         }

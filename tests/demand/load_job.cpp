@@ -3,6 +3,7 @@
 
 #include "load_job.h"
 
+#include "balance/balance.h"
 #include "codebook/cables.h"
 #include "codebook/receptacles.h"
 #include "codebook/uses.h"
@@ -39,7 +40,7 @@ Job home(std::string const& code, std::string const& rest, std::string const& pa
 PanelLoad service_load(Job const& job, std::optional<LoadMethod> method) {
     Panel const* panel = service_panel(job);
     REQUIRE(panel);
-    return panel_load(job, *code_book(job.code), *panel, method);
+    return panel_load(job, as_filed(job), *code_book(job.code), *panel, method);
 }
 
 std::string counted(LoadSteps const& steps) {

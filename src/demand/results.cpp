@@ -1,0 +1,138 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "demand/results.h"
+
+#include "codebook/cite.h"
+#include "units/text.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+constexpr std::string_view kNotKnown = "not known";
+
+// To the hundredth of an ampere.
+std::string shown(Amps a) { return text(Amps{(a.count + 5) / 10 * 10}); }
+
+std::string section(LoadQuestion const& q, std::string_view topic) {
+    return text(cite(q.book, "load-service/" + std::string(topic)));
+}
+
+std::string half_of(std::int64_t va) { return va % 2 == 0 ? std::to_string(va / 2) : fmt::format("{}.5", va / 2); }
+
+std::string_view what_it_is(LoadQuestion const& q) { return q.panel.feeder ? "feeder" : "service"; }
+
+void add_amps(LoadResults& all, LoadQuestion const& q, LoadCalculation const& load, ServiceSize const& size) {
+    all.push_back({"Calculated load", load.unknown.empty() ? "" : "without what is missing",
+                   fmt::format("{} VA", load.total_va), "", true});
+    all.push_back({"Amperes", fmt::format("{} VA ÷ {} = {}", load.total_va, text(q.facts.volts), shown(size.amps)),
+                   shown(size.amps), section(q, "volts"), true});
+    if (!size.lines) return;
+    auto const& l = *size.lines;
+    bool const a = l.a > l.b;
+    auto const alone = a ? l.a_va : l.b_va;
+    all.push_back({fmt::format("Amperes of leg {}, the heavier", a ? 'A' : 'B'),
+                   fmt::format("half of what both carry and what this leg carries alone: ({} + {}) VA ÷ {} = {}",
+                               half_of(l.even_va), alone, text(Volts{q.facts.volts.count / 2}), shown(a ? l.a : l.b)),
+                   shown(a ? l.a : l.b), "", true});
+}
+
+std::string metals(ServiceWire const& w) {
+    auto const one = [](std::optional<Gauge> g, std::string_view metal) {
+        return g ? fmt::format("{} AWG {}", name(*g), metal) : fmt::format("{} larger than 4/0 AWG", metal);
+    };
+    return one(w.copper, "copper") + " or " + one(w.aluminium, "aluminium");
+}
+
+void add_size(LoadResults& all, LoadQuestion const& q, ServiceSize const& size) {
+    if (size.floor)
+        all.push_back({"Least for this dwelling", size.floor_is_load ? "whatever its load" : "of its disconnect",
+                       text(*size.floor), text(size.floor_reference)});
+    auto const what = fmt::format("Smallest standard {}", what_it_is(q));
+    if (!size.service) {
+        all.push_back({what, "", std::string(kNotKnown), text(size.size_reference), true});
+        return;
+    }
+    auto const least = std::max(size.to_carry, size.floor.value_or(0_A));
+    bool const dropped = size.to_carry < (size.lines ? std::max(size.lines->a, size.lines->b) : size.amps);
+    all.push_back({what,
+                   fmt::format("the standard size at or above {}{}", shown(least),
+                               dropped && least == size.to_carry
+                                   ? fmt::format(", the part of an ampere left out ({})", section(q, "half-amps"))
+                                   : ""),
+                   text(*size.service), text(size.size_reference), true});
+    for (ServiceWire const& w : size.wires)
+        all.push_back({"Its wire",
+                       w.celsius > 0 ? fmt::format("at terminals of {} °C", w.celsius) : "of a whole dwelling",
+                       metals(w), text(w.reference)});
+}
+
+void add_present(LoadResults& all, LoadQuestion const& q, LoadCalculation const& load, ServiceSize const& size) {
+    auto const what = fmt::format("Present {}", what_it_is(q));
+    if (!q.facts.rating) {
+        all.push_back({what, "no main, feeder or supply says its amperes", std::string(kNotKnown), ""});
+        return;
+    }
+    auto const volts = text(q.facts.volts);
+    auto const all_va = whole_va(q.facts.volts * *q.facts.rating);
+    all.push_back({what, fmt::format("{}: {} × {} = {} VA", q.facts.rated_by, text(*q.facts.rating), volts, all_va),
+                   text(*q.facts.rating), ""});
+    if (!size.left_va) {
+        all.push_back({"Left on it", "", std::string(kNotKnown), "", true});
+        return;
+    }
+    auto const used =
+        size.lines ? size.lines->even_va + 2 * std::max(size.lines->a_va, size.lines->b_va) : load.total_va;
+    auto const words = *size.left_va < 0 || used <= all_va
+                           ? fmt::format("{} − {} = {} VA{}", all_va, used, all_va - used,
+                                         size.lines ? ", with twice what the heavier leg carries alone" : "")
+                           : "nothing: only the left-out part of an ampere is above it";
+    all.push_back({size.left_va < 0 ? "Too much by" : "Left on it", words,
+                   fmt::format("{} VA", *size.left_va < 0 ? -*size.left_va : *size.left_va), "", true});
+    if (!size.largest_circuit) {
+        all.push_back({"Largest circuit that still fits", "", "none", ""});
+        return;
+    }
+    auto const load_amps = percent(*size.largest_circuit, q.book.continuous_percent.value);
+    all.push_back({"Largest circuit that still fits",
+                   fmt::format("{} × {} % = {}; {} × {} = {} VA, all of it running for hours and counted in full",
+                               text(*size.largest_circuit), q.book.continuous_percent.value, text(load_amps),
+                               text(load_amps), volts, whole_va(q.facts.volts * load_amps)),
+                   fmt::format("{}{}", text(*size.largest_circuit), q.facts.three_wire ? ", two poles" : ""), "",
+                   true});
+}
+} // namespace
+
+LoadResults load_results(LoadQuestion const& q, LoadCalculation const& load, ServiceSize const& size) {
+    LoadResults all;
+    add_amps(all, q, load, size);
+    if (size.neutral_amps)
+        all.push_back({"Neutral", size.neutral_words, shown(*size.neutral_amps), section(q, "neutral"), true});
+    add_size(all, q, size);
+    add_present(all, q, load, size);
+    return all;
+}
+
+std::string verdict(LoadQuestion const& q, LoadCalculation const& load, ServiceSize const& size) {
+    if (!q.facts.rating) return {};
+    auto const rating = fmt::format("{} of {}", q.facts.rated_by, text(*q.facts.rating));
+    auto const heaviest = size.lines ? std::max(size.lines->a, size.lines->b) : size.amps;
+    auto const of_leg =
+        size.lines ? fmt::format(" on leg {}", size.lines->a > size.lines->b ? 'A' : 'B') : std::string();
+    if (!size.fits)
+        return fmt::format("Too much for {}: {}{}, {} more than it is good for.", rating, shown(heaviest), of_leg,
+                           shown(heaviest - *q.facts.rating));
+    if (!load.unknown.empty()) return {};
+    if (size.floor && *q.facts.rating < *size.floor)
+        return fmt::format(
+            "{} is enough for the load of {}{}, and less than the {} that a dwelling like this must have "
+            "({}).",
+            rating, shown(heaviest), of_leg, text(*size.floor), text(size.floor_reference));
+    return fmt::format("Within {}: {}{}.", rating, shown(heaviest), of_leg);
+}
+
+} // namespace legwork
