@@ -73,11 +73,15 @@ void reckon_loads(Case const& c, Panel const& panel, FeederDrop& d) {
         for (Situation const* s : judged_situations(c.job)) {
             LegAmps at = d.load_known ? through_feeder(c, panel, feeder, s, feed) : LegAmps{share, share};
             if (!d.load_known && feeder.poles == 1) at.b = 0;
+            LegAmps const asked = at;
             if (feeder.breaker) at = held(at, s ? value(*feeder.breaker) : share);
             auto const percents = lost(feeder, at, feed, d.run.ohms);
             if (percents.worst() > d.own.worst()) {
                 d.amperes = feeder.poles == 1 ? at.a + at.b : std::max(at.a, at.b);
                 d.situation = name_of(s);
+                d.at = at;
+                d.kind = feed.kind;
+                d.held = asked.a > at.a || asked.b > at.b;
             }
             raise(d.own, percents);
         }

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "cable/drop.h"
+#include "check/leg_amps.h"
 #include "check/wire_rating.h"
 #include "codebook/drop_limits.h"
 
@@ -50,6 +51,9 @@ struct FeederDrop {
     RunLength run;
     LegPercents own, total; // total: with the feeders ahead of it
     double amperes = 0;     // of the heavier leg
+    LegAmps at;             // where it loses most, from a source of this kind
+    SupplyKind kind = SupplyKind::split_120_240;
+    bool held = false; // more is on it than its breaker, or the share of it, lets through
     bool load_known = true;
     std::string situation; // the one that loses most
 };

@@ -19,10 +19,7 @@ namespace {
 constexpr std::size_t kWidth = 100;
 
 std::string reference_line(Reference const& r) {
-    if (r.section.empty()) return r.source == Source::practice ? text(r) : "";
-    bool const said = r.section.find("memory") != std::string::npos;
-    if (r.source == Source::memory && !said) return text(r) + " (from memory: look it up)";
-    return text(r);
+    return r.section.empty() && r.source != Source::practice ? std::string() : reference_words(r);
 }
 
 // Most messages name their circuits; the others are told in front.

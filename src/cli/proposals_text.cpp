@@ -29,11 +29,11 @@ std::string sizes(Proposal const& p) {
 void list_one(Session const& s, Proposal const& p, Streams& streams) {
     auto const* circuit = circuit_of(s.job, p.circuit);
     streams.out << fmt::format("{}{}: {}\n", p.circuit,
-                               !circuit || circuit->name.empty() ? "" : fmt::format(", {}", circuit->name), sizes(p));
+                               !circuit || circuit->name.empty() ? "" : ", " + fit_to_print(circuit->name), sizes(p));
     for (Step const& step : p.steps) {
         auto const& r = step.reference;
-        auto const section = r.edition.empty() ? std::string() : fmt::format(" ({})", text(r));
-        streams.out << "    " << in_lines(step.says + section, 100, 6, 4) << '\n';
+        auto const section = r.edition.empty() ? std::string() : fmt::format(" ({})", reference_words(r));
+        streams.out << "    " << in_lines(fit_to_print(step.says + section), 100, 6, 4) << '\n';
     }
     if (!p.find_out.empty())
         streams.out << "    " << in_lines("Find out or put right first: " + as_sentence(p.find_out), 100, 6, 4) << '\n';

@@ -31,6 +31,11 @@ std::string at_place(std::string const& file, Place place) {
     return fmt::format("{}:{}:{}", shown_file(file), place.line, place.column);
 }
 
+std::string reference_words(Reference const& r) {
+    bool const said = r.section.find("memory") != std::string::npos;
+    return r.source == Source::memory && !said ? text(r) + " (from memory: look it up)" : text(r);
+}
+
 std::string joined(std::vector<std::string> const& words, std::string_view between) {
     return fmt::format("{}", fmt::join(words, between));
 }

@@ -16,6 +16,7 @@ namespace legwork {
 std::string severity_word(Severity severity, bool color);   // "error"
 std::string at_place(std::string const& file, Place place); // "shed.toml:31:1", "shed.toml" when the place is not known
 std::string shown_file(std::string const& file);            // "-" is "standard input"
+std::string reference_words(Reference const& reference);    // "NEC 2023 210.4(B)", and when it is from memory, that
 std::string joined(std::vector<std::string> const& words, std::string_view between = ", ");
 std::string counted(int n, std::string_view one); // "1 error", "2 errors"
 // Cut to so many letters with "..." at its end, or filled up with blanks.

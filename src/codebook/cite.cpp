@@ -97,6 +97,8 @@ constexpr std::array kRuleCitations{
              all("8-104"),
              seen,
              seen},
+    Citation{"wire-continuous/feeder", all("215.2(A)(1), 215.3, 430.24 (two numbers from memory)"),
+             all("8-104, 28-108 (second number from memory)"), seen, seen},
     Citation{"wire-continuous/water-heater", all("422.13"), all("8-104"), seen, seen},
     Citation{"wire-continuous/heating",
              {"424.3(B) (number from memory)", "424.4(B) (number from memory)", "424.4(B) (number from memory)"},

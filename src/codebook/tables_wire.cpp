@@ -81,7 +81,7 @@ std::vector<TablePart> resistance_table() {
                          number(r.copper_solid), number(r.copper_stranded)},
                         Source::seen});
     return {{{},
-             "NEC Chapter 9 Table 8",
+             text(resistance_reference()),
              {"AWG", "copper solid Ω/km", "stranded", "aluminium solid Ω/km", "stranded", "copper solid Ω/1000 ft",
               "stranded"},
              std::move(rows)}};

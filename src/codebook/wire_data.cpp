@@ -30,6 +30,7 @@ double circular_mils(Gauge gauge) { return std::pow(diameter_inches(gauge) * 100
 double area_mm2(Gauge gauge) { return std::numbers::pi / 4.0 * std::pow(diameter_mm(gauge), 2); }
 
 std::span<ResistanceRow const> resistances() { return kResistances; }
+Reference resistance_reference() { return {"NEC", "Chapter 9 Table 8", Source::seen}; }
 
 std::optional<double> ohms_per_km_75(Gauge gauge, Metal metal, Stranding stranding) {
     auto const row = std::ranges::find(kResistances, gauge, &ResistanceRow::gauge);

@@ -27,6 +27,7 @@ struct ResistanceRow {
     double copper_solid, copper_stranded, aluminium_solid, aluminium_stranded;
 };
 std::span<ResistanceRow const> resistances(); // NEC Chapter 9 Table 8, read on two pages
+Reference resistance_reference();
 
 // Ohms per kilometre of one conductor at 75 °C; nothing where the table has none.
 std::optional<double> ohms_per_km_75(Gauge gauge, Metal metal, Stranding stranding);

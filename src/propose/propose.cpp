@@ -142,7 +142,10 @@ private:
             if (!size) return why;
             breaker = *size;
         }
-        for (std::size_t i = 0; i < group.size(); ++i) say_breaker(group, i, breaker, found[i]);
+        for (std::size_t i = 0; i < group.size(); ++i) {
+            say_breaker(group, i, breaker, found[i]);
+            if (auto const known = sizing.known_wire(group[i], breaker)) found[i].steps.push_back(*known);
+        }
         return fill_cables(sizing, group, breaker, found);
     }
 

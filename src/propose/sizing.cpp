@@ -146,6 +146,28 @@ std::optional<Amps> Sizing::breaker(std::string& why) {
     return std::nullopt;
 }
 
+Step Sizing::good_wire(Member const& m, Amps breaker, Gauge gauge, std::string_view as) const {
+    Circuit const circuit = tried(m, breaker, gauge);
+    auto const rating = *wire_rating(c_, circuit, gauge);
+    Amps const on = *circuit.breaker;
+    auto const ground = stands_by(c_, circuit, rating).value_or(rating.topic);
+    auto words = fmt::format("{}{} is good for {}", wire_name(gauge, circuit.metal), as, exact(rating.base));
+    if (rating.base == rating.ampacity) words += fmt::format(" ({} °C column)", rating.celsius);
+    if (on > rating.breaker)
+        words += eased_words(ground) + text(on);
+    else if (on > rating.base)
+        words += fmt::format(", and may stand on {}, the next standard breaker", text(on));
+    return step(c_, words, on > rating.breaker ? ground : rating.topic);
+}
+
+std::optional<Step> Sizing::known_wire(Member const& m, Amps breaker) const {
+    auto const gauge = thinnest_known(c_, m);
+    if (!gauge || !wire_rating(c_, tried(m, breaker, *gauge), *gauge)) return std::nullopt;
+    auto good = good_wire(m, breaker, *gauge, "");
+    good.says = whose(m) + "its wire: " + good.says;
+    return good;
+}
+
 std::optional<Gauge> Sizing::wire(Amps breaker, std::vector<Step>& steps, std::string& why) {
     std::optional<Refusal> last;
     auto const least = least_gauge(breaker, last);
@@ -154,17 +176,10 @@ std::optional<Gauge> Sizing::wire(Amps breaker, std::vector<Step>& steps, std::s
         return std::nullopt;
     }
     Member const& first = *std::ranges::find_if(members_, [](Member const& m) { return !m.lacks.empty(); });
-    auto const metal = first.circuit->metal;
-    auto const rating = wire_rating(c_, tried(first, breaker, *least), *least);
-    auto const ground = stands_by(c_, tried(first, breaker, *least), *rating).value_or(rating->topic);
-    bool const eased = breaker > rating->breaker, smallest = !last || last->topic == "wire-breaker-fits/aluminium";
-    auto words =
-        fmt::format("{}: {}", wire_name(*least, metal), smallest ? "the smallest wire of a circuit" : last->says);
-    if (smallest || eased)
-        words += fmt::format("{} good for {}{}", smallest ? "," : "; itself", exact(rating->base),
-                             eased ? eased_words(ground) + text(breaker) : std::string());
-    decided_ = eased ? ground : smallest ? rating->topic : last->topic;
-    steps.push_back(step(c_, words, decided_));
+    bool const smallest = !last || last->topic == "wire-breaker-fits/aluminium";
+    if (!smallest) steps.push_back(step(c_, last->says, last->topic));
+    steps.push_back(good_wire(first, breaker, *least, smallest ? ", the smallest wire of a circuit," : ""));
+    decided_ = last && !smallest ? last->topic : wire_rating(c_, tried(first, breaker, *least), *least)->topic;
     std::optional<Refusal> lossy;
     for (Gauge const gauge : gauges()) {
         if (gauge < *least) continue;
@@ -177,12 +192,11 @@ std::optional<Gauge> Sizing::wire(Amps breaker, std::vector<Step>& steps, std::s
         }
         if (lossy) {
             decided_ = lossy->topic;
-            steps.push_back(
-                step(c_, fmt::format("{} for the voltage drop: {}", wire_name(gauge, metal), lossy->says), decided_));
+            steps.push_back(step(c_, lossy->says, decided_));
+            steps.push_back(arithmetic(wire_name(gauge, first.circuit->metal) + " instead, for the voltage drop"));
         }
         for (Member const& m : members_)
-            if (auto const lost = m.lacks.empty() ? std::string() : drop_words(m, breaker, gauge); !lost.empty())
-                steps.push_back(step(c_, lost, "wire-drop"));
+            if (!m.lacks.empty()) say_drop(m, breaker, gauge, steps);
         return gauge;
     }
     why = lossy->says + "; bring the panel nearer to the load, or divide the load";

@@ -33,6 +33,8 @@ public:
     std::optional<Gauge> wire(Amps breaker, std::vector<Step>& steps, std::string& why);
     // The cable for a piece of a member's run.
     std::string kind(Member const& m, std::size_t piece, Gauge gauge) const;
+    // Of a wire that is there: what it is good for. Nothing where no piece of it is known.
+    std::optional<Step> known_wire(Member const& m, Amps breaker) const;
     std::string_view decided() const { return decided_; } // of the wire: what refused the next thinner one
 
 private:
@@ -41,7 +43,10 @@ private:
     std::optional<Refusal> too_thin(Member const& m, Amps breaker, Gauge gauge) const;
     std::optional<Refusal> too_lossy(Member const& m, Amps breaker, Gauge gauge) const;
     std::optional<Refusal> feeder_too_lossy(Member const& m, Amps breaker, Gauge gauge) const;
-    std::string drop_words(Member const& m, Amps breaker, Gauge gauge) const;
+    Step good_wire(Member const& m, Amps breaker, Gauge gauge, std::string_view as) const;
+    // What the wire found loses.
+    void say_drop(Member const& m, Amps breaker, Gauge gauge, std::vector<Step>& steps) const;
+    void say_feeder_drop(Member const& m, Circuit const& sized, std::vector<Step>& steps) const;
     Circuit tried(Member const& m, Amps breaker, Gauge gauge) const;
     std::string whose(Member const& m) const; // "K2: " where there are two
 

@@ -10,6 +10,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <utility>
 
 namespace legwork {
 
@@ -36,13 +37,14 @@ std::optional<Refusal> Sizing::too_lossy(Member const& m, Amps breaker, Gauge ga
     auto const& limits = drop_limits(c_.book);
     auto const wire = wire_name(gauge, m.circuit->metal);
     if (is_over_limit(drop->percent(), limits.part_percent))
-        return Refusal{fmt::format("{}{} would lose {:.1f} %, more than {} %", whose(m), wire, drop->percent(),
+        return Refusal{fmt::format("{}{} would lose {}, more than {} %", whose(m), wire, drop_words(c_.book, *drop),
                                    limits.part_percent.value),
                        "wire-drop"};
     auto const ahead = lost_ahead(c_, feeder_drops(c_), *m.circuit);
     if (ahead && is_over_limit(*ahead + drop->percent(), limits.total_percent))
-        return Refusal{fmt::format("{}{} would lose {:.1f} % with its feeder, more than {} %", whose(m), wire,
-                                   *ahead + drop->percent(), limits.total_percent.value),
+        return Refusal{fmt::format("{}{} would lose {}, and with {:.1f} % in the feeder {:.1f} %, more than {} %",
+                                   whose(m), wire, drop_words(c_.book, *drop), *ahead, *ahead + drop->percent(),
+                                   limits.total_percent.value),
                        "wire-drop/total"};
     return std::nullopt;
 }
@@ -60,9 +62,9 @@ std::optional<Refusal> Sizing::feeder_too_lossy(Member const& m, Amps breaker, G
         if (!d || d->feeder->mark != before.mark) continue;
         auto const wire = wire_name(gauge, before.metal);
         if (is_over_limit(d->own.worst(), limits.part_percent))
-            refused = Refusal{
-                fmt::format("{} would lose {:.1f} %, more than {} %", wire, d->own.worst(), limits.part_percent.value),
-                "wire-drop/feeder"};
+            refused = Refusal{fmt::format("{} would lose {}, more than {} %", wire, drop_words(c_.book, *d),
+                                          limits.part_percent.value),
+                              "wire-drop/feeder"};
         else if (is_over_limit(d->total.worst(), limits.total_percent))
             refused = Refusal{fmt::format("{} would lose {:.1f} % with the feeders ahead of it, more than {} %", wire,
                                           d->total.worst(), limits.total_percent.value),
@@ -83,18 +85,46 @@ std::optional<Refusal> Sizing::feeder_too_lossy(Member const& m, Amps breaker, G
     return refused;
 }
 
-std::string Sizing::drop_words(Member const& m, Amps breaker, Gauge gauge) const {
+void Sizing::say_drop(Member const& m, Amps breaker, Gauge gauge, std::vector<Step>& steps) const {
     auto const circuit = tried(m, breaker, gauge);
     auto const run = run_length(c_, circuit);
-    if (!run.whole) return whose(m) + "a length is not known, so its voltage drop was not reckoned";
-    if (m.wanted.whole_panel || fed_panel(c_.job, circuit)) return {};
-    auto const drop = branch_drop(c_, circuit);
-    if (!drop) return {};
-    return fmt::format("{}{}{} over {} loses {:.1f} V of {}, {:.1f} %", whose(m), exact(drop->amperes),
-                       drop->load_known
-                           ? std::string()
-                           : fmt::format(" ({} % of the breaker)", drop_limits(c_.book).unknown_percent.value),
-                       text(run.length, c_.job.units), drop->volts, text(drop->of), drop->percent());
+    if (!run.whole)
+        return steps.push_back(arithmetic(whose(m) + "a length is not known, so its voltage drop was not reckoned"));
+    bool const feeder = m.wanted.whole_panel || fed_panel(c_.job, circuit);
+    auto const drop = feeder ? std::nullopt : branch_drop(c_, circuit);
+    if (!feeder && !drop) return;
+    auto const resistance = resistance_step(run, c_.job.units);
+    auto const same = [&](Step const& s) { return s.says == resistance.says; }; // a pair's
+    if (std::ranges::none_of(steps, same)) steps.push_back(resistance);
+    if (feeder) return say_feeder_drop(m, circuit, steps);
+    auto const& limits = drop_limits(c_.book);
+    steps.push_back(step(c_,
+                         fmt::format("{}it loses {}; {}", whose(m), drop_words(c_.book, *drop),
+                                     limit_words(limits, limits.part_percent)),
+                         "wire-drop"));
+    if (auto const ahead = lost_ahead(c_, feeder_drops(c_), *m.circuit))
+        steps.push_back(step(c_,
+                             fmt::format("{}with {:.1f} % in the feeder: {:.1f} %; {}", whose(m), *ahead,
+                                         *ahead + drop->percent(), limit_words(limits, limits.total_percent)),
+                             "wire-drop/total"));
+}
+
+void Sizing::say_feeder_drop(Member const& m, Circuit const& sized, std::vector<Step>& steps) const {
+    auto& there = job_.circuits[static_cast<std::size_t>(m.circuit - job_.circuits.data())];
+    Circuit const before = std::exchange(there, sized);
+    auto const& limits = drop_limits(c_.book);
+    for (auto const& d : feeder_drops(c_)) {
+        if (!d || d->feeder->mark != before.mark) continue;
+        steps.push_back(
+            step(c_, fmt::format("it loses {}; {}", drop_words(c_.book, *d), limit_words(limits, limits.part_percent)),
+                 "wire-drop/feeder"));
+        if (d->total.worst() > d->own.worst() + 0.005)
+            steps.push_back(step(c_,
+                                 fmt::format("with the feeders ahead of it {:.1f} %; {}", d->total.worst(),
+                                             limit_words(limits, limits.total_percent)),
+                                 "wire-drop/feeder"));
+    }
+    there = before;
 }
 
 } // namespace legwork

@@ -30,9 +30,7 @@ public:
     Reckoning(Case const& c, Circuit const& circuit) : c_(c), circuit_(circuit), use_(use_of(circuit)) {}
 
     Wanted reckon() {
-        if (on_dc(c_, circuit_))
-            return unknown("the fuse by hand: sizes for direct current are not proposed. The fuse is no larger than "
-                           "the wire carries, and the wire no thinner than the voltage drop allows");
+        if (on_dc(c_, circuit_)) return by_hand();
         if (auto const s = sides(c_, circuit_)) {
             by_load(*s);
         } else if (!circuit_.mca) {
@@ -50,6 +48,15 @@ private:
         return std::move(w_);
     }
 
+    Wanted by_hand() {
+        if (auto const draw = draw_of(c_, circuit_))
+            w_.steps.push_back(
+                arithmetic(fmt::format("{} at {} = {}", text(draw->load), text(draw->volts), exact(draw->current))));
+        return unknown("fuse and wire by hand: none are proposed for direct current, since the tables here are of "
+                       "building wiring at 120 V and 240 V. The fuse is larger than what it draws and no larger than "
+                       "the wire carries; the wire is as thick as the few volts that may be lost ask");
+    }
+
     void say(std::string says, std::string_view topic) { w_.steps.push_back(step(c_, std::move(says), topic)); }
 
     enum class Of { any_breaker, new_breaker };
@@ -65,10 +72,7 @@ private:
         if (circuit_.measured && s.draw.current == *circuit_.measured)
             return w_.steps.push_back(arithmetic(fmt::format("clamp reading: {}", exact(s.draw.current))));
         auto const nameplate = *circuit_.load;
-        if (s.draw.demand)
-            say(fmt::format("a range of {}: {} by its branch demand", text(nameplate),
-                            text(range_demand(c_.book, nameplate))),
-                "wire-load-fits/range");
+        if (s.draw.demand) say(range_words(c_.book, nameplate), "wire-load-fits/range");
         if (s.draw.load < range_or(nameplate))
             w_.steps.push_back(
                 arithmetic(fmt::format("resistance heat made for 240 V: {} x ({} / 240)² = {}",
@@ -121,7 +125,9 @@ private:
             raise(*circuit_.mca, "wire-breaker-fits/nameplate", Source::practice);
         }
         if (circuit_.mop) {
-            say(fmt::format("nameplate: a breaker of {} at most (mop)", exact(*circuit_.mop)),
+            say(fmt::format("nameplate: a breaker of {} at most (mop){}", exact(*circuit_.mop),
+                            circuit_.mca < circuit_.mop ? "; up to that it may be larger, should it trip at the start"
+                                                        : ""),
                 "wire-breaker-fits/nameplate");
             w_.most = *circuit_.mop;
         }
@@ -169,7 +175,6 @@ private:
         if (use_ && use_->source)
             return "what it can give: read the output current on its nameplate, and size breaker and wire by the "
                    "instructions that come with it";
-        if (fed_panel(c_.job, circuit_)) return "what its panel is to carry: give the panel a main, or its circuits";
         if (use_ && (use_->demand == Demand::cooling || use_->demand == Demand::heat_pump))
             return "its nameplate: the minimum circuit ampacity (mca) and the largest breaker (mop)";
         if (use_ && use_->fixed) return "its load: read it on the nameplate";
@@ -184,24 +189,6 @@ private:
 
 bool in_row(ReceptacleRow const& row, int amps) { return amps >= row.least && amps <= row.most; }
 } // namespace
-
-Step step(Case const& c, std::string says, std::string_view topic) { return {std::move(says), cite(c.book, topic)}; }
-Step arithmetic(std::string says) { return {std::move(says), {}}; }
-
-std::string exact(Amps a) { return exact(value(a)); }
-std::string exact(double a) {
-    auto words = fmt::format("{:.2f}", std::round(a * 100) / 100);
-    words.erase(words.find_last_not_of('0') + 1);
-    if (words.ends_with('.')) words.pop_back();
-    return words + " A";
-}
-
-std::string outlets_words(Circuit const& circuit) {
-    std::vector<std::string> names;
-    for (Receptacle const* r : types(circuit))
-        if (std::ranges::find(names, r->name) == names.end()) names.emplace_back(r->name);
-    return listed(names);
-}
 
 std::vector<Amps> possible_breakers(Case const& c, Circuit const& circuit) {
     auto const outlets = types(circuit);
@@ -223,8 +210,9 @@ std::vector<Amps> possible_breakers(Case const& c, Circuit const& circuit) {
 
 Wanted wanted(Case const& c, Circuit const& circuit) {
     Panel const* fed = fed_panel(c.job, circuit);
-    return fed && feeds_loads(c, circuit) && !on_dc(c, circuit) ? wanted_by_panel(c, *fed)
-                                                                : Reckoning(c, circuit).reckon();
+    // An empty panel's feeder may say itself what it carries.
+    bool const says = !feeds_loads(c, circuit) && (circuit.load || circuit.measured || circuit.mca);
+    return fed && !says && !on_dc(c, circuit) ? wanted_by_panel(c, *fed) : Reckoning(c, circuit).reckon();
 }
 
 } // namespace legwork

@@ -5,7 +5,7 @@
 #pragma once
 
 #include "check/wire_rating.h"
-#include "propose/propose.h"
+#include "propose/words.h"
 
 namespace legwork {
 
@@ -23,17 +23,11 @@ struct Wanted {
 
 // `circuit` is one of c.job, or a copy of one. Not for spares.
 Wanted wanted(Case const& c, Circuit const& circuit);
-// Of the circuit that feeds this panel, which has circuits.
+// Of the circuit that feeds this panel.
 Wanted wanted_by_panel(Case const& c, Panel const& fed);
 
 // Ratings that the receptacles on it let its breaker have; all standard ones where it has none. Rising, from
 // least_proposed_breaker() on.
 std::vector<Amps> possible_breakers(Case const& c, Circuit const& circuit);
-std::string outlets_words(Circuit const& circuit); // "5-15R and 5-20R"
-
-Step step(Case const& c, std::string says, std::string_view topic);
-Step arithmetic(std::string says);
-std::string exact(Amps a);      // "18.75 A", two decimals at most
-std::string exact(double amps); // of a sum of legs
 
 } // namespace legwork

@@ -81,20 +81,45 @@ Job weighed(Case const& c, std::vector<Circuit const*> const& circuits) {
     return job;
 }
 
-LegAmps worst_legs(Case const& c, Panel const& panel, Circuit const& feeder) {
-    LegAmps worst;
-    auto const heavier = [&](LegAmps const& l) { return feeder.poles == 1 ? l.a + l.b : std::max(l.a, l.b); };
+// The hot of a feeder that carries most, from the source that makes it so.
+struct Heavy {
+    std::optional<Feed> feed;
+    Leg leg = Leg::a;
+    double amps = 0, other = 0; // of the other leg
+};
+double on_leg(LegAmps const& l, Leg leg) { return leg == Leg::a ? l.a : l.b; }
+
+Heavy heaviest(Case const& c, Panel const& panel, Circuit const& feeder) {
+    Heavy worst;
     for (Feed const& feed : feeds(c.job, panel)) {
         if (is_dc(feed.kind)) continue;
         auto const legs = leg_amps(c, panel, nullptr, feed);
-        if (heavier(legs) > heavier(worst)) worst = legs;
+        bool const a = legs.a >= legs.b;
+        double const amps = feeder.poles == 1 ? legs.a + legs.b : std::max(legs.a, legs.b);
+        if (!worst.feed || amps > worst.amps)
+            worst = {feed, a ? Leg::a : Leg::b, amps, feeder.poles == 1 ? 0 : std::min(legs.a, legs.b)};
     }
     return worst;
 }
 
-std::string legs_words(LegAmps const& legs, Circuit const& feeder) {
-    if (feeder.poles == 1) return exact(legs.a + legs.b);
-    return fmt::format("leg A {}, leg B {}", exact(legs.a), exact(legs.b));
+// "H1 12.5 A x 125 % + T1 15 A": what each circuit by itself puts on that hot.
+std::string sum_words(Case const& c, Job const& heavier, std::vector<Circuit const*> const& circuits,
+                      Panel const& panel, Circuit const& feeder, Heavy const& at) {
+    auto const alone = [&](Job job, std::string const& mark) {
+        for (Circuit& o : job.circuits)
+            if (o.mark != mark && std::ranges::find(circuits, o.mark, &Circuit::mark) != circuits.end())
+                o.load = VoltAmperes{}, o.measured.reset();
+        auto const legs = leg_amps({job, c.plan, c.book}, panel, nullptr, *at.feed);
+        return feeder.poles == 1 ? legs.a + legs.b : on_leg(legs, at.leg);
+    };
+    std::string sum;
+    for (Circuit const* o : circuits) {
+        double const plain = alone(c.job, o->mark), more = alone(heavier, o->mark);
+        if (more < 0.005) continue;
+        sum += fmt::format("{}{} {}", sum.empty() ? "" : " + ", o->mark, exact(plain));
+        if (more > plain + 0.001) sum += fmt::format(" x {} %", c.book.motor_wire_percent.value);
+    }
+    return sum;
 }
 
 Wanted by_main(Case const& c, Panel const& fed, std::string why) {
@@ -105,41 +130,48 @@ Wanted by_main(Case const& c, Panel const& fed, std::string why) {
     w.steps.push_back(step(c, fmt::format("{}; its main lets {} through", std::move(why), text(*fed.main)), w.topic));
     return w;
 }
+
+// Why nothing can be summed up; empty where it can.
+std::string lacking(Panel const& fed, std::vector<Circuit const*> const& circuits, Case const& c) {
+    auto const unknown = unknown_loads(circuits), nowhere = without_space(c, circuits);
+    if (std::ranges::none_of(circuits, [](Circuit const* o) { return counts(*o); }))
+        return fmt::format("the circuits of panel \"{}\" and what they draw", fed.name);
+    if (!unknown.empty()) return fmt::format("the load of {} in panel \"{}\"", listed(unknown), fed.name);
+    return nowhere.empty() ? std::string() : fmt::format("a space for {} in panel \"{}\"", listed(nowhere), fed.name);
+}
 } // namespace
 
 Wanted wanted_by_panel(Case const& c, Panel const& fed) {
     Circuit const& feeder = *circuit_of(c.job, fed.feeder->mark);
     auto const circuits = behind(c, fed);
-    auto const unknown = unknown_loads(circuits), nowhere = without_space(c, circuits);
-    if (!unknown.empty() || !nowhere.empty()) {
-        auto const lacking =
-            unknown.empty() ? fmt::format("{} of panel \"{}\" found no space", listed(nowhere), fed.name)
-                            : fmt::format("the load of {} in panel \"{}\" is not known", listed(unknown), fed.name);
-        if (fed.main) return by_main(c, fed, lacking);
-        Wanted w;
-        w.find_out = unknown.empty() ? fmt::format("a space for {} in panel \"{}\"", listed(nowhere), fed.name)
-                                     : fmt::format("the load of {} in panel \"{}\", or give that panel a main",
-                                                   listed(unknown), fed.name);
+    Wanted w;
+    if (auto const what = lacking(fed, circuits, c); !what.empty()) {
+        if (fed.main) return by_main(c, fed, "not known: " + what);
+        w.find_out = what + ", or give that panel a main";
         return w;
     }
-    auto const legs = worst_legs(c, fed, feeder);
     Job const heavier = weighed(c, circuits);
-    auto const weighed_legs = worst_legs({heavier, c.plan, c.book}, fed, feeder);
-    auto const most = [&](LegAmps const& l) { return feeder.poles == 1 ? l.a + l.b : std::max(l.a, l.b); };
-    Wanted w;
+    auto const at = heaviest({heavier, c.plan, c.book}, fed, feeder);
     w.whole_panel = true;
-    w.topic = "wire-continuous";
+    w.topic = "wire-continuous/feeder";
     w.source = cite(c.book, w.topic).source;
+    if (!at.feed) {
+        w.find_out = fmt::format("a source for panel \"{}\"", fed.name);
+        return w;
+    }
+    auto const hot = feeder.poles == 1 ? "its one hot" : at.leg == Leg::a ? "leg A" : "leg B";
+    auto const other =
+        feeder.poles == 1 ? std::string() : fmt::format("; leg {} {}", at.leg == Leg::a ? "B" : "A", exact(at.other));
     w.steps.push_back(
-        arithmetic(fmt::format("panel \"{}\" with everything on: {}", fed.name, legs_words(legs, feeder))));
-    if (most(weighed_legs) > most(legs))
-        w.steps.push_back(step(c,
-                               fmt::format("what runs for hours, and the largest motor, at {} %: {}",
-                                           c.book.motor_wire_percent.value, legs_words(weighed_legs, feeder)),
-                               w.topic));
-    w.breaker = w.wire = Amps{static_cast<std::int64_t>(most(weighed_legs) * 1000 + 0.999)};
+        step(c,
+             fmt::format("all of panel \"{}\" at once, what runs for hours and the largest motor at {} %, "
+                         "no demand factor taken; {}: {} = {}{}",
+                         fed.name, c.book.motor_wire_percent.value, hot,
+                         sum_words(c, heavier, circuits, fed, feeder, at), exact(at.amps), other),
+             w.topic));
+    w.breaker = w.wire = Amps{static_cast<std::int64_t>(at.amps * 1000 + 0.999)};
     if (fed.main && *fed.main < w.breaker) {
-        auto capped = by_main(c, fed, "never all of it at once");
+        auto capped = by_main(c, fed, "less at any time");
         capped.steps.insert(capped.steps.begin(), w.steps.begin(), w.steps.end());
         return capped;
     }
