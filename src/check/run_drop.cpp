@@ -182,6 +182,11 @@ std::vector<std::optional<FeederDrop>> feeder_drops(Case const& c) {
     return all;
 }
 
+std::string_view how_far(Gauge gauge, Amps breaker) {
+    bool const too_large = gauge > Gauge::awg10 && breaker <= 20_A && breaker > 0_A;
+    return too_large ? "to the last box, with short tails that the terminals take" : "all the way";
+}
+
 bool is_over_limit(double percent, Figure const& limit) {
     return std::round(percent * 10) > static_cast<double>(limit.value * 10);
 }

@@ -61,6 +61,10 @@ struct FeederDrop {
 // there.
 std::vector<std::optional<FeederDrop>> feeder_drops(Case const& c);
 
+// How far a wire is pulled that a loss asks for: "all the way", or so that the terminals of a circuit on a breaker of
+// up to 20 A take what arrives there.
+std::string_view how_far(Gauge gauge, Amps breaker);
+
 // As printed: what reads "3.0 %" is not more than 3 %.
 bool is_over_limit(double percent, Figure const& limit);
 // More is lost than the code asks for, in the feeder by itself or in all of them up to here.

@@ -32,12 +32,6 @@ std::string over_run(Case const& c, RunLength const& run) {
     return fmt::format("over {}{} of {}", run.whole ? "" : "at least ", text(run.length, c.job.units), sizes(run));
 }
 
-// Larger than receptacles and switches take: the last bit stays small.
-std::string with_tails(Gauge gauge, Amps breaker) {
-    bool const too_large = gauge > Gauge::awg10 && breaker <= 20_A && breaker > 0_A;
-    return too_large ? " to the last box, with short tails that the terminals take" : " all the way";
-}
-
 // "pull 12 AWG all the way (2.6 %)": what brings a loss of `now` percent down to `limit`; empty where no wire does.
 std::string larger_wire(RunLength const& run, Circuit const& circuit, double now, double limit) {
     auto const gauge = limit > 0 ? gauge_within(run.pieces, run.ohms * limit / now) : std::nullopt;
@@ -45,8 +39,8 @@ std::string larger_wire(RunLength const& run, Circuit const& circuit, double now
     auto larger = run.pieces;
     for (DropPiece& p : larger) p.gauge = std::max(p.gauge, *gauge);
     double const then = now * one_way_ohms(larger).value_or(run.ohms) / run.ohms;
-    return fmt::format("pull {}{} ({})", wire_name(*gauge, circuit.metal),
-                       with_tails(*gauge, circuit.breaker.value_or(0_A)), percent(then));
+    return fmt::format("pull {} {} ({})", wire_name(*gauge, circuit.metal),
+                       how_far(*gauge, circuit.breaker.value_or(0_A)), percent(then));
 }
 
 class Drops {

@@ -193,7 +193,8 @@ std::optional<Gauge> Sizing::wire(Amps breaker, std::vector<Step>& steps, std::s
         if (lossy) {
             decided_ = lossy->topic;
             steps.push_back(step(c_, lossy->says, decided_));
-            steps.push_back(arithmetic(wire_name(gauge, first.circuit->metal) + " instead, for the voltage drop"));
+            steps.push_back(arithmetic(fmt::format("so {} for the voltage drop, {}",
+                                                   wire_name(gauge, first.circuit->metal), how_far(gauge, breaker))));
         }
         for (Member const& m : members_)
             if (!m.lacks.empty()) say_drop(m, breaker, gauge, steps);

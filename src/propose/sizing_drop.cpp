@@ -93,9 +93,13 @@ void Sizing::say_drop(Member const& m, Amps breaker, Gauge gauge, std::vector<St
     bool const feeder = m.wanted.whole_panel || fed_panel(c_.job, circuit);
     auto const drop = feeder ? std::nullopt : branch_drop(c_, circuit);
     if (!feeder && !drop) return;
-    auto const resistance = resistance_step(run, c_.job.units);
-    auto const same = [&](Step const& s) { return s.says == resistance.says; }; // a pair's
-    if (std::ranges::none_of(steps, same)) steps.push_back(resistance);
+    auto resistance = resistance_step(run, c_.job.units);
+    auto const differs = [&](Member const& o) {
+        return resistance_step(run_length(c_, tried(o, breaker, gauge)), c_.job.units).says != resistance.says;
+    };
+    if (std::ranges::any_of(members_, differs)) resistance.says = whose(m) + resistance.says;
+    auto const said = [&](Step const& s) { return s.says == resistance.says; };
+    if (std::ranges::none_of(steps, said)) steps.push_back(resistance);
     if (feeder) return say_feeder_drop(m, circuit, steps);
     auto const& limits = drop_limits(c_.book);
     steps.push_back(step(c_,

@@ -72,25 +72,6 @@ TEST_CASE("where nothing can be said, what to find out is", "[propose]") {
     REQUIRE(all_proposed(job_of({bare("spare", {})}), "NEC 2023").empty());
 }
 
-TEST_CASE("a long run asks for larger wire", "[propose][drop]") {
-    SECTION("24 A at 240 V, 321 ft: 4 AWG") {
-        // Source: the same run as smartsolve.ai's answer (4.8 V at most: 4 AWG). At 75 °C 8 AWG loses 12.0 V, 6 AWG
-        // 7.6 V, 4 AWG 4.7 V; 3 % is 7.2 V.
-        auto c = bare("appliance", 5760_VA, 2);
-        c.continuous = false;
-        c.run.front().length = Length{321 * 304'800};
-        REQUIRE(sized(c, "NEC 2023") == "25 A 4/2");
-    }
-    SECTION("3 % of 120 V along 100 ft: 14 AWG up to 5.8 A, 12 AWG 9 A, 10 AWG 14.4 A") {
-        // Source: homeownershub.com thread on voltage drop.
-        auto const [va, cable] = GENERATE(table<int, std::string>({{690, "14/2"}, {1070, "12/2"}, {1700, "10/2"}}));
-        auto c = bare("receptacles", VoltAmperes{va * 1000});
-        c.run.front().length = Length{100 * 304'800};
-        CAPTURE(va);
-        REQUIRE(sized(c, "NEC 2023") == "15 A " + cable);
-    }
-}
-
 TEST_CASE("a feeder is sized by what its panel draws", "[propose][feeder]") {
     auto feeder = bare("feeder", {}, 2);
     feeder.mark = "SP";
