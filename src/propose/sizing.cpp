@@ -31,6 +31,14 @@ std::optional<Gauge> thinnest_known(Case const& c, Member const& m) {
     return piece ? std::optional(piece->gauge) : std::nullopt;
 }
 
+// " (5-15R and 5-20R)"
+std::string all_outlets(std::vector<Member> const& members) {
+    std::vector<std::string> each;
+    for (Member const& m : members)
+        if (auto words = outlets_words(*m.circuit); !words.empty()) each.push_back(std::move(words));
+    return each.empty() ? std::string() : " (" + listed(each) + ")";
+}
+
 std::string eased_words(std::string_view topic) {
     if (topic == "wire-breaker-fits/heating") return ", and feeding fixed heating may stand on ";
     if (topic == "wire-breaker-fits/dwelling-feeder") return ", and feeding a whole dwelling may stand on ";
@@ -140,9 +148,12 @@ std::optional<Amps> Sizing::breaker(std::string& why) {
         if (breaker_suits(a, why)) return a;
     if (why.empty() && most && *most < least)
         why = fmt::format("at least {} is needed, and {} is the most", exact(least), exact(*most));
+    if (why.empty() && !standard_breaker_at_or_above(c_.book, least))
+        why = fmt::format("a breaker of {} or more is needed, and {} is the largest here; divide the load",
+                          exact(least), text(Amps{c_.book.standard_breakers.back() * std::int64_t{1000}}));
     if (why.empty())
-        why = fmt::format("no standard breaker of {} or more{} suits its receptacles and its nameplate", exact(least),
-                          most ? fmt::format(" and {} or less", exact(*most)) : std::string());
+        why = fmt::format("no standard breaker of {} or more{} suits its receptacles{}", exact(least),
+                          most ? fmt::format(" and {} or less", exact(*most)) : std::string(), all_outlets(members_));
     return std::nullopt;
 }
 
