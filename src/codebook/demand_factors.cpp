@@ -19,11 +19,14 @@ constexpr std::array kExistingDwelling{DemandBand{8'000, 100, seen}, DemandBand{
 // Table 220.44 (2023: 220.47).
 constexpr std::array kOutlets{DemandBand{10'000, 100, memory}, DemandBand{0, 50, memory}};
 
+// 220.50 with 430.24; what is left out: 220.60.
+constexpr MotorLoads kMotor{.percent = {25, seen}, .left_out = memory};
+
 // What changed: 2020 counts only appliances of 500 W and more among the four; 2023 counts a vehicle charger at 7200 VA
 // at least.
 constexpr DemandFactors nec(std::int64_t fixed_least, std::optional<Figure> vehicle) {
     return {
-        .floor = {.amps = {100, seen}, .large_from_m2 = {}, .large_amps = {}, .is_load = false},
+        .floor = {.amps = {100, seen}, .large_from_m2 = {}, .large_amps = {}, .is_load = false, .of_feeders = false},
         .by_floor = FloorLoads{.va_per_ft2 = {3, seen},
                                .va_per_m2 = {33, seen},
                                .small_appliance_va = {1500, seen},
@@ -36,7 +39,7 @@ constexpr DemandFactors nec(std::int64_t fixed_least, std::optional<Figure> vehi
                                .fixed_percent = {75, seen},
                                .dryer_least_va = {5000, seen},
                                .vehicle_least_va = vehicle,
-                               .motor_percent = {25, seen}},
+                               .motor = kMotor},
         .neutral =
             NeutralLoads{.appliance_percent = {70, seen}, .above_amps = {200, seen}, .above_percent = {70, seen}},
         .optional = OptionalLoads{.least_amps = {100, seen},
@@ -51,7 +54,7 @@ constexpr DemandFactors nec(std::int64_t fixed_least, std::optional<Figure> vehi
         .listed = {.continuous_percent = {125, seen},
                    .outlet_va = Figure{180, memory},
                    .outlets = kOutlets,
-                   .motor_percent = {25, seen}},
+                   .motor = kMotor},
         .drops_half_amps = true,
         .managed_counts_at_limit = true,
     };
@@ -71,7 +74,11 @@ constexpr std::array kSeparateHeat{DemandBand{10'000, 100, seen}, DemandBand{0, 
 
 // The continuous share is 80 % of the rating (8-104): a continuous load counts at 125 %.
 constexpr DemandFactors kCe{
-    .floor = {.amps = {60, seen}, .large_from_m2 = Figure{80, seen}, .large_amps = Figure{100, seen}, .is_load = true},
+    .floor = {.amps = {60, seen},
+              .large_from_m2 = Figure{80, seen},
+              .large_amps = Figure{100, seen},
+              .is_load = true,
+              .of_feeders = true},
     .by_floor = {},
     .neutral = {},
     .optional = {},
@@ -89,7 +96,10 @@ constexpr DemandFactors kCe{
                             .others_with_range_percent = {25, seen},
                             .others = kOthers,
                             .separate_heat = kSeparateHeat},
-    .listed = {.continuous_percent = {125, seen}, .outlet_va = {}, .outlets = {}, .motor_percent = {25, memory}},
+    .listed = {.continuous_percent = {125, seen},
+               .outlet_va = {},
+               .outlets = {},
+               .motor = {.percent = {25, memory}, .left_out = {}}},
     .drops_half_amps = false,
     .managed_counts_at_limit = true,
 };

@@ -21,7 +21,14 @@ using DemandBands = std::span<DemandBand const>;
 struct ServiceFloor {
     Figure amps;
     std::optional<Figure> large_from_m2, large_amps; // from this floor area on, without the basement
-    bool is_load; // a load to be reckoned with; else the least rating of the disconnect alone
+    bool is_load;    // a load to be reckoned with; else the least rating of the disconnect alone
+    bool of_feeders; // of a feeder that carries all of the dwelling too
+};
+
+// What the largest motor adds.
+struct MotorLoads {
+    Figure percent;                 // of its figure
+    std::optional<Source> left_out; // one that is left out, since heat or another load never runs with it, counts too
 };
 
 // A dwelling by its floor and its circuits, step by step (NEC Article 220, Part III).
@@ -34,7 +41,7 @@ struct FloorLoads {
         fixed_percent; // so many appliances fastened in place, each of at least so many VA
     Figure dryer_least_va;
     std::optional<Figure> vehicle_least_va;
-    Figure motor_percent; // of the largest motor, added
+    MotorLoads motor;
 };
 // Percent of this many dryers that counts.
 Figure dryer_percent(int dryers);
@@ -81,7 +88,7 @@ struct ListedLoads {
     Figure continuous_percent;       // of continuous loads
     std::optional<Figure> outlet_va; // of each outlet for whatever is plugged in, at least
     DemandBands outlets;
-    Figure motor_percent; // of the largest motor, added
+    MotorLoads motor;
 };
 
 struct DemandFactors {

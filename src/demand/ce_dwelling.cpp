@@ -112,12 +112,12 @@ void by_blocks(Work& w, BlockLoads const& b) {
     add_unknown(w.unknown, with_demand(items, {Demand::tankless, Demand::pool, Demand::vehicle}));
     add_managed(w, Kind::counted);
     auto const others = only(items, [&](LoadItem const& i) {
-        return i.demand == Demand::appliance || i.demand == Demand::water_heating || i.demand == Demand::dryer ||
-               (i.demand == Demand::cooking && (!range || i.circuit != range->circuit));
+        return (i.elsewhere && is_general(i)) || i.demand == Demand::appliance || i.demand == Demand::water_heating ||
+               i.demand == Demand::dryer || (i.demand == Demand::cooking && (!range || i.circuit != range->circuit));
     });
     add_unknown(w.unknown, others);
     add_others(w, b, others, range != nullptr);
-    auto const inside = only(items, [&](LoadItem const& i) { return is_general(i); });
+    auto const inside = only(items, [&](LoadItem const& i) { return is_general(i) && !i.elsewhere; });
     auto const small = only(others, [&](LoadItem const& i) { return i.known && i.va <= b.small_up_to_w.value; });
     if (!inside.empty()) w.notes.push_back("Within the basic load, so not counted again: " + labels_of(inside));
     if (!small.empty())

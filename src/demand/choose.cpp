@@ -100,10 +100,7 @@ Refusal measured_refused(LoadQuestion const& q) {
         auto const* use = use_named(c->use);
         return use && use->interactive;
     });
-    if (own_source && days < p.year_days.value)
-        return {"a recording of some days does not tell the load where solar or a battery feeds the house too",
-                "take a year's peak, or " + std::string(kStandardInstead)};
-    if (own_source && p.recorded_days)
+    if (own_source)
         return {"what is read at the service is not the load where solar or a battery feeds the house too",
                 std::string(kStandardInstead)};
     if (!anything_existing(q))
@@ -160,7 +157,7 @@ LoadCalculation by_method(LoadQuestion const& q, LoadMethod method) {
         return finished(std::move(w), method,
                         fmt::format("Optional method for one dwelling ({})", section(q, "optional")));
     case LoadMethod::existing: {
-        bool const heat = adds_climate(w.loads.items);
+        bool const heat = adds_climate(w.loads);
         optional_existing(w, *f.by_floor, *f.existing);
         return finished(std::move(w), method,
                         fmt::format("Existing dwelling, {} new heating or cooling ({})", heat ? "with" : "without",
@@ -190,7 +187,7 @@ Choice chosen(LoadQuestion const& q) {
         return {LoadMethod::existing,
                 fmt::format("Part of this dwelling stands already: {} is made for asking what its "
                             "service still carries.",
-                            section(q, adds_climate(loads_of(q).items) ? "existing-heat" : "existing"))};
+                            section(q, adds_climate(loads_of(q)) ? "existing-heat" : "existing"))};
     auto const no = optional_refused(q);
     if (!no)
         return {

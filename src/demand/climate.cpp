@@ -53,33 +53,42 @@ void add_share(StepList& steps, Parts& parts, LoadItems const& items, std::strin
     parts.push_back({what, sum + as_share(all, percent), topic, share_of(all, percent), items});
 }
 
-void add_banded(StepList& steps, Parts& parts, LoadItems const& items, DemandBands bands, std::string_view topic) {
+// Heat of which slices count. The rule of one slice is a percent of all.
+void add_separate(StepList& steps, Parts& parts, LoadItems const& items, DemandBands bands, std::string_view topic) {
     if (items.empty()) return;
+    auto const what = std::string("Electric heat controlled room by room");
+    if (bands.size() == 1) return add_share(steps, parts, items, what, bands.front().percent, topic);
     auto const all = sum_va(items);
     auto const& first = bands.front();
     if (all <= first.up_to_va) return add_each(parts, items, topic);
     list(steps, items, topic);
     auto const sum = items.size() > 1 ? as_sum(figures(items)) + ", " : std::string();
-    parts.push_back({"Heat controlled room by room",
+    parts.push_back({what,
                      fmt::format("{}{} VA + ({} − {}) VA × {} % = {} VA", sum, first.up_to_va, all, first.up_to_va,
                                  bands.back().percent, banded(all, bands)),
                      topic, banded(all, bands), items, bands.back().source});
 }
 
-// Interlocked backup heat and its heat pump: the larger.
-void add_pump(StepList& steps, Parts& parts, LoadItems const& pumps, LoadItems const& locked, std::int64_t percent,
-              std::string_view topic) {
-    auto const backup = share_of(sum_va(locked), percent);
-    if (locked.empty() || backup <= sum_va(pumps)) {
-        add_each(parts, pumps, topic);
-        for (LoadItem const& i : locked)
-            steps.item(i.label + ", interlocked: less than the heat pump, left out", "never-together", i.how, i.va,
-                       i.marks());
-        return;
-    }
-    for (LoadItem const& i : pumps)
-        steps.item(i.label + ", interlocked: less than its backup heat, left out", "never-together", i.how, i.va,
-                   i.marks());
+void leave_out(StepList& steps, LoadItems const& items, std::string_view why) {
+    for (LoadItem const& i : items)
+        steps.item(fmt::format("{}, {}", i.label, why), "never-together", i.how, i.va, i.marks());
+}
+
+LoadItem const* smallest(LoadItems const& items) {
+    auto const at = std::ranges::min_element(items, {}, &LoadItem::va);
+    return at == items.end() ? nullptr : &*at;
+}
+
+// Interlocked backup heat takes the place of its heat pump: the larger. Of several heat pumps nobody says whose it is:
+// it is taken for the smallest's, so that the figure is never too low.
+void add_pumps(StepList& steps, Parts& parts, LoadItems const& pumps, LoadItems const& locked, std::int64_t percent,
+               std::string_view topic) {
+    auto const* stopped = locked.empty() ? nullptr : smallest(pumps);
+    auto const is_stopped = [&](LoadItem const& i) { return stopped && stopped->circuit == i.circuit; };
+    bool const pump_counts = stopped && share_of(sum_va(locked), percent) <= stopped->va;
+    add_each(parts, only(pumps, [&](LoadItem const& i) { return pump_counts || !is_stopped(i); }), topic);
+    if (pump_counts) return leave_out(steps, locked, "interlocked: less than the heat pump, left out");
+    leave_out(steps, only(pumps, is_stopped), "interlocked: less than its backup heat, left out");
     add_share(steps, parts, locked, "Backup heat", percent, topic);
 }
 
@@ -116,6 +125,7 @@ std::vector<std::int64_t> figures_of(Parts const& parts) {
 
 struct Sides {
     Parts heat, cool;
+    std::vector<std::int64_t> ways_to_heat;
 };
 
 Sides sides(StepList& steps, Job const& job, LoadItems const& items, ClimateShares const& shares) {
@@ -126,20 +136,31 @@ Sides sides(StepList& steps, Job const& job, LoadItems const& items, ClimateShar
     auto const is_free = [](LoadItem const& i) { return i.demand == Demand::backup_heat && !i.circuit->interlocked; };
     auto const separate = [&](LoadItem const& i) { return shares.is_separate && shares.is_separate(i); };
     Sides s;
-    add_banded(steps, s.heat, only(space, separate), shares.separate, shares.topic);
+    std::int64_t before = 0;
+    auto const end_of_way = [&] {
+        if (auto const now = sum_of(s.heat); now > before) s.ways_to_heat.push_back(now - before), before = now;
+    };
+    add_separate(steps, s.heat, only(space, separate), shares.separate, shares.topic);
+    end_of_way();
     add_share(steps, s.heat, only(space, [&](LoadItem const& i) { return !separate(i); }), "Electric heat",
               shares.heat_percent, shares.is_separate ? shares.rest_topic : shares.topic);
-    add_pump(steps, s.heat, pumps, only(items, is_locked), shares.backup_percent, shares.rest_topic);
+    end_of_way();
+    add_pumps(steps, s.heat, pumps, only(items, is_locked), shares.backup_percent, shares.rest_topic);
     add_share(steps, s.heat, only(items, is_free), "Backup heat with the heat pump", shares.backup_percent,
               shares.topic);
-    add_each(s.cool, cooling, shares.cooling_topic);
+    end_of_way();
+    // Cooling that runs with any of the heat is added to all of it. So no more has to stand on the side of cooling:
+    // whatever runs with some heat is there already.
     auto const heaters = items_of(s.heat);
-    auto const with_heat = only(cooling, [&](LoadItem const& i) { return runs_with(job, i, heaters); });
-    add_each(s.heat, with_heat, shares.cooling_topic);
+    add_each(s.heat, only(cooling, [&](LoadItem const& i) { return runs_with(job, i, heaters); }),
+             shares.cooling_topic);
+    add_each(s.cool, cooling, shares.cooling_topic);
     if (!s.cool.empty()) add_each(s.cool, pumps, shares.cooling_topic); // it cools too
-    for (LoadItem const& i : with_heat.empty() ? LoadItems{} : heaters)
-        if (i.demand != Demand::heat_pump && runs_with(job, i, cooling)) add_each(s.cool, {i}, shares.topic);
     return s;
+}
+
+bool has(LoadItems const& items, LoadItem const& one) {
+    return std::ranges::any_of(items, [&](LoadItem const& i) { return i.circuit == one.circuit; });
 }
 } // namespace
 
@@ -153,11 +174,15 @@ Climate add_climate(StepList& steps, Job const& job, LoadItems const& items, Cli
     auto const all = only(items, is_climate);
     if (all.empty()) return c;
     c.empty = false;
-    auto const [heat, cool] = sides(steps, job, all, shares);
+    auto const [heat, cool, ways] = sides(steps, job, all, shares);
     auto const hot = sum_of(heat), cold = sum_of(cool);
     Parts const& larger = hot >= cold ? heat : cool;
     c.va = std::max(hot, cold);
+    c.heat = items_of(heat);
+    c.cool = items_of(cool);
     c.counted = items_of(larger);
+    c.left_out = only(all, [&](LoadItem const& i) { return !has(c.counted, i); });
+    if (hot >= cold) c.ways_to_heat = ways;
     if (heat.size() + cool.size() == 1) {
         Part const& p = larger.front();
         finish(steps, shares.kind, p.label, p.topic, p.arithmetic, p.va, p.items, p.source);

@@ -12,7 +12,7 @@ namespace legwork {
 struct ClimateShares {
     std::int64_t heat_percent = 100;   // of electric heat
     std::int64_t backup_percent = 100; // of electric heat beside a heat pump
-    DemandBands separate{};            // of heat that is `separate`, instead of heat_percent
+    DemandBands separate{};            // of heat that is `separate`, instead of heat_percent: one band or two
     std::function<bool(LoadItem const&)> is_separate{};
     // Of cite_load.h: heat of which a share counts, whatever else heats, what cools.
     std::string_view topic = "heat", rest_topic = "central-heat", cooling_topic = "cooling";
@@ -22,6 +22,11 @@ struct ClimateShares {
 struct Climate {
     std::int64_t va = 0; // what counts
     LoadItems counted;   // those on the side that counts, as listed
+    LoadItems left_out;  // on no side, or on the other
+    LoadItems heat, cool;
+    // What each way to heat counts by itself (heat pump with its backup, heat room by room, other heat) where heating
+    // is what counts.
+    std::vector<std::int64_t> ways_to_heat;
     bool empty = true;
 };
 

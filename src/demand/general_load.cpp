@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // Lines that several methods share.
+#include "codebook/cite.h"
 #include "demand/methods.h"
 #include "units/text.h"
 
@@ -118,13 +119,12 @@ std::int64_t add_managed(Work& w, Kind kind) {
     for (LoadItem const& i : some) w.steps.item(i.label, "managed", i.how, i.va, i.marks());
     auto const limit = w.q.job.dwelling->energy_management->limit;
     auto const most = whole_va(w.q.facts.volts * limit);
-    auto const all = sum_va(some);
-    bool const all_known = std::ranges::all_of(some, &LoadItem::known);
-    auto const va = all_known ? std::min(all, most) : most;
-    auto const words = all_known && all <= most
-                           ? fmt::format("all of it, less than {} × {}", text(limit), text(w.q.facts.volts))
-                           : fmt::format("{} × {} = {} VA", text(limit), text(w.q.facts.volts), most);
-    auto const what = "Energy management, at its limit";
+    bool const in_full = !managed_in_full(w.q, w.loads).empty();
+    auto const va = in_full ? sum_va(some) : most;
+    auto const sum = some.size() > 1 ? as_sum(figures(some)) + ", " : std::string();
+    auto const words = in_full ? fmt::format("{}not more than the limit of {}", sum, text(limit))
+                               : fmt::format("{} × {} = {} VA", text(limit), text(w.q.facts.volts), most);
+    auto const what = in_full ? "Energy management, all of it" : "Energy management, at its limit";
     return kind == Kind::counted ? w.steps.counted(what, "managed", words, va, marks_of(some))
                                  : w.steps.item(what, "managed", words, va, marks_of(some));
 }
@@ -133,22 +133,33 @@ void add_to_line(Work& w, LoadItem const& i, std::int64_t va) {
     if (i.circuit->poles == 1 && va > 0) w.one_line.push_back({i.circuit->mark, va});
 }
 
-LoadItem const* add_largest_motor(Work& w, LoadItems const& counted, Figure percent) {
+MotorMore add_largest_motor(Work& w, LoadItems const& counted, LoadItems const& left_out, MotorLoads const& m) {
     LoadItem const* largest = nullptr;
-    for (LoadItem const& i : counted)
-        if (i.motor && (!largest || i.va > largest->va)) largest = &i;
-    if (!largest || largest->va == 0) return nullptr;
-    w.steps.counted("Largest motor, more: " + largest->label, "motor", as_share(largest->va, percent.value),
-                    share_of(largest->va, percent.value), largest->marks(), percent.source);
-    add_to_line(w, *largest, share_of(largest->va, percent.value));
-    return largest;
+    auto const look = [&](LoadItems const& some) {
+        bool found = false;
+        for (LoadItem const& i : some)
+            if (i.motor && i.va > (largest ? largest->va : 0)) largest = &i, found = true;
+        return found;
+    };
+    look(counted);
+    bool const is_left_out = m.left_out && look(left_out);
+    if (!largest) return {};
+    auto const more = share_of(largest->va, m.percent.value);
+    auto const source = is_left_out ? *m.left_out : m.percent.source;
+    w.steps.counted(fmt::format("Largest motor, more: {}{}", largest->label, is_left_out ? ", though left out" : ""),
+                    "motor", as_share(largest->va, m.percent.value), more, largest->marks(), source);
+    if (is_left_out)
+        w.notes.push_back(fmt::format("{} never runs with what is larger, but is the largest motor of all: its {} % "
+                                      "count all the same ({}).",
+                                      largest->label, m.percent.value,
+                                      text(cite(w.q.book, "load-service/never-together"))));
+    add_to_line(w, *largest, more);
+    return {largest, more};
 }
 
-bool adds_climate(LoadItems const& items) {
-    return std::ranges::any_of(items, [](LoadItem const& i) {
-        return i.is_new && (i.demand == Demand::space_heat || i.demand == Demand::heat_pump ||
-                            i.demand == Demand::backup_heat || i.demand == Demand::cooling);
-    });
+bool adds_climate(Loads const& loads) {
+    auto const is_new = [](LoadItem const& i) { return i.is_new && is_climate(i); };
+    return std::ranges::any_of(loads.items, is_new) || std::ranges::any_of(loads.managed, is_new);
 }
 
 } // namespace legwork

@@ -28,6 +28,17 @@ void add_panels_below(Job const& job, std::string const& name, std::vector<std::
         if (p.feeder && p.feeder->panel == name) add_panels_below(job, p.name, names);
 }
 
+bool is_dc(Supply const& s) {
+    return s.kind == SupplyKind::dc_12 || s.kind == SupplyKind::dc_24 || s.kind == SupplyKind::dc_48;
+}
+
+bool is_dc(Job const& job, Panel const& panel) {
+    return (panel.supply && is_dc(*panel.supply)) || std::ranges::any_of(panel.supplies, [&](std::string const& name) {
+               Supply const* s = supply_of(job, name);
+               return s && is_dc(*s);
+           });
+}
+
 bool has_circuits(Job const& job, Panel const& panel) {
     return std::ranges::any_of(job.circuits, [&](Circuit const& c) { return c.panel == panel.name; });
 }
@@ -49,11 +60,12 @@ bool is_no_load(Circuit const& c, Use const* use) {
     return use->demand == Demand::none && !c.load && use->name != "feeder";
 }
 
-Demand demand_of(Circuit const& c, Use const* use) {
-    // What is plugged in at 240 V is a machine, not lamps and small things.
-    if (use && use->demand == Demand::general && c.poles == 2) return Demand::appliance;
+// What is plugged in at 240 V is a machine, not lamps and small things; and the floor area of a dwelling covers no
+// outbuilding.
+Demand demand_of(Circuit const& c, Use const* use, bool elsewhere) {
+    if (use && use->demand == Demand::general && (c.poles == 2 || elsewhere)) return Demand::appliance;
     if (use && use->demand != Demand::none) return use->demand;
-    return use || c.poles == 2 ? Demand::appliance : Demand::general;
+    return use || c.poles == 2 || elsewhere ? Demand::appliance : Demand::general;
 }
 
 void take_figure(LoadItem& item, Volts volts) {
@@ -74,7 +86,9 @@ LoadItem item_of(LoadQuestion const& q, Circuit const& c) {
     LoadItem item;
     item.circuit = &c;
     item.use = use_named(c.use);
-    item.demand = demand_of(c, item.use);
+    Panel const* panel = panel_of(q.job, c.panel);
+    item.elsewhere = q.job.dwelling && (!c.building.empty() || (panel && !panel->building.empty()));
+    item.demand = demand_of(c, item.use, item.elsewhere);
     item.label = label_of(c);
     item.neutral = has_neutral(c);
     item.motor = c.motor.value_or(item.use && item.use->motor);
@@ -98,7 +112,7 @@ std::vector<Circuit const*> circuits_under(Job const& job, Panel const& panel) {
 
 bool carries_dwelling(Job const& job, Panel const& panel) {
     if (!job.dwelling) return false;
-    auto const service = std::ranges::find_if(job.panels, [](Panel const& p) { return !p.feeder; });
+    auto const service = std::ranges::find_if(job.panels, [&](Panel const& p) { return !p.feeder && !is_dc(job, p); });
     if (service != job.panels.end() && service->name == panel.name) return true;
     auto const loads = [](std::vector<Circuit const*> const& circuits) {
         return std::ranges::count_if(circuits, [](Circuit const* c) { return !is_no_load(*c, use_named(c->use)); });
@@ -120,6 +134,12 @@ Loads loads_of(LoadQuestion const& q) {
     }
     if (!off.empty()) loads.notes.push_back("Wired and not in use, so not counted: " + labels_of(off));
     return loads;
+}
+
+LoadItems managed_in_full(LoadQuestion const& q, Loads const& loads) {
+    if (loads.managed.empty() || !std::ranges::all_of(loads.managed, &LoadItem::known)) return {};
+    auto const most = whole_va(q.facts.volts * q.job.dwelling->energy_management->limit);
+    return sum_va(loads.managed) <= most ? loads.managed : LoadItems{};
 }
 
 LoadItems only(LoadItems const& items, std::function<bool(LoadItem const&)> const& wanted) {

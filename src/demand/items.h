@@ -21,6 +21,7 @@ struct LoadItem {
     std::string how; // "24 A × 240 V = 5760 VA, of the nameplate's least circuit ampacity"; empty for a load as typed
     bool neutral = false; // its current returns over the neutral, at least in part
     bool motor = false, fixed = false, is_new = false;
+    bool elsewhere = false; // in an outbuilding: not within the floor area of the dwelling
 
     std::vector<std::string> marks() const { return {circuit->mark}; }
 };
@@ -33,6 +34,9 @@ struct Loads {
 };
 
 Loads loads_of(LoadQuestion const& q);
+
+// All that a device holds back, where it stays within the limit: it then counts as if there were no device.
+LoadItems managed_in_full(LoadQuestion const& q, Loads const& loads);
 
 // The circuits of this panel and of those that it feeds, in the file's order; feeders of panels with circuits are left
 // out.

@@ -13,7 +13,8 @@
 namespace legwork {
 
 namespace {
-bool is_outlets(LoadItem const& i) { return i.use && i.use->receptacle; }
+// At 240 V one machine is plugged in: it counts in full.
+bool is_outlets(LoadItem const& i) { return i.use && i.use->receptacle && i.circuit->poles == 1; }
 
 // Said, or by use; lighting of a workplace burns all day.
 bool is_continuous(Work const& w, LoadItem const& i) {
@@ -40,9 +41,14 @@ LoadItem outlets_figure(LoadItem item, std::optional<Figure> each) {
     return item;
 }
 
-void add_outlets(Work& w, ListedLoads const& l) {
-    LoadItems all;
-    for (LoadItem const& i : only(w.loads.items, is_outlets)) all.push_back(outlets_figure(i, l.outlet_va));
+LoadItems outlets_of(Work const& w, ListedLoads const& l) {
+    auto all = only(w.loads.items, is_outlets);
+    for (LoadItem& i : all) i = outlets_figure(i, l.outlet_va);
+    return all;
+}
+
+void add_outlets(Work& w, ListedLoads const& l, NeutralParts& parts) {
+    auto const all = outlets_of(w, l);
     if (all.empty()) return;
     add_unknown(w.unknown, all);
     auto const sum = sum_va(all);
@@ -50,12 +56,13 @@ void add_outlets(Work& w, ListedLoads const& l) {
         for (LoadItem const& i : all) {
             w.steps.counted(i.label, "listed", i.how, i.va, i.marks());
             add_to_line(w, i, i.va);
+            add_to_neutral(parts, i, i.va);
         }
         return;
     }
     for (LoadItem const& i : all) w.steps.item(i.label, "outlets", i.how, i.va, i.marks());
     w.steps.subtotal("Receptacles", "outlets", as_sum(figures(all)), sum);
-    w.steps.slices("Receptacles", "outlets", sum, l.outlets);
+    parts.push_back({"Receptacles after demand", w.steps.slices("Receptacles", "outlets", sum, l.outlets), false});
 }
 
 // What a continuous load counts above its own figure.
@@ -69,14 +76,16 @@ void add_more(Work& w, LoadItems const& some, std::string const& what, std::stri
 }
 } // namespace
 
-void listed(Work& w, ListedLoads const& l) {
+NeutralParts listed(Work& w, ListedLoads const& l) {
+    NeutralParts parts;
     auto const plain = only(w.loads.items, [](LoadItem const& i) { return !is_outlets(i) && !is_climate(i); });
-    add_outlets(w, l);
+    add_outlets(w, l, parts);
     add_unknown(w.unknown, plain);
     for (LoadItem const& i : plain) {
         if (!i.known) continue;
         w.steps.counted(i.label, "listed", i.how, i.va, i.marks());
         add_to_line(w, i, i.va);
+        add_to_neutral(parts, i, i.va);
     }
     auto const all_climate = only(w.loads.items, is_climate);
     add_unknown(w.unknown, all_climate);
@@ -84,16 +93,25 @@ void listed(Work& w, ListedLoads const& l) {
     shares.topic = shares.rest_topic = shares.cooling_topic = "listed";
     auto const climate = add_climate(w.steps, w.q.job, w.loads.items, shares);
     for (LoadItem const& i : climate.counted) add_to_line(w, i, i.va);
-    add_managed(w, LoadStep::Kind::counted);
-    auto counted = only(w.loads.items, [](LoadItem const& i) { return !is_climate(i); });
-    counted.insert(counted.end(), climate.counted.begin(), climate.counted.end());
-    auto const* motor = add_largest_motor(w, counted, l.motor_percent);
-    auto const is_motor = [&](LoadItem const& i) { return motor && motor->circuit == i.circuit; };
+    add_climate_to_neutral(parts, climate);
+    auto const managed = add_managed(w, LoadStep::Kind::counted);
+    auto counted = outlets_of(w, l);
+    for (auto const& more : {plain, climate.counted, managed_in_full(w.q, w.loads)})
+        counted.insert(counted.end(), more.begin(), more.end());
+    auto const more = add_largest_motor(w, counted, climate.left_out, l.motor);
+    add_motor_to_neutral(parts, more);
+    auto const is_motor = [&](LoadItem const& i) { return more.motor && more.motor->circuit == i.circuit; };
     auto const percent = l.continuous_percent.value - 100;
     add_more(w, only(counted, [&](LoadItem const& i) { return !is_motor(i) && is_continuous(w, i); }),
              "Continuous loads, more", "continuous", percent, l.continuous_percent.source);
     add_more(w, only(counted, [&](LoadItem const& i) { return is_presumed(w, i); }), "Loads presumed continuous, more",
              "presumed", percent, Source::memory);
+    if (managed_in_full(w.q, w.loads).empty() && std::ranges::any_of(w.loads.managed, [&](LoadItem const& i) {
+            return is_continuous(w, i) || is_presumed(w, i);
+        }))
+        w.steps.counted("What a device holds back, more", "continuous", as_share(managed, percent),
+                        share_of(managed, percent), marks_of(w.loads.managed), Source::memory);
+    return parts;
 }
 
 } // namespace legwork

@@ -4,7 +4,7 @@
 // The methods, each a pure function. Which of them holds for a building is choose.cpp's question.
 #pragma once
 
-#include "demand/items.h"
+#include "demand/climate.h"
 #include "demand/steps.h"
 
 namespace legwork {
@@ -29,8 +29,12 @@ std::int64_t add_general_load(Work& w, FloorLoads const& f);
 std::int64_t add_managed(Work& w, LoadStep::Kind kind);
 // Notes what one hot carries alone.
 void add_to_line(Work& w, LoadItem const& i, std::int64_t va);
-// 25 % of the largest motor among these.
-LoadItem const* add_largest_motor(Work& w, LoadItems const& counted, Figure percent);
+// A percent of the largest motor among these, and among those left out where the code asks for it. What is added.
+struct MotorMore {
+    LoadItem const* motor = nullptr; // of the two lists
+    std::int64_t va = 0;
+};
+MotorMore add_largest_motor(Work& w, LoadItems const& counted, LoadItems const& left_out, MotorLoads const& m);
 
 // What the neutral of a service takes from the standard method.
 struct NeutralPart {
@@ -38,20 +42,24 @@ struct NeutralPart {
     std::int64_t va = 0;
     bool reduced = false; // cooking and dryers
 };
-struct StandardParts {
-    std::vector<NeutralPart> neutral;
-};
-StandardParts standard_by_floor(Work& w, FloorLoads const& f);
+using NeutralParts = std::vector<NeutralPart>;
+NeutralParts standard_by_floor(Work& w, FloorLoads const& f);
 void optional_new(Work& w, FloorLoads const& f, OptionalLoads const& o);
 void optional_existing(Work& w, FloorLoads const& f, ExistingLoads const& e);
 void by_blocks(Work& w, BlockLoads const& b);
-void listed(Work& w, ListedLoads const& l);
+NeutralParts listed(Work& w, ListedLoads const& l);
 void measured(Work& w, PeakLoads const& p, PeakDraw const& peak);
+
+// What the neutral takes of one load that counts in full.
+void add_to_neutral(NeutralParts& parts, LoadItem const& i, std::int64_t va);
+// Of heating and cooling the side that takes more of it, whichever counts for the hots.
+void add_climate_to_neutral(NeutralParts& parts, Climate const& climate);
+void add_motor_to_neutral(NeutralParts& parts, MotorMore const& more);
 
 // The neutral by the standard method, whatever method the load was reckoned by.
 void add_neutral(LoadCalculation& load, LoadQuestion const& q);
 
-bool adds_climate(LoadItems const& items); // new heating or cooling
-bool is_general(LoadItem const& item);     // lighting, receptacles and what is plugged in
+bool adds_climate(Loads const& loads); // new heating or cooling
+bool is_general(LoadItem const& item); // lighting, receptacles and what is plugged in
 
 } // namespace legwork

@@ -22,16 +22,18 @@ bool is_other_appliance(LoadItem const& i) {
            i.demand == Demand::pool || (i.demand == Demand::cooking && !is_cooking(i));
 }
 
-void add_to_conductors(Work& w, StandardParts& parts, LoadItem const& i, std::int64_t va) {
-    if (i.neutral && va > 0) parts.neutral.push_back({i.label, va, false});
+void add_to_conductors(Work& w, NeutralParts& parts, LoadItem const& i, std::int64_t va) {
+    add_to_neutral(parts, i, va);
     add_to_line(w, i, va);
 }
 
 // Four and more that are fastened in place count at three quarters; those on a cord count in full.
-void add_appliances(Work& w, FloorLoads const& f, StandardParts& parts) {
+void add_appliances(Work& w, FloorLoads const& f, NeutralParts& parts) {
     auto const all = only(w.loads.items, is_other_appliance);
     add_unknown(w.unknown, all);
-    auto const is_fixed = [&](LoadItem const& i) { return i.fixed && i.va >= f.fixed_least_va.value && i.va > 0; };
+    auto const is_fixed = [&](LoadItem const& i) {
+        return i.fixed && i.demand != Demand::cooking && i.va >= f.fixed_least_va.value && i.va > 0;
+    };
     auto const fixed = only(all, is_fixed);
     if (fixed.size() > 1) {
         for (LoadItem const& i : fixed) w.steps.item(i.label, "fixed", i.how, i.va, i.marks());
@@ -51,7 +53,7 @@ void add_appliances(Work& w, FloorLoads const& f, StandardParts& parts) {
     }
 }
 
-void add_dryers(Work& w, FloorLoads const& f, StandardParts& parts) {
+void add_dryers(Work& w, FloorLoads const& f, NeutralParts& parts) {
     auto const dryers = with_demand(w.loads.items, {Demand::dryer});
     if (dryers.empty()) return;
     add_unknown(w.unknown, dryers);
@@ -73,10 +75,10 @@ void add_dryers(Work& w, FloorLoads const& f, StandardParts& parts) {
         w.steps.counted(fmt::format("{} dryers", n), "dryer", as_sum(each) + ", " + as_share(sum, percent.value), va,
                         marks_of(dryers), percent.source);
     }
-    parts.neutral.push_back({n == 1 ? dryers[0].label : fmt::format("{} dryers", n), va, true});
+    parts.push_back({n == 1 ? dryers[0].label : fmt::format("{} dryers", n), va, true});
 }
 
-void add_cooking(Work& w, StandardParts& parts) {
+void add_cooking(Work& w, NeutralParts& parts) {
     auto const cooking = only(w.loads.items, is_cooking);
     if (cooking.empty()) return;
     add_unknown(w.unknown, cooking);
@@ -88,10 +90,10 @@ void add_cooking(Work& w, StandardParts& parts) {
                                                 : fmt::format("{} = {} VA", s.arithmetic, s.va);
         sum += w.steps.counted(s.item, "cooking", words, s.va, marks_of(known), s.source);
     }
-    parts.neutral.push_back({"Cooking", sum, true});
+    if (sum > 0) parts.push_back({"Cooking", sum, true});
 }
 
-void add_vehicles(Work& w, FloorLoads const& f, StandardParts& parts) {
+void add_vehicles(Work& w, FloorLoads const& f, NeutralParts& parts) {
     auto const all = with_demand(w.loads.items, {Demand::vehicle});
     add_unknown(w.unknown, all);
     auto const least = f.vehicle_least_va ? f.vehicle_least_va->value : 0;
@@ -103,47 +105,28 @@ void add_vehicles(Work& w, FloorLoads const& f, StandardParts& parts) {
 }
 } // namespace
 
-StandardParts standard_by_floor(Work& w, FloorLoads const& f) {
-    StandardParts parts;
+NeutralParts standard_by_floor(Work& w, FloorLoads const& f) {
+    NeutralParts parts;
     auto const general = add_general_load(w, f);
     if (general > 0)
-        parts.neutral.push_back(
+        parts.push_back(
             {"General load after demand", w.steps.slices("General load", "lighting-demand", general, f.bands), false});
     add_appliances(w, f, parts);
     add_dryers(w, f, parts);
     add_cooking(w, parts);
     add_unknown(w.unknown, only(w.loads.items, is_climate));
     auto const climate = add_climate(w.steps, w.q.job, w.loads.items, {});
-    for (LoadItem const& i : climate.counted) add_to_conductors(w, parts, i, i.va);
+    for (LoadItem const& i : climate.counted) add_to_line(w, i, i.va);
+    add_climate_to_neutral(parts, climate);
     add_vehicles(w, f, parts);
     if (auto const va = add_managed(w, Kind::counted); va > 0)
-        if (std::ranges::any_of(w.loads.managed, &LoadItem::neutral))
-            parts.neutral.push_back({"Energy management", va, false});
+        if (std::ranges::any_of(w.loads.managed, &LoadItem::neutral)) parts.push_back({"Energy management", va, false});
     auto motors = only(w.loads.items, is_other_appliance);
     motors.insert(motors.end(), climate.counted.begin(), climate.counted.end());
-    if (auto const* m = add_largest_motor(w, motors, f.motor_percent))
-        if (m->neutral) parts.neutral.push_back({"Largest motor, more", share_of(m->va, f.motor_percent.value), false});
+    auto const managed = managed_in_full(w.q, w.loads);
+    motors.insert(motors.end(), managed.begin(), managed.end());
+    add_motor_to_neutral(parts, add_largest_motor(w, motors, climate.left_out, f.motor));
     return parts;
-}
-
-void add_neutral(LoadCalculation& load, LoadQuestion const& q) {
-    auto const& factors = demand_factors(q.book);
-    if (!factors.neutral || !factors.by_floor) return;
-    StepList steps(q.book);
-    if (!q.facts.three_wire) {
-        steps.counted("One hot and its neutral: all of the load", "neutral", "", load.total_va);
-    } else {
-        auto w = work_on(q);
-        auto const parts = standard_by_floor(w, *factors.by_floor);
-        auto const percent = q.facts.wye ? 100 : factors.neutral->appliance_percent.value;
-        for (NeutralPart const& p : parts.neutral) {
-            bool const reduced = p.reduced && percent != 100;
-            steps.counted(p.label, q.facts.wye ? "neutral-wye" : "neutral", reduced ? as_share(p.va, percent) : "",
-                          reduced ? share_of(p.va, percent) : p.va);
-        }
-    }
-    load.neutral = steps.steps();
-    load.neutral_va = steps.total();
 }
 
 } // namespace legwork
