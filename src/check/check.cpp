@@ -16,7 +16,7 @@ namespace {
 std::vector<Rule> all_rules() {
     std::vector<Rule> all;
     for (auto const theme : {multiwire_rules(), wire_rules(), panel_rules(), directory_rules(), tape_rules(),
-                             protection_rules(), need_rules(), job_rules(), later_rules()})
+                             protection_rules(), need_rules(), load_rules(), job_rules(), later_rules()})
         all.insert(all.end(), theme.begin(), theme.end());
     return all;
 }

@@ -79,7 +79,7 @@ constexpr std::array kGravities{
     Gravity{"need-dedicated", "W", "W"},
     Gravity{"need-neutral-at-switch", "W", "W"},
 
-    Gravity{"load-service", "E", "E"},
+    Gravity{"load-service", "E/W, W, N", "E/W, W, N"},
 
     Gravity{"job-assumed", "N", "N"},
     Gravity{"job-unknown", "N", "N"},

@@ -68,14 +68,6 @@ constexpr Rule kRules[] = {
      "of "
      "house wiring.",
      nullptr, false},
-    {"load-service", "The calculated load is within the service, the feeder and the main.",
-     "Not everything runs at once, and the code says how much to count: lighting by the area, the range and dryer by "
-     "their tables, the larger of heating and cooling, and shares of the rest. A service below that sum trips on the "
-     "coldest evening, or runs hot for years without tripping.",
-     "Reckon it before the electric heating, the range or the vehicle charger is bought. Then enlarge the service, "
-     "choose "
-     "smaller or interlocked loads, or add a load manager that the authority accepts.",
-     nullptr, false},
 };
 } // namespace
 

@@ -17,11 +17,20 @@ void hold_within(ServiceFacts& facts, std::optional<Amps> amps, std::string what
     facts.rating = amps;
     facts.rated_by = std::move(what);
 }
+
+// Of the sources of two hots that with the most amperes: a generator is for the days when the other is gone.
+std::vector<Feed>::const_iterator usual_source(std::vector<Feed> const& all) {
+    auto usual = all.end();
+    for (auto f = all.begin(); f != all.end(); ++f)
+        if (has_two_hots(f->kind) && (usual == all.end() || (usual->amps && f->amps && *f->amps > *usual->amps)))
+            usual = f;
+    return usual;
+}
 } // namespace
 
 std::optional<ServiceFacts> service_facts(Job const& job, Plan const& plan, Panel const& panel) {
     auto const all = feeds(job, panel);
-    auto const two_hots = std::ranges::find_if(all, [](Feed const& f) { return has_two_hots(f.kind); });
+    auto const two_hots = usual_source(all);
     if (all.empty() || is_dc(all.front().kind)) return std::nullopt;
     Feed const& feed = two_hots != all.end() ? *two_hots : all.front();
     ServiceFacts facts;
@@ -72,6 +81,19 @@ PanelLoad panel_load(Job const& job, Plan const& plan, CodeBook const& book, Pan
         p.verdict = verdict(q, *p.load, p.size);
     }
     return p;
+}
+
+PanelLoad permitted_load(Job const& job, Plan const& plan, CodeBook const& book, Panel const& panel) {
+    auto usual = panel_load(job, plan, book, panel);
+    if (!usual.load || usual.size.fits || !usual.load->unknown.empty()) return usual;
+    for (auto const& method : load_method_names()) {
+        auto other = panel_load(job, plan, book, panel, load_method(method));
+        if (!other.load || !other.size.fits || !other.load->unknown.empty()) continue;
+        other.load->why =
+            fmt::format("By the {} method it would be too much; the code allows either.", name(usual.load->method));
+        return other;
+    }
+    return usual;
 }
 
 } // namespace legwork

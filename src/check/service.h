@@ -9,7 +9,7 @@
 
 namespace legwork {
 
-// What feeds the panel in the usual case: its first source of two hots, else its first. Nothing on DC.
+// What feeds the panel in the usual case: its largest source of two hots, else its first. Nothing on DC.
 // Legs as planned.
 std::optional<ServiceFacts> service_facts(Job const& job, Plan const& plan, Panel const& panel);
 // The panel whose load is meant when none is named: the first that no other panel feeds, on AC. Null on DC only.
@@ -26,5 +26,9 @@ struct PanelLoad {
 };
 PanelLoad panel_load(Job const& job, Plan const& plan, CodeBook const& book, Panel const& panel,
                      std::optional<LoadMethod> asked = std::nullopt);
+
+// The same; but where the load by the usual method is above the rating and another method that the code allows for the
+// building keeps it within, by that one: the code asks that one of them does.
+PanelLoad permitted_load(Job const& job, Plan const& plan, CodeBook const& book, Panel const& panel);
 
 } // namespace legwork

@@ -144,8 +144,10 @@ LoadCalculation standard(LoadQuestion const& q, Work&& w) {
         w.notes.emplace_back(
             "Least lighting load a square foot by the kind of building (Table 220.12 or 220.42) is not "
             "reckoned here: look whether it asks for more.");
-    return finished(std::move(w), LoadMethod::standard,
-                    fmt::format("What is listed, added up ({})", section(q, "listed")));
+    auto load = finished(std::move(w), LoadMethod::standard,
+                         fmt::format("What is listed, added up ({})", section(q, "listed")));
+    load.all_at_once = true;
+    return load;
 }
 
 LoadCalculation by_method(LoadQuestion const& q, LoadMethod method) {
@@ -224,6 +226,7 @@ Reckoned reckon(LoadQuestion const& q, std::optional<LoadMethod> asked) {
     auto load = by_method(q, choice.method);
     load.why = choice.why;
     if (choice.method != LoadMethod::measured) add_neutral(load, q);
+    add_other_buildings(load, q);
     return {std::move(load), {}, {}};
 }
 

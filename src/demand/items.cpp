@@ -60,6 +60,27 @@ bool is_no_load(Circuit const& c, Use const* use) {
     return use->demand == Demand::none && !c.load && use->name != "feeder";
 }
 
+// A feeder to what the job does not list.
+bool feeds_other_building(Circuit const& c, Use const* use) { return use && use->name == "feeder" && c.load; }
+
+std::string const& building_of(Job const& job, Circuit const& c) {
+    Panel const* panel = panel_of(job, c.panel);
+    return c.building.empty() && panel ? panel->building : c.building;
+}
+
+// The building that the dwelling is in: the one that needs no name, else (a suite behind a yard panel) the first named.
+std::string home_building(Job const& job) {
+    std::string first;
+    for (Circuit const& c : job.circuits) {
+        auto const* use = use_named(c.use);
+        if (is_no_load(c, use) || feeds_other_building(c, use)) continue;
+        auto const& building = building_of(job, c);
+        if (building.empty()) return {};
+        if (first.empty()) first = building;
+    }
+    return first;
+}
+
 // What is plugged in at 240 V is a machine, not lamps and small things; and the floor area of a dwelling covers no
 // outbuilding.
 Demand demand_of(Circuit const& c, Use const* use, bool elsewhere) {
@@ -82,12 +103,11 @@ void take_figure(LoadItem& item, Volts volts) {
     }
 }
 
-LoadItem item_of(LoadQuestion const& q, Circuit const& c) {
+LoadItem item_of(LoadQuestion const& q, Circuit const& c, std::string const& home) {
     LoadItem item;
     item.circuit = &c;
     item.use = use_named(c.use);
-    Panel const* panel = panel_of(q.job, c.panel);
-    item.elsewhere = q.job.dwelling && (!c.building.empty() || (panel && !panel->building.empty()));
+    item.elsewhere = q.job.dwelling && building_of(q.job, c) != home;
     item.demand = demand_of(c, item.use, item.elsewhere);
     item.label = label_of(c);
     item.neutral = has_neutral(c);
@@ -115,7 +135,10 @@ bool carries_dwelling(Job const& job, Panel const& panel) {
     auto const service = std::ranges::find_if(job.panels, [&](Panel const& p) { return !p.feeder && !is_dc(job, p); });
     if (service != job.panels.end() && service->name == panel.name) return true;
     auto const loads = [](std::vector<Circuit const*> const& circuits) {
-        return std::ranges::count_if(circuits, [](Circuit const* c) { return !is_no_load(*c, use_named(c->use)); });
+        return std::ranges::count_if(circuits, [](Circuit const* c) {
+            auto const* use = use_named(c->use);
+            return !is_no_load(*c, use) && !feeds_other_building(*c, use);
+        });
     };
     return panel.feeder && service != job.panels.end() &&
            loads(circuits_under(job, panel)) == loads(circuits_under(job, *service)) &&
@@ -125,12 +148,18 @@ bool carries_dwelling(Job const& job, Panel const& panel) {
 Loads loads_of(LoadQuestion const& q) {
     Loads loads;
     auto const& home = q.job.dwelling;
+    auto const home_name = home_building(q.job);
     LoadItems off;
     for (Circuit const* c : circuits_under(q.job, q.panel)) {
         if (is_no_load(*c, use_named(c->use))) continue;
-        auto item = item_of(q, *c);
+        auto item = item_of(q, *c, home_name);
         bool const managed = home && home->energy_management && contains(home->energy_management->circuits, c->mark);
-        (c->off ? off : managed ? loads.managed : loads.items).push_back(std::move(item));
+        bool const other = feeds_other_building(*c, item.use);
+        (c->off    ? off
+         : managed ? loads.managed
+         : other   ? loads.other_buildings
+                   : loads.items)
+            .push_back(std::move(item));
     }
     if (!off.empty()) loads.notes.push_back("Wired and not in use, so not counted: " + labels_of(off));
     return loads;

@@ -30,6 +30,7 @@ using LoadItems = std::vector<LoadItem>;
 struct Loads {
     LoadItems items;                // what is listed by itself; without those that a device holds back
     LoadItems managed;              // those
+    LoadItems other_buildings;      // feeders whose load is typed: it was reckoned where they end
     std::vector<std::string> notes; // what was left out
 };
 
@@ -41,7 +42,7 @@ LoadItems managed_in_full(LoadQuestion const& q, Loads const& loads);
 // The circuits of this panel and of those that it feeds, in the file's order; feeders of panels with circuits are left
 // out.
 std::vector<Circuit const*> circuits_under(Job const& job, Panel const& panel);
-// The load of the one dwelling: of its service, or of a feeder that carries all of it.
+// The load of the one dwelling: of its service, or of a feeder that carries all of it, beside other buildings or not.
 bool carries_dwelling(Job const& job, Panel const& panel);
 
 LoadItems only(LoadItems const& items, std::function<bool(LoadItem const&)> const& wanted);

@@ -72,6 +72,9 @@ struct LoadCalculation {
     std::vector<std::string> unknown; // what is missing: the total is then too small
     std::vector<std::string> notes;   // what was taken for granted, what was left out and why
     bool whole_dwelling = false;      // the load of all of one dwelling: its least size holds
+    // All that is listed, as if it ran at once: the code has hardly a demand factor for it, and who decides may take what
+    // does run together.
+    bool all_at_once = false;
 };
 
 // The calculation, or why this method is not for this building and what to do.

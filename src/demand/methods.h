@@ -56,6 +56,10 @@ void add_to_neutral(NeutralParts& parts, LoadItem const& i, std::int64_t va);
 void add_climate_to_neutral(NeutralParts& parts, Climate const& climate);
 void add_motor_to_neutral(NeutralParts& parts, MotorMore const& more);
 
+// What other buildings draw through feeders of this panel, in full: their own calculations took the demand already.
+// After the neutral: theirs is not known and counts in full too.
+void add_other_buildings(LoadCalculation& load, LoadQuestion const& q);
+
 // The neutral by the standard method, whatever method the load was reckoned by.
 void add_neutral(LoadCalculation& load, LoadQuestion const& q);
 

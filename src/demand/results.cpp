@@ -123,6 +123,9 @@ std::string verdict(LoadQuestion const& q, LoadCalculation const& load, ServiceS
     auto const heaviest = size.lines ? std::max(size.lines->a, size.lines->b) : size.amps;
     auto const of_leg =
         size.lines ? fmt::format(" on leg {}", size.lines->a > size.lines->b ? 'A' : 'B') : std::string();
+    if (!size.fits && load.all_at_once)
+        return fmt::format("All of it at once would be more than {} carries: {}{}, {} too much.", rating,
+                           shown(heaviest), of_leg, shown(heaviest - *q.facts.rating));
     if (!size.fits)
         return fmt::format("Too much for {}: {}{}, {} more than it is good for.", rating, shown(heaviest), of_leg,
                            shown(heaviest - *q.facts.rating));

@@ -75,7 +75,7 @@ inline constexpr RuleId kRules[] = {
     {"need-kitchen-share", "W", "W"},
     {"need-dedicated", "W", "W"},
     {"need-neutral-at-switch", "W", "W"},
-    {"load-service", "E", "E"},
+    {"load-service", "E/W, W, N", "E/W, W, N"}, // N: another building, all of it at once
     {"job-assumed", "N", "N"},
     {"job-unknown", "N", "N"},
     // Not in the first list: letters that no typeface has, acceptances that cover nothing.
@@ -83,8 +83,8 @@ inline constexpr RuleId kRules[] = {
     {"job-accept-unused", "W", "W", false},
 };
 
-// Explained, not checked: with the rough-in sheets and the load calculation.
-inline constexpr std::string_view kLater[] = {"box-full", "box-mixed", "run-hole", "run-support", "run-bundle",
-                                              "dc-fuse",  "dc-drop",   "tape-dc",  "load-service"};
+// Explained, not checked: with the rough-in sheets.
+inline constexpr std::string_view kLater[] = {"box-full",   "box-mixed", "run-hole", "run-support",
+                                              "run-bundle", "dc-fuse",   "dc-drop",  "tape-dc"};
 
 } // namespace agreed
