@@ -13,6 +13,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 namespace legwork {
 
@@ -58,68 +59,81 @@ double largest_hot(Case const& c, Circuit const& circuit) {
     return draw ? value(draw->current) : 0;
 }
 
-void enlarge(Circuit& circuit, std::int64_t num, std::int64_t den) {
-    if (circuit.load) circuit.load = VoltAmperes{circuit.load->count * num / den};
-    if (circuit.measured) circuit.measured = Amps{circuit.measured->count * num / den};
+// What one circuit by itself puts on the legs of its panel's feeder, and for how much it counts.
+struct Share {
+    Circuit const* circuit;
+    LegAmps legs;
+    double percent = 100;
+};
+
+LegAmps alone(Case const& c, std::vector<Circuit const*> const& circuits, Circuit const& one, Panel const& panel,
+              Feed const& feed) {
+    Job job = c.job;
+    for (Circuit& o : job.circuits)
+        if (o.mark != one.mark && std::ranges::find(circuits, o.mark, &Circuit::mark) != circuits.end())
+            o.load = VoltAmperes{}, o.measured.reset();
+    return leg_amps({job, c.plan, c.book}, panel, nullptr, feed);
 }
 
-// The job with what runs for hours, and the largest motor, at a quarter more.
-Job weighed(Case const& c, std::vector<Circuit const*> const& circuits) {
-    Job job = c.job;
+// What runs for hours, and the largest motor, at a quarter more.
+std::vector<Share> shares(Case const& c, std::vector<Circuit const*> const& circuits, Panel const& panel,
+                          Feed const& feed) {
     Circuit const* motor = nullptr;
     for (Circuit const* o : circuits)
         if (counts(*o) && is_motor(*o) && (!motor || largest_hot(c, *o) > largest_hot(c, *motor))) motor = o;
-    for (Circuit& o : job.circuits) {
-        bool const here =
-            std::ranges::any_of(circuits, [&](Circuit const* b) { return b->mark == o.mark; }) && counts(o);
-        if (!here) continue;
-        if (continuous(c, o))
-            enlarge(o, 100, c.book.continuous_percent.value);
-        else if (motor && motor->mark == o.mark)
-            enlarge(o, c.book.motor_wire_percent.value, 100);
+    std::vector<Share> all;
+    for (Circuit const* o : circuits) {
+        if (!counts(*o)) continue;
+        Share s{o, alone(c, circuits, *o, panel, feed)};
+        if (continuous(c, *o))
+            s.percent = 10000.0 / static_cast<double>(c.book.continuous_percent.value);
+        else if (o == motor)
+            s.percent = static_cast<double>(c.book.motor_wire_percent.value);
+        all.push_back(s);
     }
-    return job;
+    return all;
 }
 
 // The hot of a feeder that carries most, from the source that makes it so.
 struct Heavy {
-    std::optional<Feed> feed;
+    std::vector<Share> shares;
     Leg leg = Leg::a;
     double amps = 0, other = 0; // of the other leg
 };
-double on_leg(LegAmps const& l, Leg leg) { return leg == Leg::a ? l.a : l.b; }
+// Of the one hot of a one-pole feeder both legs of its panel.
+double on_hot(LegAmps const& l, Leg leg, Circuit const& feeder) {
+    if (feeder.poles == 1) return l.a + l.b;
+    return leg == Leg::a ? l.a : l.b;
+}
 
-Heavy heaviest(Case const& c, Panel const& panel, Circuit const& feeder) {
-    Heavy worst;
+std::optional<Heavy> heaviest(Case const& c, std::vector<Circuit const*> const& circuits, Panel const& panel,
+                              Circuit const& feeder) {
+    std::optional<Heavy> worst;
     for (Feed const& feed : feeds(c.job, panel)) {
         if (is_dc(feed.kind)) continue;
-        auto const legs = leg_amps(c, panel, nullptr, feed);
-        bool const a = legs.a >= legs.b;
-        double const amps = feeder.poles == 1 ? legs.a + legs.b : std::max(legs.a, legs.b);
-        if (!worst.feed || amps > worst.amps)
-            worst = {feed, a ? Leg::a : Leg::b, amps, feeder.poles == 1 ? 0 : std::min(legs.a, legs.b)};
+        auto const all = shares(c, circuits, panel, feed);
+        LegAmps sum;
+        for (Share const& s : all) sum.a += s.legs.a * s.percent / 100, sum.b += s.legs.b * s.percent / 100;
+        Leg const leg = sum.a >= sum.b ? Leg::a : Leg::b;
+        if (double const amps = on_hot(sum, leg, feeder); !worst || amps > worst->amps)
+            worst = Heavy{all, leg, amps, std::min(sum.a, sum.b)};
     }
     return worst;
 }
 
-// "H1 12.5 A x 125 % + T1 15 A": what each circuit by itself puts on that hot.
-std::string sum_words(Case const& c, Job const& heavier, std::vector<Circuit const*> const& circuits,
-                      Panel const& panel, Circuit const& feeder, Heavy const& at) {
-    auto const alone = [&](Job job, std::string const& mark) {
-        for (Circuit& o : job.circuits)
-            if (o.mark != mark && std::ranges::find(circuits, o.mark, &Circuit::mark) != circuits.end())
-                o.load = VoltAmperes{}, o.measured.reset();
-        auto const legs = leg_amps({job, c.plan, c.book}, panel, nullptr, *at.feed);
-        return feeder.poles == 1 ? legs.a + legs.b : on_leg(legs, at.leg);
-    };
+// "leg A: H1 12.5 A x 125 % + T1 15 A = 30.63 A; leg B 15.63 A"
+std::string sum_words(Heavy const& h, Circuit const& feeder) {
     std::string sum;
-    for (Circuit const* o : circuits) {
-        double const plain = alone(c.job, o->mark), more = alone(heavier, o->mark);
-        if (more < 0.005) continue;
-        sum += fmt::format("{}{} {}", sum.empty() ? "" : " + ", o->mark, exact(plain));
-        if (more > plain + 0.001) sum += fmt::format(" x {} %", c.book.motor_wire_percent.value);
+    for (Share const& s : h.shares) {
+        double const amps = on_hot(s.legs, h.leg, feeder);
+        if (amps < 0.005) continue;
+        sum += fmt::format("{}{} {}", sum.empty() ? "" : " + ", s.circuit->mark, exact(amps));
+        if (s.percent > 100) sum += fmt::format(" x {} %", figure(s.percent, 1));
     }
-    return sum;
+    sum += (sum.empty() ? "" : " = ") + exact(h.amps);
+    if (feeder.poles == 1) return "its one hot: " + sum;
+    bool const a = h.leg == Leg::a;
+    return fmt::format("leg {}: {}; leg {} {}", a ? "A" : "B", sum, a ? "B" : "A", exact(h.other));
 }
 
 Wanted by_main(Case const& c, Panel const& fed, std::string why) {
@@ -150,26 +164,21 @@ Wanted wanted_by_panel(Case const& c, Panel const& fed) {
         w.find_out = what + ", or give that panel a main";
         return w;
     }
-    Job const heavier = weighed(c, circuits);
-    auto const at = heaviest({heavier, c.plan, c.book}, fed, feeder);
-    w.whole_panel = true;
-    w.topic = "wire-continuous/feeder";
-    w.source = cite(c.book, w.topic).source;
-    if (!at.feed) {
+    auto const heavy = heaviest(c, circuits, fed, feeder);
+    if (!heavy) {
         w.find_out = fmt::format("a source for panel \"{}\"", fed.name);
         return w;
     }
-    auto const hot = feeder.poles == 1 ? "its one hot" : at.leg == Leg::a ? "leg A" : "leg B";
-    auto const other =
-        feeder.poles == 1 ? std::string() : fmt::format("; leg {} {}", at.leg == Leg::a ? "B" : "A", exact(at.other));
+    w.whole_panel = true;
+    w.topic = "wire-continuous/feeder";
+    w.source = cite(c.book, w.topic).source;
     w.steps.push_back(
         step(c,
              fmt::format("all of panel \"{}\" at once, what runs for hours and the largest motor at {} %, "
-                         "no demand factor taken; {}: {} = {}{}",
-                         fed.name, c.book.motor_wire_percent.value, hot,
-                         sum_words(c, heavier, circuits, fed, feeder, at), exact(at.amps), other),
+                         "no demand factor taken; {}",
+                         fed.name, c.book.motor_wire_percent.value, sum_words(*heavy, feeder)),
              w.topic));
-    w.breaker = w.wire = Amps{static_cast<std::int64_t>(at.amps * 1000 + 0.999)};
+    w.breaker = w.wire = Amps{std::llround(heavy->amps * 100) * 10}; // as printed
     if (fed.main && *fed.main < w.breaker) {
         auto capped = by_main(c, fed, "less at any time");
         capped.steps.insert(capped.steps.begin(), w.steps.begin(), w.steps.end());
