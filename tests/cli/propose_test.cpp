@@ -9,6 +9,8 @@
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
 
+#include <sstream>
+
 using nlohmann::json;
 
 namespace {
@@ -114,4 +116,119 @@ TEST_CASE("check --write asks for --propose and for a file", "[cli][propose]") {
     REQUIRE(call({"check", folder / "job.toml", "--write"}).status == 2);
     REQUIRE(call({"check", folder / "job.toml", "--propose", "--measure"}).status == 2);
     REQUIRE(run_process({"check", "-", "--propose", "--write"}, unsized_job()).status == 2);
+}
+
+namespace {
+// A bit of everything that lacks sizes: a pair, a range, a charger, a nameplate, a run of two pieces, a feeder and what
+// is behind it, and what has one of the two already.
+std::string whole_house(std::string const& code) {
+    auto const circuit = [](std::string const& mark, std::string const& name, std::string const& keys) {
+        return "\n[[circuit]]\nmark  = \"" + mark + "\" # " + name + "\nname  = \"" + name + "\"\n" + keys;
+    };
+    std::string const main = "panel = \"Main\"\n", shop = "panel = \"Shop\"\n";
+    return "[job]\nname = \"Larch bothy\"\ncode = \"" + code +
+           "\"\n\n[[panel]]\nname = \"Main\"\nspaces = 40\nsupply = \"120/240\"\n"
+           "\n[[panel]]\nname = \"Shop\"\nspaces = 12\nfeeder = \"Main/SP\"\n" +
+           circuit("K1", "Counter, left", main + "use = \"kitchen counter\"\nload = \"1500 VA\"\nmultiwire = \"K\"\n") +
+           circuit("K2", "Counter, right",
+                   main + "use = \"kitchen counter\"\nmultiwire = \"K\"\nlength = \"9.5 m\" # measured\n") +
+           circuit("RG", "Range", main + "use = \"range\"\npoles = 2\nload = \"14 kW\"\nlength = \"7 m\"\n") +
+           circuit("EV", "Car charger, carport",
+                   main + "use = \"vehicle charger\"\npoles = 2\nload = \"7680 VA\"\nlength = \"20 m\"\n") +
+           circuit("HP", "Heat pump, north wall",
+                   main + "use = \"heat pump\"\npoles = 2\nmca = \"18.4 A\"\nmop = \"30 A\"\nlength = \"12 m\"\n") +
+           circuit("WP", "Well pump, spring",
+                   main + "use = \"well pump\"\npoles = 2\nload = \"1.5 kW\"\nsegments = [ # two pieces\n  { kind = "
+                          "\"12/2\", length = \"6 m\" },\n  { length = \"80 m\" },\n]\n") +
+           circuit("B1", "Baseboard, loft",
+                   main + "use = \"baseboard\"\npoles = 2\nload = \"3.5 kW\"\ncable = \"12/2\" # pulled\nlength = \"17 "
+                          "m\"\n") +
+           circuit("SP", "Shop feeder", main + "poles = 2\nlength = \"45 m\"\n") +
+           circuit("T1", "Table saw",
+                   shop + "motor = true\nuse = \"workshop\"\nload = \"1800 VA\"\nlength = \"9 m\"\n") +
+           circuit("H1", "Shop heater", shop + "use = \"heating\"\npoles = 2\nload = \"3 kW\"\nlength = \"8 m\"\n");
+}
+} // namespace
+
+TEST_CASE("sizes written into a job are found good by check, and nothing else of the file changes", "[cli][propose]") {
+    TemporaryFolder const folder;
+    auto const path = folder / "job.toml";
+    auto const before = whole_house(GENERATE("NEC 2017", "NEC 2023", "CE 2018", "CE 2024"));
+    legwork::write_file(path, before);
+    auto const called = call({"check", path, "--propose", "--write", "--json"});
+    CAPTURE(called.out, called.err);
+    auto const told = json::parse(called.out);
+    REQUIRE(told["written"]["path"] == path);
+    REQUIRE(told["proposals"].size() == 10);
+    for (auto const& p : told["proposals"]) {
+        CAPTURE(p.dump());
+        CHECK(p["find_out"].is_null());
+        CHECK(p["steps"].size() >= 3);
+    }
+    REQUIRE(contents(folder / "job.before.toml") == before);
+    for (auto const& f : json::parse(call({"check", path, "--json"}).out)["findings"]) {
+        CAPTURE(f.dump());
+        auto const rule = f["rule"].get<std::string>();
+        bool const of_size = rule.starts_with("wire-") || rule == "mw-conductors" || rule == "mw-unequal" ||
+                             rule == "panel-feeder-wires";
+        bool const asks_nothing = rule == "wire-smaller-downstream";
+        CHECK((!of_size || asks_nothing));
+    }
+    // Without the keys put in, the file is the old one.
+    std::string rest;
+    std::istringstream now(contents(path));
+    for (std::string line; std::getline(now, line);)
+        if (line.ends_with("# pulled") || !(line.starts_with("breaker") || line.starts_with("cable")))
+            rest += line + "\n";
+    auto const put_in = std::string(", kind = \"");
+    if (auto const at = rest.find(put_in); at != std::string::npos)
+        rest.erase(at, rest.find('"', at + put_in.size()) + 1 - at);
+    CHECK(rest == before);
+}
+
+TEST_CASE("where sizes cannot be written, the file stays and it is said", "[cli][propose]") {
+    TemporaryFolder const folder;
+    auto const path = folder / "job.toml";
+    auto const missing = call({"check", path, "--propose", "--write"});
+    REQUIRE(missing.status == 2);
+    REQUIRE_THAT(missing.err, Catch::Contains("cannot read it"));
+    legwork::write_file(path, "[job]\ncode = \"NEC 2023\"\ncircuit = [");
+    REQUIRE(call({"check", path, "--propose", "--write"}).status == 2);
+    REQUIRE(folder.names() == std::vector<std::string>{"job.toml"});
+    auto const alone = call({"check", path, "--write"});
+    REQUIRE_THAT(alone.err, Catch::Contains("--write requires --propose"));
+    // All is sized: nothing is written, nothing is kept.
+    auto sized = unsized_job();
+    sized.erase(sized.find("\n[[circuit]]\nmark   = \"WH\""));
+    sized += "\n[[circuit]]\nmark = \"L1\"\nname = \"Lights, loft\"\nuse = \"lighting\"\nbreaker = \"15 A\"\nload = "
+             "\"240 VA\"\ncable = \"14/2\"\nlength = \"20 ft\"\n";
+    legwork::write_file(path, sized);
+    auto const nothing = call({"check", path, "--propose", "--write"});
+    REQUIRE(nothing.status == 0);
+    REQUIRE_THAT(nothing.out, Catch::Contains("Nothing to propose: every circuit has its breaker and its cable."));
+    REQUIRE(contents(path) == sized);
+    REQUIRE(folder.names() == std::vector<std::string>{"job.toml"});
+}
+
+TEST_CASE("the reckoning is listed line by line with its section", "[cli][propose]") {
+    TemporaryFolder const folder;
+    auto const path = folder / "job.toml";
+    legwork::write_file(path, unsized_job());
+    auto const out = call({"check", path, "--propose"}).out;
+    for (auto const* words :
+         {"WH, Water heater, closet: 25 A breaker, 10/2\n    4500 VA at 240 V = 18.75 A\n",
+          "    water heater, continuous by use: 18.75 A x 125 % = 23.44 A (NEC 2023 422.13)\n",
+          "L1, Lights, loft: 14/2\n", "    its breaker is 15 A\n", "X1, Spare corner: nothing proposed\n",
+          "    Find out or put right first: what hangs on it",
+          "The file is unchanged; --write puts these sizes into it."})
+        CHECK_THAT(out, Catch::Contains(words));
+}
+
+TEST_CASE("a number from memory is marked as that", "[cli][propose]") {
+    TemporaryFolder const folder;
+    auto const path = folder / "job.toml";
+    auto job = unsized_job();
+    job.replace(job.find("NEC 2023"), 8, "CE 2024");
+    legwork::write_file(path, job);
+    CHECK_THAT(call({"check", path, "--propose"}).out, Catch::Contains("Table 13 (from memory"));
 }
