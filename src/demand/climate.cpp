@@ -176,13 +176,15 @@ Climate add_climate(StepList& steps, Job const& job, LoadItems const& items, Cli
     c.empty = false;
     auto const [heat, cool, ways] = sides(steps, job, all, shares);
     auto const hot = sum_of(heat), cold = sum_of(cool);
-    Parts const& larger = hot >= cold ? heat : cool;
-    c.va = std::max(hot, cold);
     c.heat = items_of(heat);
     c.cool = items_of(cool);
+    auto const more = [&](LoadItems const& side) { return shares.more ? shares.more(side) : 0; };
+    bool const heat_counts = cool.empty() || (!heat.empty() && hot + more(c.heat) >= cold + more(c.cool));
+    Parts const& larger = heat_counts ? heat : cool;
+    c.va = heat_counts ? hot : cold;
     c.counted = items_of(larger);
     c.left_out = only(all, [&](LoadItem const& i) { return !has(c.counted, i); });
-    if (hot >= cold) c.ways_to_heat = ways;
+    if (heat_counts) c.ways_to_heat = ways;
     if (heat.size() + cool.size() == 1) {
         Part const& p = larger.front();
         finish(steps, shares.kind, p.label, p.topic, p.arithmetic, p.va, p.items, p.source);
@@ -206,7 +208,9 @@ Climate add_climate(StepList& steps, Job const& job, LoadItems const& items, Cli
                as_sum(figures_of(larger)), c.va, c.counted, source);
     else
         finish(steps, shares.kind, "The larger of heating and cooling", "never-together",
-               fmt::format("{} VA or {} VA: {} VA", hot, cold, c.va), c.va, c.counted, source);
+               fmt::format("{} VA or {} VA: {} VA{}", hot, cold, c.va,
+                           c.va < std::max(hot, cold) ? ", the larger with what is added for long running" : ""),
+               c.va, c.counted, source);
     return c;
 }
 

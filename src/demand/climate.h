@@ -16,6 +16,8 @@ struct ClimateShares {
     std::function<bool(LoadItem const&)> is_separate{};
     // Of cite_load.h: heat of which a share counts, whatever else heats, what cools.
     std::string_view topic = "heat", rest_topic = "central-heat", cooling_topic = "cooling";
+    // What these add to the total above their figures, where that decides which side is the larger.
+    std::function<std::int64_t(LoadItems const&)> more{};
     LoadStep::Kind kind = LoadStep::Kind::counted; // of the last step
 };
 

@@ -133,28 +133,30 @@ void add_to_line(Work& w, LoadItem const& i, std::int64_t va) {
     if (i.circuit->poles == 1 && va > 0) w.one_line.push_back({i.circuit->mark, va});
 }
 
-MotorMore add_largest_motor(Work& w, LoadItems const& counted, LoadItems const& left_out, MotorLoads const& m) {
-    LoadItem const* largest = nullptr;
-    auto const look = [&](LoadItems const& some) {
-        bool found = false;
+MotorMore largest_motor(LoadItems const& counted, LoadItems const& left_out, MotorLoads const& m) {
+    MotorMore more;
+    auto const look = [&](LoadItems const& some, bool are_left_out) {
         for (LoadItem const& i : some)
-            if (i.motor && i.va > (largest ? largest->va : 0)) largest = &i, found = true;
-        return found;
+            if (i.motor && i.va > (more.motor ? more.motor->va : 0))
+                more = {i, share_of(i.va, m.percent.value), are_left_out};
     };
-    look(counted);
-    bool const is_left_out = m.left_out && look(left_out);
-    if (!largest) return {};
-    auto const more = share_of(largest->va, m.percent.value);
-    auto const source = is_left_out ? *m.left_out : m.percent.source;
-    w.steps.counted(fmt::format("Largest motor, more: {}{}", largest->label, is_left_out ? ", though left out" : ""),
-                    "motor", as_share(largest->va, m.percent.value), more, largest->marks(), source);
-    if (is_left_out)
+    look(counted, false);
+    if (m.left_out) look(left_out, true);
+    return more;
+}
+
+void add_motor(Work& w, MotorMore const& more, MotorLoads const& m) {
+    if (!more.motor) return;
+    auto const& motor = *more.motor;
+    w.steps.counted(fmt::format("Largest motor, more: {}{}", motor.label, more.left_out ? ", though left out" : ""),
+                    "motor", as_share(motor.va, m.percent.value), more.va, motor.marks(),
+                    more.left_out ? *m.left_out : m.percent.source);
+    if (more.left_out)
         w.notes.push_back(fmt::format("{} never runs with what is larger, but is the largest motor of all: its {} % "
                                       "count all the same ({}).",
-                                      largest->label, m.percent.value,
+                                      motor.label, m.percent.value,
                                       text(cite(w.q.book, "load-service/never-together"))));
-    add_to_line(w, *largest, more);
-    return {largest, more};
+    add_to_line(w, motor, more.va);
 }
 
 bool adds_climate(Loads const& loads) {

@@ -165,6 +165,12 @@ Loads loads_of(LoadQuestion const& q) {
     return loads;
 }
 
+LoadItems managed_within_limit(LoadQuestion const& q, Loads const& loads) {
+    auto all = loads.managed;
+    for (LoadItem& i : all) i.va = std::min(i.va, whole_va(q.facts.volts * q.job.dwelling->energy_management->limit));
+    return all;
+}
+
 LoadItems managed_in_full(LoadQuestion const& q, Loads const& loads) {
     if (loads.managed.empty() || !std::ranges::all_of(loads.managed, &LoadItem::known)) return {};
     auto const most = whole_va(q.facts.volts * q.job.dwelling->energy_management->limit);

@@ -38,6 +38,8 @@ Loads loads_of(LoadQuestion const& q);
 
 // All that a device holds back, where it stays within the limit: it then counts as if there were no device.
 LoadItems managed_in_full(LoadQuestion const& q, Loads const& loads);
+// What a device holds back, each no larger than the limit: the largest motor may be among them.
+LoadItems managed_within_limit(LoadQuestion const& q, Loads const& loads);
 
 // The circuits of this panel and of those that it feeds, in the file's order; feeders of panels with circuits are left
 // out.

@@ -65,7 +65,32 @@ void add_outlets(Work& w, ListedLoads const& l, NeutralParts& parts) {
     parts.push_back({"Receptacles after demand", w.steps.slices("Receptacles", "outlets", sum, l.outlets), false});
 }
 
-// What a continuous load counts above its own figure.
+LoadItems with(LoadItems all, LoadItems const& more) {
+    all.insert(all.end(), more.begin(), more.end());
+    return all;
+}
+
+// What some loads count above their figures: the largest motor, and what runs for hours.
+struct Extras {
+    MotorMore motor;
+    LoadItems continuous, presumed;
+    std::int64_t percent = 0; // of the last two
+
+    std::int64_t va() const {
+        return motor.va + share_of(sum_va(continuous), percent) + share_of(sum_va(presumed), percent);
+    }
+};
+
+Extras extras_of(Work const& w, ListedLoads const& l, LoadItems const& counted, LoadItems const& left_out) {
+    Extras e;
+    e.motor = largest_motor(with(counted, managed_within_limit(w.q, w.loads)), left_out, l.motor);
+    auto const is_motor = [&](LoadItem const& i) { return e.motor.motor && e.motor.motor->circuit == i.circuit; };
+    e.continuous = only(counted, [&](LoadItem const& i) { return !is_motor(i) && is_continuous(w, i); });
+    e.presumed = only(counted, [&](LoadItem const& i) { return is_presumed(w, i); });
+    e.percent = l.continuous_percent.value - 100;
+    return e;
+}
+
 void add_more(Work& w, LoadItems const& some, std::string const& what, std::string_view topic, std::int64_t percent,
               Source source) {
     auto const sum = sum_va(some);
@@ -73,6 +98,35 @@ void add_more(Work& w, LoadItems const& some, std::string const& what, std::stri
     auto const words = some.size() > 1 ? as_sum(figures(some)) + ", " : std::string();
     w.steps.counted(what, topic, words + as_share(sum, percent), share_of(sum, percent), marks_of(some), source);
     for (LoadItem const& i : some) add_to_line(w, i, share_of(i.va, percent));
+}
+
+void add_extras(Work& w, ListedLoads const& l, Extras const& e) {
+    add_motor(w, e.motor, l.motor);
+    add_more(w, e.continuous, "Continuous loads, more", "continuous", e.percent, l.continuous_percent.source);
+    add_more(w, e.presumed, "Loads presumed continuous, more", "presumed", e.percent, Source::memory);
+}
+
+// Heating or cooling: the larger with all that it brings.
+Climate add_heat(Work& w, ListedLoads const& l, LoadItems const& others) {
+    auto const all = only(w.loads.items, is_climate);
+    add_unknown(w.unknown, all);
+    ClimateShares shares;
+    shares.topic = shares.rest_topic = shares.cooling_topic = "listed";
+    shares.more = [&](LoadItems const& side) {
+        auto const is_out = [&](LoadItem const& i) {
+            return std::ranges::none_of(side, [&](LoadItem const& s) { return s.circuit == i.circuit; });
+        };
+        return extras_of(w, l, with(others, side), only(all, is_out)).va();
+    };
+    return add_climate(w.steps, w.q.job, all, shares);
+}
+
+// What a device lets through may run for hours as what it holds back.
+void add_managed_more(Work& w, std::int64_t managed, std::int64_t percent) {
+    auto const lasts = [&](LoadItem const& i) { return is_continuous(w, i) || is_presumed(w, i); };
+    if (!managed_in_full(w.q, w.loads).empty() || std::ranges::none_of(w.loads.managed, lasts)) return;
+    w.steps.counted("What a device holds back, more", "continuous", as_share(managed, percent),
+                    share_of(managed, percent), marks_of(w.loads.managed), Source::memory);
 }
 } // namespace
 
@@ -87,30 +141,16 @@ NeutralParts listed(Work& w, ListedLoads const& l) {
         add_to_line(w, i, i.va);
         add_to_neutral(parts, i, i.va);
     }
-    auto const all_climate = only(w.loads.items, is_climate);
-    add_unknown(w.unknown, all_climate);
-    ClimateShares shares;
-    shares.topic = shares.rest_topic = shares.cooling_topic = "listed";
-    auto const climate = add_climate(w.steps, w.q.job, w.loads.items, shares);
+    auto const others = with(with(outlets_of(w, l), plain), managed_in_full(w.q, w.loads));
+    auto const climate = add_heat(w, l, others);
     for (LoadItem const& i : climate.counted) add_to_line(w, i, i.va);
     add_climate_to_neutral(parts, climate);
     auto const managed = add_managed(w, LoadStep::Kind::counted);
-    auto counted = outlets_of(w, l);
-    for (auto const& more : {plain, climate.counted, managed_in_full(w.q, w.loads)})
-        counted.insert(counted.end(), more.begin(), more.end());
-    auto const more = add_largest_motor(w, counted, climate.left_out, l.motor);
-    add_motor_to_neutral(parts, more);
-    auto const is_motor = [&](LoadItem const& i) { return more.motor && more.motor->circuit == i.circuit; };
-    auto const percent = l.continuous_percent.value - 100;
-    add_more(w, only(counted, [&](LoadItem const& i) { return !is_motor(i) && is_continuous(w, i); }),
-             "Continuous loads, more", "continuous", percent, l.continuous_percent.source);
-    add_more(w, only(counted, [&](LoadItem const& i) { return is_presumed(w, i); }), "Loads presumed continuous, more",
-             "presumed", percent, Source::memory);
-    if (managed_in_full(w.q, w.loads).empty() && std::ranges::any_of(w.loads.managed, [&](LoadItem const& i) {
-            return is_continuous(w, i) || is_presumed(w, i);
-        }))
-        w.steps.counted("What a device holds back, more", "continuous", as_share(managed, percent),
-                        share_of(managed, percent), marks_of(w.loads.managed), Source::memory);
+    auto const counted = with(others, climate.counted);
+    auto const extras = extras_of(w, l, counted, climate.left_out);
+    add_extras(w, l, extras);
+    add_motor_to_neutral(parts, extras.motor);
+    add_managed_more(w, managed, extras.percent);
     return parts;
 }
 

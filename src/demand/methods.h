@@ -29,12 +29,14 @@ std::int64_t add_general_load(Work& w, FloorLoads const& f);
 std::int64_t add_managed(Work& w, LoadStep::Kind kind);
 // Notes what one hot carries alone.
 void add_to_line(Work& w, LoadItem const& i, std::int64_t va);
-// A percent of the largest motor among these, and among those left out where the code asks for it. What is added.
+// A percent of the largest motor among these, and among those left out where the code asks for it.
 struct MotorMore {
-    LoadItem const* motor = nullptr; // of the two lists
-    std::int64_t va = 0;
+    std::optional<LoadItem> motor{}; // nothing when there is none
+    std::int64_t va = 0;             // what is added
+    bool left_out = false;
 };
-MotorMore add_largest_motor(Work& w, LoadItems const& counted, LoadItems const& left_out, MotorLoads const& m);
+MotorMore largest_motor(LoadItems const& counted, LoadItems const& left_out, MotorLoads const& m);
+void add_motor(Work& w, MotorMore const& more, MotorLoads const& m);
 
 // What the neutral of a service takes from the standard method.
 struct NeutralPart {

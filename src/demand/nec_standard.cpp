@@ -123,9 +123,11 @@ NeutralParts standard_by_floor(Work& w, FloorLoads const& f) {
         if (std::ranges::any_of(w.loads.managed, &LoadItem::neutral)) parts.push_back({"Energy management", va, false});
     auto motors = only(w.loads.items, is_other_appliance);
     motors.insert(motors.end(), climate.counted.begin(), climate.counted.end());
-    auto const managed = managed_in_full(w.q, w.loads);
+    auto const managed = managed_within_limit(w.q, w.loads);
     motors.insert(motors.end(), managed.begin(), managed.end());
-    add_motor_to_neutral(parts, add_largest_motor(w, motors, climate.left_out, f.motor));
+    auto const more = largest_motor(motors, climate.left_out, f.motor);
+    add_motor(w, more, f.motor);
+    add_motor_to_neutral(parts, more);
     return parts;
 }
 
