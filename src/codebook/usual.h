@@ -22,6 +22,10 @@ std::optional<UsualCircuit> household_circuit(CodeBook const& book, std::string_
 // Custom, where the load is not known. Nothing for uses whose loads differ too much to say (heaters, motors).
 std::optional<UsualCircuit> customary_circuit(CodeBook const& book, std::string_view use, int poles);
 
+// The receptacle of an appliance that is sold with a cord, where the circuit names none: "14-30R". Empty for others.
+// Common practice, no source.
+std::string_view usual_receptacle(std::string_view use, int poles);
+
 // The smallest breaker that is proposed, whatever the load. A 10 A breaker (NEC 2023) is for lighting and little else.
 Amps least_proposed_breaker();
 

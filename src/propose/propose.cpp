@@ -10,6 +10,7 @@
 #include "check/say.h"
 #include "check/wire.h"
 #include "codebook/cite.h"
+#include "codebook/usual.h"
 #include "propose/sizing.h"
 #include "units/text.h"
 
@@ -195,16 +196,26 @@ private:
         std::string words = m.wanted.breaker < 15_A ? "the smallest breaker of a circuit" : "next standard breaker";
         if (m.wanted.breaker == breaker) words = "breaker";
         if (next && *next < breaker) {
-            auto const outlets = outlets_words(*m.circuit);
             bool const by_pair = group.size() > 1 && group[1 - i].wanted.breaker > m.wanted.breaker;
-            words = by_pair           ? fmt::format("one size with {}", group[1 - i].circuit->mark)
-                    : outlets.empty() ? "the next breaker that circuits of receptacles have"
-                                      : fmt::format("the next breaker that {} may stand on", outlets);
+            words = by_pair ? fmt::format("one size with {}", group[1 - i].circuit->mark)
+                            : next_for_receptacles(*m.circuit, *next);
             p.steps.push_back(
                 step(c_, fmt::format("{}: {}", words, text(breaker)), by_pair ? "mw-unequal" : "wire-outlet/amperes"));
             return;
         }
         p.steps.push_back(step(c_, fmt::format("{}: {}", words, text(breaker)), "wire-breaker-size"));
+    }
+
+    // Why it is not the standard breaker that the load would do with.
+    static std::string next_for_receptacles(Circuit const& circuit, Amps without) {
+        auto const outlets = outlets_words(circuit);
+        if (!outlets.empty()) return fmt::format("the next breaker that {} may stand on", outlets);
+        auto const usual = usual_receptacle(circuit.use, circuit.poles);
+        if (usual.empty()) return "the next breaker that circuits of receptacles have";
+        return fmt::format(
+            "the next breaker that {}, the usual receptacle of a {}, may stand on (wired in without one, "
+            "{} would do)",
+            usual, circuit.use, text(without));
     }
 
     std::string conductor_words(Circuit const& circuit, Proposal const& p) const {

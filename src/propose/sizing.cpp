@@ -122,6 +122,21 @@ bool Sizing::breaker_suits(Amps breaker, std::string& why) const {
     return false;
 }
 
+std::vector<Amps> Sizing::possible(Amps least, std::optional<Amps> most, std::optional<Amps> given,
+                                   bool as_sold) const {
+    auto sizes = given ? std::vector{*given} : possible_breakers(c_, *members_.front().circuit, as_sold);
+    for (Member const& m : members_) {
+        auto const also = possible_breakers(c_, *m.circuit, as_sold);
+        std::erase_if(sizes, [&](Amps a) {
+            Circuit circuit = *m.circuit;
+            circuit.breaker = a;
+            bool const listed_size = given || std::ranges::find(also, a) != also.end();
+            return !listed_size || a < least || (most && a > *most) || !outlets_take_breaker(c_, circuit);
+        });
+    }
+    return sizes;
+}
+
 std::optional<Amps> Sizing::breaker(std::string& why) {
     Amps least = least_proposed_breaker();
     std::optional<Amps> most, given;
@@ -134,18 +149,12 @@ std::optional<Amps> Sizing::breaker(std::string& why) {
         why = fmt::format("{} is needed, and its pair has {}: one breaker size for both", exact(least), text(*given));
         return std::nullopt;
     }
-    auto possible = given ? std::vector{*given} : possible_breakers(c_, *members_.front().circuit);
-    for (Member const& m : members_) {
-        auto const also = possible_breakers(c_, *m.circuit);
-        std::erase_if(possible, [&](Amps a) {
-            Circuit circuit = *m.circuit;
-            circuit.breaker = a;
-            bool const listed_size = given || std::ranges::find(also, a) != also.end();
-            return !listed_size || a < least || (most && a > *most) || !outlets_take_breaker(c_, circuit);
-        });
+    for (bool const as_sold : {true, false}) { // an appliance too large for its usual receptacle, or wired in
+        std::string refused;
+        for (Amps const a : possible(least, most, given, as_sold))
+            if (breaker_suits(a, refused)) return a;
+        why = refused;
     }
-    for (Amps const a : possible)
-        if (breaker_suits(a, why)) return a;
     if (why.empty() && most && *most < least)
         why = fmt::format("at least {} is needed, and {} is the most", exact(least), exact(*most));
     if (why.empty() && !standard_breaker_at_or_above(c_.book, least))

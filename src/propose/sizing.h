@@ -38,6 +38,7 @@ public:
     std::string_view decided() const { return decided_; } // of the wire: what refused the next thinner one
 
 private:
+    std::vector<Amps> possible(Amps least, std::optional<Amps> most, std::optional<Amps> given, bool as_sold) const;
     bool breaker_suits(Amps breaker, std::string& why) const;
     std::optional<Gauge> least_gauge(Amps breaker, std::optional<Refusal>& last) const;
     std::optional<Refusal> too_thin(Member const& m, Amps breaker, Gauge gauge) const;

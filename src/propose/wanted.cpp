@@ -190,8 +190,11 @@ private:
 bool in_row(ReceptacleRow const& row, int amps) { return amps >= row.least && amps <= row.most; }
 } // namespace
 
-std::vector<Amps> possible_breakers(Case const& c, Circuit const& circuit) {
-    auto const outlets = types(circuit);
+std::vector<Amps> possible_breakers(Case const& c, Circuit const& circuit, bool as_sold) {
+    auto outlets = types(circuit);
+    if (auto const* usual = receptacle_named(usual_receptacle(circuit.use, circuit.poles));
+        usual && as_sold && circuit.outlets.empty())
+        outlets.push_back(usual);
     Use const* use = use_of(circuit);
     bool const for_receptacles = !outlets.empty() || (use && use->receptacle);
     auto const rows = c.book.receptacles;

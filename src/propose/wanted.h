@@ -27,7 +27,7 @@ Wanted wanted(Case const& c, Circuit const& circuit);
 Wanted wanted_by_panel(Case const& c, Panel const& fed);
 
 // Ratings that the receptacles on it let its breaker have; all standard ones where it has none. Rising, from
-// least_proposed_breaker() on.
-std::vector<Amps> possible_breakers(Case const& c, Circuit const& circuit);
+// least_proposed_breaker() on. `as_sold`: where it names no receptacle, the one that its appliance is sold for counts.
+std::vector<Amps> possible_breakers(Case const& c, Circuit const& circuit, bool as_sold);
 
 } // namespace legwork

@@ -32,12 +32,15 @@ Job without_motor_easement(Job job, std::vector<std::string> const& marks) {
 }
 
 // NEC Table 210.21(B)(3), 15, 30 and 50 A rows from memory; CE 5-20R on 20 A from memory.
-bool receptacles_have(Circuit const& c, int breaker, bool nec) {
+// `as_sold`: a dryer and a range that name no receptacle have a 14-30R and a 14-50R (common practice, no source).
+bool receptacles_have(Circuit const& c, int breaker, bool nec, bool as_sold) {
     static std::map<int, std::vector<int>> const of_nec{
         {15, {15}}, {20, {15, 20}}, {30, {30}}, {40, {40, 50}}, {50, {50}}};
     static std::map<int, std::vector<int>> const of_ce{{15, {15}}, {20, {20}}, {30, {30}}, {40, {50}}, {50, {50}}};
     auto const& table = nec ? of_nec : of_ce;
     Use const* use = use_named(c.use);
+    if (c.outlets.empty() && as_sold && c.use == "dryer") return breaker == 30;
+    if (c.outlets.empty() && as_sold && c.use == "range") return breaker == 40 || breaker == 50;
     if (c.outlets.empty()) return !(use && use->receptacle) || breaker > 50 || table.contains(breaker);
     return std::ranges::all_of(c.outlets, [&](std::string const& name) {
         Receptacle const* r = receptacle_named(name);
@@ -65,11 +68,11 @@ double amperes(Job const& job, Circuit const& c) {
     return std::max(load / volts, c.measured ? value(*c.measured) : 0);
 }
 
-bool keeps_customs(Job const& job, Circuit const& c, int breaker, bool nec) {
+bool keeps_customs(Job const& job, Circuit const& c, int breaker, bool nec, bool as_sold) {
     if (c.mca && *c.mca > Amps{breaker * 1000}) return false;
     if (c.mop && Amps{breaker * 1000} > *c.mop) return false;
     if (motor(c) && !c.mca && amperes(job, c) * 1.25 > breaker + 0.002) return false;
-    return receptacles_have(c, breaker, nec) && breaker >= household(job, c, nec);
+    return receptacles_have(c, breaker, nec, as_sold) && breaker >= household(job, c, nec);
 }
 
 Circuit const& at(Job const& job, std::string const& mark) { return *circuit_of(job, mark); }
@@ -97,10 +100,13 @@ Job filled(Job job, std::vector<std::string> const& marks, Amps breaker, Gauge g
     return job;
 }
 
-std::optional<Sizes> smallest(Job const& job, std::vector<std::string> const& marks, std::string_view edition) {
+namespace {
+std::optional<Sizes> smallest_of(Job const& job, std::vector<std::string> const& marks, std::string_view edition,
+                                 bool as_sold) {
     bool const nec = edition.starts_with("NEC");
     for (int const breaker : kBreakers) {
-        if (!std::ranges::all_of(marks, [&](auto const& m) { return keeps_customs(job, at(job, m), breaker, nec); }))
+        if (!std::ranges::all_of(marks,
+                                 [&](auto const& m) { return keeps_customs(job, at(job, m), breaker, nec, as_sold); }))
             continue;
         for (GaugeName const& g : kGauges)
             for (int insulated = 2; insulated <= 4 && g.gauge >= Gauge::awg14; ++insulated) {
@@ -111,6 +117,12 @@ std::optional<Sizes> smallest(Job const& job, std::vector<std::string> const& ma
             }
     }
     return std::nullopt;
+}
+} // namespace
+
+std::optional<Sizes> smallest(Job const& job, std::vector<std::string> const& marks, std::string_view edition) {
+    auto const plugged_in = smallest_of(job, marks, edition, true);
+    return plugged_in ? plugged_in : smallest_of(job, marks, edition, false);
 }
 
 } // namespace legwork::testing
