@@ -195,7 +195,7 @@ Choice chosen(LoadQuestion const& q) {
         return {
             LoadMethod::optional,
             fmt::format("One dwelling on one service of {} A or more may be reckoned so, and it is what most permits "
-                        "are reckoned by; --method standard gives the other.",
+                        "are reckoned by; the standard method holds as well.",
                         f.optional->least_amps.value)};
     if (!q.job.dwelling)
         return {LoadMethod::standard,

@@ -9,6 +9,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cstdlib>
 
 namespace legwork {
 
@@ -87,10 +88,11 @@ void add_present(LoadResults& all, LoadQuestion const& q, LoadCalculation const&
     }
     auto const used =
         size.lines ? size.lines->even_va + 2 * std::max(size.lines->a_va, size.lines->b_va) : load.total_va;
-    auto const words = *size.left_va < 0 || used <= all_va
-                           ? fmt::format("{} − {} = {} VA{}", all_va, used, all_va - used,
-                                         size.lines ? ", with twice what the heavier leg carries alone" : "")
-                           : "nothing: only the left-out part of an ampere is above it";
+    auto const words =
+        *size.left_va < 0 || used <= all_va
+            ? fmt::format("{} − {} = {}{} VA{}", all_va, used, used > all_va ? "−" : "", std::abs(all_va - used),
+                          size.lines ? ", with twice what the heavier leg carries alone" : "")
+            : "nothing: only the left-out part of an ampere is above it";
     all.push_back({size.left_va < 0 ? "Too much by" : "Left on it", words,
                    fmt::format("{} VA", *size.left_va < 0 ? -*size.left_va : *size.left_va), "", true});
     if (!size.largest_circuit) {

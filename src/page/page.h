@@ -57,7 +57,7 @@ struct Page {
 
 // A printed document: what a sheet's file is made of.
 struct Sheet {
-    std::string name;  // "directory", "labels", "tape-notes"
+    std::string name;  // "directory", "labels", "tape-notes", "load"
     std::string panel; // empty when it is of the whole job
     std::string title; // for the document's metadata
     std::vector<Page> pages;

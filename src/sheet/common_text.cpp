@@ -64,6 +64,25 @@ bool leans_back(char32_t c) {
 }
 constexpr char32_t kJoiner = 0x200D;
 
+// Bytes of the longest beginning that fits and ends with a whole letter; of one letter at least.
+std::size_t fitting_bytes(TextWidth const& widths, std::string_view word, Weight weight, Mm x_height, Mm width) {
+    auto const all = letters(word);
+    std::size_t low = 1, high = all.size();
+    while (low < high) {
+        std::size_t const middle = (low + high + 1) / 2;
+        if (widths.width(word.substr(0, all[middle - 1].end), x_height, weight) <= width)
+            low = middle;
+        else
+            high = middle - 1;
+    }
+    auto const parts_letter = [&](std::size_t n) {
+        return n < all.size() && (leans_back(all[n].code) || all[n - 1].code == kJoiner);
+    };
+    std::size_t whole = low;
+    while (whole > 0 && parts_letter(whole)) --whole;
+    return all[(whole > 0 ? whole : low) - 1].end;
+}
+
 } // namespace
 
 std::optional<std::vector<std::string>> wrapped(TextWidth const& widths, std::string_view words, Weight weight,
@@ -85,6 +104,30 @@ std::optional<std::vector<std::string>> wrapped(TextWidth const& widths, std::st
     }
     lines.emplace_back(trimmed(line));
     if (lines.size() > most) return std::nullopt;
+    return lines;
+}
+
+std::vector<std::string> wrapped_whole(TextWidth const& widths, std::string_view words, Weight weight, Mm x_height,
+                                       Mm width) {
+    auto const fits = [&](std::string_view text) { return widths.width(trimmed(text), x_height, weight) <= width; };
+    if (fits(words)) return {std::string(trimmed(words))};
+    std::vector<std::string> lines;
+    std::string line;
+    for (std::string_view piece : pieces(words)) {
+        if (std::string longer = line + std::string(piece); fits(longer)) {
+            line = std::move(longer);
+            continue;
+        }
+        if (!trimmed(line).empty()) lines.emplace_back(trimmed(line));
+        while (!fits(piece)) {
+            auto const n = fitting_bytes(widths, piece, weight, x_height, width);
+            if (n >= piece.size()) break; // one letter wider than the line
+            lines.emplace_back(piece.substr(0, n));
+            piece.remove_prefix(n);
+        }
+        line = piece;
+    }
+    if (!trimmed(line).empty()) lines.emplace_back(trimmed(line));
     return lines;
 }
 

@@ -42,10 +42,14 @@ struct Fitted {
     bool shortened = false; // the last line ends with "…": say so in a finding
 };
 
-// Breaks at spaces, and after "-" and "/" inside a word but not between digits, into lines no wider than `width`; nothing when they would be
-// more than `most`, or a piece alone is too wide.
+// Breaks at spaces, and after "-" and "/" inside a word but not between digits, into lines no wider than `width`;
+// nothing when they would be more than `most`, or a piece alone is too wide.
 std::optional<std::vector<std::string>> wrapped(TextWidth const& widths, std::string_view words, Weight weight,
                                                 Mm x_height, Mm width, std::size_t most);
+
+// As many lines as it takes: nothing is left out, and a word wider than a line goes on in the next.
+std::vector<std::string> wrapped_whole(TextWidth const& widths, std::string_view words, Weight weight, Mm x_height,
+                                       Mm width);
 
 // The words, or as many of them as fit with an ellipsis behind.
 std::string shortened(TextWidth const& widths, std::string_view words, Weight weight, Mm x_height, Mm width);

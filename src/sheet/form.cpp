@@ -17,7 +17,7 @@ namespace legwork {
 namespace {
 
 constexpr Mm kLeastPage = 50, kGreatestPage = 1200;
-constexpr std::array<std::string_view, 3> kSheets{"directory", "labels", "tape-notes"};
+constexpr std::array<std::string_view, 4> kSheets{"directory", "labels", "tape-notes", "load"};
 
 class FormReader {
 public:

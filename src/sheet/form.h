@@ -16,7 +16,7 @@ namespace legwork {
 
 struct Form {
     std::string name;  // "directory-letter"
-    std::string sheet; // "directory", "labels", "tape-notes"
+    std::string sheet; // "directory", "labels", "tape-notes", "load"
     std::string title; // for `legwork forms`: "US letter, 215.9 x 279.4 mm"
     Mm width = 0, height = 0;
     Mm margin = 10;

@@ -6,6 +6,7 @@
 #include "codebook/cite.h"
 #include "sheet/directory.h"
 #include "sheet/labels.h"
+#include "sheet/load.h"
 #include "sheet/tape_notes.h"
 
 #include <fmt/format.h>
@@ -20,6 +21,7 @@ constexpr std::array kKinds{
     SheetKind{"directory", "directory-letter", compose_directory},
     SheetKind{"labels", "labels-letter", compose_labels},
     SheetKind{"tape-notes", "tape-notes-letter", compose_tape_notes},
+    SheetKind{"load", "load-letter", compose_load},
 };
 
 Finding warning(Job const& job, std::string_view rule, Where where, std::string message, std::string fix) {

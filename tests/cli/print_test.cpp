@@ -32,7 +32,7 @@ TEST_CASE("print leaves every sheet as PDF and SVG, and says what it wrote", "[c
     REQUIRE(called.status == 0);
     auto const written = names(folder, "a/b");
     for (auto const* name : {"directory-Main.pdf", "directory-Main-1.svg", "labels.pdf", "labels-1.svg",
-                             "tape-notes.pdf", "tape-notes-1.svg"}) {
+                             "tape-notes.pdf", "tape-notes-1.svg", "load-Main.pdf", "load-Main-1.svg"}) {
         REQUIRE(written.contains(name));
         REQUIRE_THAT(called.out, Catch::Contains(std::string("b/") + name));
     }

@@ -5,6 +5,7 @@
 #include "draw/draw.h"
 #include "labels_fixture.h"
 #include "sheet/labels.h"
+#include "sheet/load.h"
 #include "sheet/tape_notes.h"
 
 #include <catch2/catch.hpp>
@@ -29,14 +30,16 @@ Form shipped(std::string const& name) {
 
 } // namespace
 
-TEST_CASE("labels, tape notes: the shipped forms are the paper they say", "[sheet][labels][tape]") {
+TEST_CASE("labels, tape notes, load: the shipped forms are the paper they say", "[sheet][labels][tape]") {
     // Source: ISO 216 (A4 is 210 x 297 mm), ANSI/ASME Y14.1 (letter is 8.5 x 11 in); printers leave about 4 to 6 mm
     // (common practice, no source).
     auto const [name, width, height] = GENERATE(table<std::string, Mm, Mm>({{"labels-letter", 215.9, 279.4},
                                                                             {"labels-a4", 210, 297},
                                                                             {"labels-a4-70x36", 210, 297},
                                                                             {"tape-notes-letter", 215.9, 279.4},
-                                                                            {"tape-notes-a4", 210, 297}}));
+                                                                            {"tape-notes-a4", 210, 297},
+                                                                            {"load-letter", 215.9, 279.4},
+                                                                            {"load-a4", 210, 297}}));
     CAPTURE(name);
     auto const form = shipped(name);
     CHECK(form.width == Approx(width));
@@ -46,6 +49,10 @@ TEST_CASE("labels, tape notes: the shipped forms are the paper they say", "[shee
     auto const a = ask("NEC 2023");
     if (form.sheet == "tape-notes") {
         CHECK(compose_tape_notes(a.input(fonts), form).size() == 1);
+        return;
+    }
+    if (form.sheet == "load") {
+        CHECK(compose_load(a.input(fonts), form).size() == 2);
         return;
     }
     auto const sheets = compose_labels(a.input(fonts), form);

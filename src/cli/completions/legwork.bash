@@ -12,7 +12,7 @@ _legwork()
     fi
     case $before in
         --format) COMPREPLY=($(compgen -W 'pdf svg png' -- "$word")); return ;;
-        --sheet) COMPREPLY=($(compgen -W 'directory labels tape-notes' -- "$word")); return ;;
+        --sheet) COMPREPLY=($(compgen -W 'directory labels tape-notes load' -- "$word")); return ;;
         --form)
             words=$(legwork forms --json 2>/dev/null | sed -n 's/.*"form": "\([^"]*\)".*/\1/p')
             COMPREPLY=($(compgen -W "$words" -- "$word") $(compgen -f -X '!*.toml' -- "$word"))

@@ -29,7 +29,7 @@ complete -c legwork -n '__fish_seen_subcommand_from balance' -l moves -x -d 'at 
 complete -c legwork -n '__fish_seen_subcommand_from balance' -l seconds -x -d 'stop searching after so many'
 complete -c legwork -n '__fish_seen_subcommand_from balance' -l write -d 'put the spaces into the job file'
 complete -c legwork -n '__fish_seen_subcommand_from print' -l out -r -a '(__fish_complete_directories)' -d 'folder to write to'
-complete -c legwork -n '__fish_seen_subcommand_from print' -l sheet -x -a 'directory labels tape-notes' -d 'only this sheet'
+complete -c legwork -n '__fish_seen_subcommand_from print' -l sheet -x -a 'directory labels tape-notes load' -d 'only this sheet'
 complete -c legwork -n '__fish_seen_subcommand_from print' -l format -x -a 'pdf svg png' -d 'file format'
 complete -c legwork -n '__fish_seen_subcommand_from print' -l form -r -F -d 'form to print on' \
     -a '(legwork forms --json 2>/dev/null | string match -rg \'"form": "([^"]*)"\')'

@@ -1,0 +1,153 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "sheet/load.h"
+
+#include "sheet/common.h"
+#include "sheet/load_table.h"
+#include "sheet/load_words.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+
+constexpr std::string_view kHowToFollow = "Lines set in are only listed and go into a line below. The bold figures at "
+                                          "the right count: added up, they are the "
+                                          "total.";
+
+std::vector<std::string> all_rules(PanelLoad const& load, std::string_view edition) {
+    std::vector<std::string> rules;
+    for (auto const* steps : {&load.load->steps, &load.load->neutral})
+        for (LoadStep const& s : *steps) rules.push_back(rule_words(s.reference.section, edition, s.reference.source));
+    for (LoadResult const& r : load.results) rules.push_back(rule_words(r.reference, edition));
+    return rules;
+}
+
+// Some lines go into later ones.
+bool goes_on(LoadSteps const& steps) {
+    return std::ranges::any_of(steps, [](LoadStep const& s) { return s.kind != LoadStep::Kind::counted; });
+}
+
+bool is_missing(LoadStep const& s, std::vector<std::string> const& unknown) {
+    return std::ranges::count(unknown, "the load of " + s.item) > 0;
+}
+
+// From the method to the last note, top to bottom.
+class LoadSheet {
+public:
+    LoadSheet(SheetInput const& input, PanelLoad const& load, Mm width, Spacing spacing)
+        : load_(load),
+          table_(input.widths, load, input.book.edition, width, spacing),
+          so_far_(!load.load->unknown.empty()) {
+        add_method();
+        add_steps("The load", load.load->steps, load.load->total_va, "Total");
+        if (load.load->neutral_va && !load.load->neutral.empty())
+            add_steps("What the neutral carries of it", load.load->neutral, *load.load->neutral_va,
+                      "Total of the neutral");
+        add_words("What one leg carries alone, after demand", leg_words(load), {});
+        add_results();
+        add_words("What is missing", missing_words(load), "Find it out, write it into the job file and print again.");
+        add_words("Taken for granted and left out", load.load->notes, {});
+    }
+
+    Blocks blocks, heads;
+
+private:
+    void add(Block b) { blocks.push_back(std::move(b)); }
+    void add_paragraph(std::string const& words, Mm x_height, Weight weight, Mm above) {
+        auto lines = table_.paragraph(words, x_height, weight, above);
+        std::ranges::move(lines, std::back_inserter(blocks));
+    }
+
+    void add_method() {
+        add_paragraph(load_.load->title, kNames, Weight::bold, 0);
+        add_paragraph(load_.load->why, kDetail, Weight::regular, 0);
+        add_paragraph(facts_words(load_), kDetail, Weight::regular, 0);
+        if (goes_on(load_.load->steps)) add_paragraph(std::string(kHowToFollow), kFloor, Weight::regular, 1);
+        if (so_far_) add(table_.framed({verdict_words(load_).front()}));
+    }
+
+    void add_steps(std::string const& title, LoadSteps const& steps, std::int64_t total_va, std::string const& total) {
+        int const head = static_cast<int>(heads.size());
+        bool const listed = goes_on(steps);
+        heads.push_back(table_.head(title + ", continued", listed));
+        add(table_.head(title, listed));
+        for (LoadStep const& s : steps) {
+            auto b = table_.step(s, s.va > 0 || !is_missing(s, load_.load->unknown));
+            b.head = head;
+            add(std::move(b));
+        }
+        blocks.back().with_next = true; // the last line with the total
+        auto sum = table_.total(so_far_ ? total + ", so far" : total, total_words(steps, total_va), total_va);
+        sum.head = head;
+        add(std::move(sum));
+    }
+
+    void add_results() {
+        add(table_.title("What comes of it"));
+        for (LoadResult const& r : load_.results) {
+            add(table_.result(r, so_far_));
+            blocks.back().with_next = true;
+        }
+        add(table_.framed(verdict_words(load_)));
+    }
+
+    void add_words(std::string const& title, std::vector<std::string> const& paragraphs, std::string const& last) {
+        if (paragraphs.empty()) return;
+        add(table_.title(title));
+        for (std::string const& p : paragraphs) add_paragraph(p, kDetail, Weight::regular, 0.6);
+        if (!last.empty()) add_paragraph(last, kDetail, Weight::regular, 0.6);
+    }
+
+    PanelLoad const& load_;
+    LoadTable table_;
+    bool so_far_;
+};
+
+// The page of the framed answer, and how many there are.
+std::pair<std::size_t, std::size_t> extent(std::vector<Page> const& pages) {
+    auto const framed = [](Mark const& m) { return std::holds_alternative<Box>(m); };
+    std::size_t answer = pages.size();
+    while (answer > 0 && std::ranges::none_of(pages[answer - 1].marks, framed)) --answer;
+    return {answer, pages.size()};
+}
+
+Sheet sheet_of(SheetInput const& input, Form const& form, PanelLoad const& load) {
+    auto const& panel = *load.panel;
+    Frame frame;
+    frame.title = "Load calculation";
+    frame.subtitle = fmt::format("{}, {}", panel.name, supply_word(panel));
+    frame.foot = star_words(all_rules(load, input.book.edition));
+    frame.shows_spaces = hangs_on_spaces(load); // also of circuits in panels below
+    auto const room = content_area(input, form, frame);
+    auto const composed = [&](Spacing spacing) {
+        LoadSheet const made(input, load, room.width, spacing);
+        return in_pages(form, room, made.blocks, made.heads);
+    };
+    auto pages = composed(Spacing::wide);
+    if (pages.size() > 1) // closer, if that brings the answer a page forward or saves one
+        if (auto closer = composed(Spacing::close); extent(closer) < extent(pages)) pages = std::move(closer);
+    Sheet sheet{"load", panel.name,
+                input.job.name + (input.job.name.empty() ? "" : ", ") + "load calculation, " + panel.name,
+                std::move(pages)};
+    add_frame(input, form, frame, sheet.pages);
+    return sheet;
+}
+
+} // namespace
+
+std::vector<Sheet> compose_load(SheetInput const& input, Form const& form) {
+    std::vector<Sheet> sheets;
+    for (Panel const& panel : input.job.panels) {
+        auto const load = panel_load(input.job, input.plan, input.book, panel);
+        bool const nothing = !load.load || (load.load->steps.empty() && load.load->unknown.empty());
+        if (!nothing) sheets.push_back(sheet_of(input, form, load));
+    }
+    return sheets;
+}
+
+} // namespace legwork

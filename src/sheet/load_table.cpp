@@ -1,0 +1,270 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "sheet/load_table.h"
+
+#include "sheet/common_text.h"
+#include "sheet/load_words.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+
+constexpr Mm kGap = 3;          // between columns
+constexpr Mm kIndent = 3.5;     // of what goes into a later line
+constexpr Mm kHair = 0.15;      // between lines that count
+constexpr double kClose = 0.55; // of the white between rows
+constexpr Mm kBelowLine = 0.4;
+constexpr Mm kStrong = 0.5;       // above a total
+constexpr Mm kLeastColumns = 110; // below this the columns stand under one another
+constexpr Mm kLeastRule = 14, kGreatestRule = 30;
+constexpr std::string_view kListed = "listed, VA", kCounts = "counts, VA";
+
+void add(Block& b, std::string words, Mm x, Mm baseline, Mm x_height, Weight weight = Weight::regular,
+         Align align = Align::left, Ink ink = kBlack) {
+    if (!words.empty()) b.marks.push_back(Text{x, baseline, x_height, std::move(words), weight, align, ink, 0});
+}
+
+void add_all(Block& b, std::vector<std::string> const& lines, Mm x, Mm baseline, Mm x_height, Weight weight, Ink ink,
+             Align align = Align::left) {
+    for (std::string const& line : lines) {
+        add(b, line, x, baseline, x_height, weight, align, ink);
+        baseline += leading(x_height);
+    }
+}
+
+void add_rule(Block& b, Mm from, Mm to, Mm y, Mm width) {
+    b.marks.push_back(Line{from, y, to, y, width, kBlack, false});
+}
+
+void end_with_line(Block& b, Mm width) {
+    add_rule(b, 0, width, b.height, kHair);
+    b.height += kBelowLine;
+}
+
+std::string step_rule(LoadStep const& s, std::string_view edition) {
+    return rule_words(s.reference.section.empty() ? text(s.reference) : s.reference.section, edition,
+                      s.reference.source);
+}
+
+} // namespace
+
+struct LoadTable::Row {
+    std::string item, rule, arithmetic, listed, counted;
+    Mm indent = 0, size = kDetail, pad = 1.0;
+    Weight weight = Weight::regular;
+    Ink ink = kBlack;
+    Mm value_width = 0;     // of the last column; that of the figures when 0
+    Mm line_above = 0;      // over the whole width
+    bool sum_above = false; // a line over the listed figure
+    bool line_below = false;
+};
+
+LoadTable::LoadTable(TextWidth const& widths, PanelLoad const& load, std::string_view edition, Mm width,
+                     Spacing spacing)
+    : widths_(widths), edition_(edition), width_(width), spacing_(spacing == Spacing::wide ? 1 : kClose) {
+    auto const wide = [&](std::string_view words, Mm size, Weight weight) {
+        return widths.width(words, size, weight) + 0.01; // so that it fits its own column, rounded as it may be
+    };
+    Mm rule = wide(edition, kFloor, Weight::regular), item = 0, sum = 0;
+    auto const widen = [](Mm& column, Mm by) { column = std::max(column, by); };
+    for (auto const* steps : {&load.load->steps, &load.load->neutral})
+        for (LoadStep const& s : *steps) {
+            bool const counted = s.kind == LoadStep::Kind::counted;
+            widen(rule, wide(step_rule(s, edition_), kFloor, Weight::regular));
+            widen(item, wide(s.item, kDetail, Weight::regular) + (counted ? 0 : kIndent));
+            widen(sum, wide(s.arithmetic, kDetail, Weight::regular));
+            widen(counted ? counted_width_ : listed_width_,
+                  wide(std::to_string(s.va), kDetail, counted ? Weight::bold : Weight::regular));
+        }
+    for (LoadResult const& r : load.results)
+        widen(rule, wide(rule_words(r.reference, edition_), kFloor, Weight::regular));
+    if (listed_width_ > 0) widen(listed_width_, wide(kListed, kFloor, Weight::regular));
+    widen(counted_width_, wide(kCounts, kFloor, Weight::bold));
+    for (auto const va : {load.load->total_va, load.load->neutral_va.value_or(0)})
+        widen(counted_width_, wide(std::to_string(va), kNames, Weight::bold));
+    place_columns(std::clamp(rule, kLeastRule, kGreatestRule), item, sum);
+}
+
+// The items have what their longest asks for, as far as the arithmetic can do with the rest.
+void LoadTable::place_columns(Mm rule, Mm item, Mm sum) {
+    stacked_ = width_ < kLeastColumns;
+    Mm const figures = counted_width_ + kGap + (listed_width_ > 0 ? listed_width_ + kGap : 0);
+    Mm const words = width_ - figures - rule - 2 * kGap;
+    Mm const share = item + sum > 0 ? item / (item + sum) : 0.5;
+    rule_ = words * std::clamp(share, 0.44, 0.65) + kGap;
+    sums_ = stacked_ ? kIndent : rule_ + rule + kGap;
+    sums_width_ = stacked_ ? width_ - kIndent : width_ - figures - sums_;
+}
+
+Block LoadTable::laid(Row const& row) const {
+    if (stacked_) return stacked(row);
+    Block b;
+    Mm const pad = row.pad * spacing_;
+    Mm const value = row.value_width > 0 ? row.value_width : counted_width_;
+    Mm const sums = row.value_width > 0 ? width_ - row.value_width - kGap - sums_ : sums_width_;
+    auto const items = wrapped_whole(widths_, row.item, row.weight, row.size, rule_ - kGap - row.indent);
+    auto const rules = wrapped_whole(widths_, row.rule, Weight::regular, kFloor, sums_ - kGap - rule_);
+    auto const sum = arithmetic_lines(widths_, row.arithmetic, Weight::regular, kDetail, sums);
+    auto const values = wrapped_whole(widths_, row.counted, Weight::bold, row.size, value);
+    Mm const first = pad + cap_height(row.size);
+    if (row.line_above > 0) add_rule(b, 0, width_, 0, row.line_above);
+    add_all(b, items, row.indent, first, row.size, row.weight, row.ink);
+    add_all(b, rules, rule_, first, kFloor, Weight::regular, row.ink);
+    add_all(b, sum, sums_, first, kDetail, Weight::regular, row.ink);
+    add_all(b, values, width_, first, row.size, Weight::bold, kBlack, Align::right);
+    Mm const listed = width_ - counted_width_ - kGap;
+    add(b, row.listed, listed, first, kDetail, Weight::regular, Align::right, row.ink);
+    if (row.sum_above) add_rule(b, listed - listed_width_, listed, 0.3, kHair);
+    auto const low = [&](std::size_t lines, Mm x_height) {
+        return lines == 0 ? 0 : first + static_cast<Mm>(lines - 1) * leading(x_height) + descent(x_height);
+    };
+    b.height = std::max({low(items.size(), row.size), low(rules.size(), kFloor), low(sum.size(), kDetail),
+                         low(values.size(), row.size), low(1, kDetail)}) +
+               pad;
+    if (row.line_below) end_with_line(b, width_);
+    return b;
+}
+
+// Item, arithmetic and section below one another, the figures on a line of their own.
+Block LoadTable::stacked(Row const& row) const {
+    Block b;
+    Mm const pad = row.pad * spacing_;
+    Mm y = pad;
+    if (row.line_above > 0) add_rule(b, 0, width_, 0, row.line_above);
+    auto const lines = [&](std::vector<std::string> const& some, Mm x, Mm size, Weight weight, Align align) {
+        if (some.empty()) return;
+        add_all(b, some, x, y + cap_height(size), size, weight, row.ink, align);
+        y += block_height(some.size(), size) + pad * 0.5;
+    };
+    lines(wrapped_whole(widths_, row.item, row.weight, row.size, width_ - row.indent), row.indent, row.size, row.weight,
+          Align::left);
+    lines(arithmetic_lines(widths_, row.arithmetic, Weight::regular, kDetail, sums_width_), sums_, kDetail,
+          Weight::regular, Align::left);
+    if (!row.rule.empty())
+        lines(wrapped_whole(widths_, row.rule, Weight::regular, kFloor, sums_width_), sums_, kFloor, Weight::regular,
+              Align::left);
+    if (!row.listed.empty())
+        lines({row.listed}, width_ - counted_width_ - kGap, kDetail, Weight::regular, Align::right);
+    if (!row.counted.empty())
+        lines(wrapped_whole(widths_, row.counted, Weight::bold, row.size, width_), width_, row.size, Weight::bold,
+              Align::right);
+    b.height = y + pad * 0.5;
+    if (row.line_below) end_with_line(b, width_);
+    return b;
+}
+
+Block LoadTable::head(std::string const& title_words, bool listed) const {
+    Block b = title(title_words);
+    b.with_next = true;
+    Mm const baseline = b.height + cap_height(kFloor);
+    if (!stacked_) {
+        add(b, "item", 0, baseline, kFloor);
+        add(b, edition_, rule_, baseline, kFloor);
+        add(b, "arithmetic", sums_, baseline, kFloor);
+    }
+    if (listed)
+        add(b, std::string(kListed), width_ - counted_width_ - kGap, baseline, kFloor, Weight::regular, Align::right);
+    add(b, std::string(kCounts), width_, baseline, kFloor, Weight::bold, Align::right);
+    b.height = baseline + descent(kFloor) + 0.8;
+    end_with_line(b, width_);
+    return b;
+}
+
+Block LoadTable::step(LoadStep const& s, bool known) const {
+    auto const figure = known ? std::to_string(s.va) : "?";
+    Row row;
+    row.item = s.item;
+    row.rule =
+        rule_words(s.reference.section.empty() ? text(s.reference) : s.reference.section, edition_, s.reference.source);
+    row.arithmetic = s.arithmetic;
+    if (s.kind == LoadStep::Kind::counted) {
+        row.counted = figure;
+        row.line_below = true;
+    } else {
+        row.listed = figure;
+        row.indent = kIndent;
+        row.pad = s.kind == LoadStep::Kind::item ? 0.7 : 1.0;
+        if (s.kind == LoadStep::Kind::item) row.ink = kLighter;
+        row.sum_above = s.kind == LoadStep::Kind::subtotal;
+    }
+    return laid(row);
+}
+
+Block LoadTable::total(std::string const& item, std::string const& arithmetic, std::int64_t va) const {
+    Row row;
+    row.item = item;
+    row.arithmetic = arithmetic;
+    row.counted = std::to_string(va);
+    row.size = kNames;
+    row.weight = Weight::bold;
+    row.line_above = kStrong;
+    row.pad = 1.5;
+    return laid(row);
+}
+
+Block LoadTable::result(LoadResult const& r, bool so_far) const {
+    Row row;
+    row.item = r.item;
+    row.rule = rule_words(r.reference, edition_);
+    row.arithmetic = r.arithmetic;
+    row.counted = r.value;
+    bool const figure = !r.value.empty() && r.value.front() >= '0' && r.value.front() <= '9';
+    if (so_far && r.wanted && figure) row.counted += " so far";
+    row.size = r.wanted ? kNames : kDetail;
+    row.weight = r.wanted ? Weight::bold : Weight::regular;
+    row.line_below = true;
+    row.value_width = std::min(widths_.width(row.counted, row.size, Weight::bold) + 0.01, width_ * 0.36);
+    row.value_width = std::max(row.value_width, counted_width_);
+    return laid(row);
+}
+
+Block LoadTable::title(std::string const& words) const {
+    Block b;
+    b.above = 4 * spacing_;
+    auto const lines = wrapped_whole(widths_, words, Weight::bold, kNames, width_);
+    add_all(b, lines, 0, cap_height(kNames), kNames, Weight::bold, kBlack);
+    b.height = block_height(lines.size(), kNames) + 1;
+    b.with_next = true;
+    return b;
+}
+
+Blocks LoadTable::paragraph(std::string const& words, Mm x_height, Weight weight, Mm above) const {
+    Blocks all;
+    for (std::string& line : arithmetic_lines(widths_, words, weight, x_height, width_)) {
+        Block b;
+        add(b, std::move(line), 0, cap_height(x_height), x_height, weight);
+        b.height = leading(x_height);
+        if (all.empty()) b.above = above;
+        b.with_next = true;
+        all.push_back(std::move(b));
+    }
+    // A long one may go on overleaf, with two lines at least on either page.
+    constexpr std::size_t most_together = 6;
+    if (all.size() > most_together)
+        for (std::size_t i = 1; i + 2 < all.size(); ++i) all[i].with_next = false;
+    if (!all.empty()) all.back().with_next = false;
+    return all;
+}
+
+Block LoadTable::framed(std::vector<std::string> const& sentences) const {
+    constexpr Mm pad = 2.5;
+    Block b;
+    b.above = 3;
+    Mm y = pad;
+    for (std::string const& sentence : sentences) {
+        if (y > pad) y += 1.2;
+        auto const lines = arithmetic_lines(widths_, sentence, Weight::bold, kNames, width_ - 2 * pad);
+        add_all(b, lines, pad, y + cap_height(kNames), kNames, Weight::bold, kBlack);
+        y += block_height(lines.size(), kNames);
+    }
+    b.height = y + pad;
+    b.marks.insert(b.marks.begin(), Box{0, 0, width_, b.height, kStrong, kBlack, false, kWhite, 0, false});
+    return b;
+}
+
+} // namespace legwork

@@ -1,0 +1,49 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// The rows of a load calculation: item, section, arithmetic, and two columns of figures, of which the right one adds up
+// to the total.
+#pragma once
+
+#include "check/service.h"
+#include "sheet/load_blocks.h"
+
+#include <string>
+#include <vector>
+
+namespace legwork {
+
+enum class Spacing { wide, close }; // of the rows
+
+class LoadTable {
+public:
+    // The columns suit all steps and results of this panel's sheet.
+    LoadTable(TextWidth const& widths, PanelLoad const& load, std::string_view edition, Mm width, Spacing spacing);
+
+    Block head(std::string const& title, bool listed) const; // of the columns; listed: with that for what goes into a
+                                                             // later line
+    Block step(LoadStep const& s, bool known) const;
+    Block total(std::string const& item, std::string const& arithmetic, std::int64_t va) const;
+    Block result(LoadResult const& r, bool so_far) const; // so_far: something is missing
+
+    Block title(std::string const& words) const;
+    // Lines of running words, a block each.
+    Blocks paragraph(std::string const& words, Mm x_height, Weight weight = Weight::regular, Mm above = 0) const;
+    Block framed(std::vector<std::string> const& sentences) const;
+
+private:
+    struct Row;
+    void place_columns(Mm rule, Mm item, Mm sum);
+    Block laid(Row const& row) const;
+    Block stacked(Row const& row) const;
+
+    TextWidth const& widths_;
+    std::string edition_;
+    Mm width_;
+    double spacing_;
+    bool stacked_ = false; // too narrow for columns
+    Mm rule_ = 0, sums_ = 0, sums_width_ = 0;
+    Mm listed_width_ = 0, counted_width_ = 0;
+};
+
+} // namespace legwork

@@ -1,0 +1,43 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// What the sheet of the load calculation says around the steps, as words only.
+#pragma once
+
+#include "check/service.h"
+#include "page/text_width.h"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace legwork {
+
+// "220.61": the edition stands above the column. A star after it where its number is from memory, two where what it
+// says is.
+std::string rule_words(std::string_view reference, std::string_view edition, Source source = Source::seen);
+// What the stars among these mean, one line each.
+std::vector<std::string> star_words(std::vector<std::string> const& rules);
+
+// Lines of arithmetic: each reckoning on its own line where all do not fit on one, and no figure parted from its sign
+// or its unit.
+std::vector<std::string> arithmetic_lines(TextWidth const& widths, std::string_view arithmetic, Weight weight,
+                                          Mm x_height, Mm width);
+
+// "service" or "feeder".
+std::string_view supply_word(Panel const& panel);
+// "Panel Main: service, 240 V between the hots; the main is good for 200 A."
+std::string facts_words(PanelLoad const& load);
+// "10000 + 6600 = 16600 VA"; of many that they are the bold figures above; empty of one.
+std::string total_words(LoadSteps const& steps, std::int64_t total_va);
+// "Leg A alone: K1 1200 + K2 900 = 2100 VA" and so on to the half of what both carry; empty where both carry alike.
+std::vector<std::string> leg_words(PanelLoad const& load);
+// The sentences of the box: whether it is complete, and whether the present service carries it.
+std::vector<std::string> verdict_words(PanelLoad const& load);
+// What is not known, each as a line of its own.
+std::vector<std::string> missing_words(PanelLoad const& load);
+
+// The legs that it is reckoned for hang on where one-pole circuits stand.
+bool hangs_on_spaces(PanelLoad const& load);
+
+} // namespace legwork
