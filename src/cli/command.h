@@ -45,6 +45,8 @@ struct Options {
     bool best = false, write = false;
     std::optional<int> moves;
     std::optional<double> seconds;
+    // load
+    std::string method, panel, add;
     // print
     std::string out_folder = ".";
     std::vector<std::string> sheets, forms, formats;
@@ -57,7 +59,7 @@ struct Command {
     int (*run)(Options const&, Streams&);
 };
 
-extern Command const new_command, check_command, balance_command, print_command, forms_command, explain_command;
+extern Command const new_command, check_command, balance_command, print_command, load_command, forms_command, explain_command;
 std::span<Command const* const> commands();
 
 // Shared options.

@@ -10,8 +10,8 @@
 namespace legwork {
 
 namespace {
-constexpr std::array kCommands{&new_command,   &check_command, &balance_command,
-                               &print_command, &forms_command, &explain_command};
+constexpr std::array kCommands{&new_command,  &check_command, &balance_command, &print_command,
+                               &load_command, &forms_command, &explain_command};
 } // namespace
 
 std::span<Command const* const> commands() { return kCommands; }

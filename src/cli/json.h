@@ -4,6 +4,7 @@
 // Results for other programs, to `out`. The keys are stable and stand nowhere else; what is not known is null.
 #pragma once
 
+#include "check/added_circuit.h"
 #include "cli/save_edits.h"
 #include "cli/session.h"
 #include "cli/sheet_files.h"
@@ -23,6 +24,8 @@ void write_problems_json(FileProblems const& found, Streams& streams);
 void write_findings_json(Session const& session, Shown const& shown, Streams& streams);
 void write_measure_json(Session const& session, Streams& streams);
 void write_proposals_json(Job const& job, std::vector<Proposal> const& proposed, Saved const& saved, Streams& streams);
+void write_load_json(Job const& job, PanelLoad const& load, Streams& streams);
+void write_more_json(Job const& job, ToldCircuit const& told, JobWithMore const& more, Streams& streams);
 void write_plan_json(Job const& job, Plan const& plan, Saved const& saved, Streams& streams);
 void write_files_json(Job const& job, std::vector<WrittenFile> const& files, Streams& streams);
 void write_forms_json(std::vector<Form> const& forms, Streams& streams);

@@ -61,7 +61,8 @@ void add_size(LoadResults& all, LoadQuestion const& q, ServiceSize const& size) 
     auto const least = std::max(size.to_carry, size.floor.value_or(0_A));
     bool const dropped = size.to_carry < (size.lines ? std::max(size.lines->a, size.lines->b) : size.amps);
     all.push_back({what,
-                   fmt::format("the standard size at or above {}{}", shown(least),
+                   fmt::format("the standard size at or above {}{}{}",
+                               size.floor && least == *size.floor ? "the least for this dwelling, " : "", shown(least),
                                dropped && least == size.to_carry
                                    ? fmt::format(", the part of an ampere left out ({})", section(q, "half-amps"))
                                    : ""),
@@ -96,7 +97,9 @@ void add_present(LoadResults& all, LoadQuestion const& q, LoadCalculation const&
     all.push_back({size.left_va < 0 ? "Too much by" : "Left on it", words,
                    fmt::format("{} VA", *size.left_va < 0 ? -*size.left_va : *size.left_va), "", true});
     if (!size.largest_circuit) {
-        all.push_back({"Largest circuit that still fits", "", "none", ""});
+        all.push_back({"Largest circuit that still fits",
+                       *size.left_va > 0 ? "any breaker filled for hours, counted in full, is more than is left" : "",
+                       "none", ""});
         return;
     }
     auto const load_amps = percent(*size.largest_circuit, q.book.continuous_percent.value);

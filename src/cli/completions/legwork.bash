@@ -7,7 +7,7 @@ _legwork()
     local word=${COMP_WORDS[COMP_CWORD]} before=${COMP_WORDS[COMP_CWORD-1]} command=${COMP_WORDS[1]} words=
     COMPREPLY=()
     if ((COMP_CWORD == 1)); then
-        COMPREPLY=($(compgen -W 'new check balance print forms explain --help --version' -- "$word"))
+        COMPREPLY=($(compgen -W 'new check balance print load forms explain --help --version' -- "$word"))
         return
     fi
     case $before in
@@ -28,12 +28,14 @@ _legwork()
             COMPREPLY=($(compgen -W "$words" -- "$word"))
             return ;;
         --out) COMPREPLY=($(compgen -d -- "$word")); return ;;
-        --moves | --seconds) return ;;
+        --method) COMPREPLY=($(compgen -W 'standard optional existing measured' -- "$word")); return ;;
+        --moves | --seconds | --panel | --add) return ;;
     esac
     case $command in
         check) words='--by --rule --min --measure --propose --write --json --help' ;;
         balance) words='--best --moves --seconds --write --json --help' ;;
         print) words='--out --sheet --form --format --json --help' ;;
+        load) words='--method --panel --add --json --help' ;;
         forms) words='--json --help' ;;
         explain)
             words='--table --json --help'

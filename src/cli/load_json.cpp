@@ -1,0 +1,98 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "cli/json.h"
+#include "cli/json_values.h"
+
+namespace legwork {
+
+namespace {
+// Amperes to the hundredth, as they are shown.
+Json amps_json(Amps a) { return static_cast<double>((a.count + 5) / 10) / 100.0; }
+Json amps_or_null(std::optional<Amps> a) { return a ? amps_json(*a) : Json(nullptr); }
+
+std::string_view kind_name(LoadStep::Kind kind) {
+    return kind == LoadStep::Kind::item ? "item" : kind == LoadStep::Kind::subtotal ? "subtotal" : "counted";
+}
+
+Json step_json(LoadStep const& s) {
+    return {{"item", s.item},
+            {"reference", text(s.reference)},
+            {"source", name(s.reference.source)},
+            {"kind", kind_name(s.kind)},
+            {"arithmetic", text_or_null(s.arithmetic)},
+            {"va", s.va},
+            {"circuits", s.circuits}};
+}
+
+Json wire_json(ServiceWire const& w) {
+    auto const gauge = [](std::optional<Gauge> g) { return g ? Json(name(*g)) : Json(nullptr); };
+    return {{"copper_awg", gauge(w.copper)},
+            {"aluminium_awg", gauge(w.aluminium)},
+            {"terminals_c", w.celsius > 0 ? Json(w.celsius) : Json(nullptr)},
+            {"reference", text(w.reference)}};
+}
+
+Json load_json(PanelLoad const& p) {
+    if (!p.load) return {{"panel", p.panel->name}, {"method", nullptr}, {"why", p.why}, {"fix", p.fix}};
+    auto const& load = *p.load;
+    auto const& size = p.size;
+    return {{"panel", p.panel->name},
+            {"method", name(load.method)},
+            {"title", load.title},
+            {"why", load.why},
+            {"steps", list(load.steps, step_json)},
+            {"total_va", load.total_va},
+            {"volts", p.facts.volts.count},
+            {"amps", amps_json(size.amps)},
+            {"leg_amps",
+             size.lines ? Json{{"a", amps_json(size.lines->a)}, {"b", amps_json(size.lines->b)}} : Json(nullptr)},
+            {"neutral_steps", list(load.neutral, step_json)},
+            {"neutral_va", or_null(load.neutral_va)},
+            {"neutral_amps", amps_or_null(size.neutral_amps)},
+            {"least_a", amps_or_null(size.floor)},
+            {"service_a", amps_or_null(size.service)},
+            {"wires", list(size.wires, wire_json)},
+            {"present_a", amps_or_null(p.facts.rating)},
+            {"fits", p.facts.rating && (!size.fits || load.unknown.empty()) ? Json(size.fits) : Json(nullptr)},
+            {"left_va", or_null(size.left_va)},
+            {"largest_circuit_a", amps_or_null(size.largest_circuit)},
+            {"verdict", text_or_null(p.verdict)},
+            {"unknown", load.unknown},
+            {"notes", load.notes}};
+}
+
+Json with_job(Job const& job, Json made) {
+    Json all{{"job", job.name}, {"code", job.code}};
+    all.update(made);
+    return all;
+}
+} // namespace
+
+void write_load_json(Job const& job, PanelLoad const& load, Streams& streams) {
+    write(with_job(job, load_json(load)), streams);
+}
+
+void write_more_json(Job const& job, ToldCircuit const& told, JobWithMore const& more, Streams& streams) {
+    auto const& c = *told.circuit;
+    auto const panel_json = [](PanelWithMore const& p) {
+        return Json{{"panel", p.after.panel->name},  {"fits", or_null(p.fits)},
+                    {"more_va", p.more_va},          {"decides", p.grew ? step_json(*p.grew) : Json(nullptr)},
+                    {"before", load_json(p.before)}, {"after", load_json(p.after)}};
+    };
+    write(with_job(job, {{"added",
+                          {{"mark", c.mark},
+                           {"name", c.name},
+                           {"use", c.use},
+                           {"panel", c.panel},
+                           {"poles", c.poles},
+                           {"breaker_a", amps_or_null(c.breaker)},
+                           {"load_va", c.load ? Json(whole_va(*c.load)) : Json(nullptr)},
+                           {"taken", told.taken}}},
+                         {"fits", or_null(more.fits)},
+                         {"no_space", text_or_null(more.no_space)},
+                         {"panels", list(more.panels, panel_json)}}),
+          streams);
+}
+
+} // namespace legwork

@@ -1,0 +1,16 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// A load calculation for people, to `out`.
+#pragma once
+
+#include "check/added_circuit.h"
+#include "cli/session.h"
+
+namespace legwork {
+
+void tell_load(Session const& session, PanelLoad const& load, Streams& streams);
+// "Can I add this?": the answer first, then the calculation of the panel that decides.
+void tell_more(Session const& session, ToldCircuit const& told, JobWithMore const& more, Streams& streams);
+
+} // namespace legwork
