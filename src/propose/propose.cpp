@@ -176,7 +176,7 @@ private:
             p.steps.insert(p.steps.end(), steps.begin(), steps.end());
             p.cables.resize(m.lacks.back() + 1);
             for (std::size_t const piece : m.lacks) p.cables[piece] = sizing.kind(m, piece, *gauge);
-            p.steps.push_back(arithmetic(conductor_words(*m.circuit, p)));
+            for (Step& s : conductor_steps(job_, *m.circuit, p.cables)) p.steps.push_back(std::move(s));
             if (!p.breaker) p.reference = cite(c_.book, sizing.decided());
         }
         return {};
@@ -218,31 +218,12 @@ private:
             usual, circuit.use, text(without));
     }
 
-    std::string conductor_words(Circuit const& circuit, Proposal const& p) const {
-        auto const kinds = listed([&] {
-            std::vector<std::string> named;
-            for (auto const& kind : p.cables)
-                if (!kind.empty() && std::ranges::find(named, kind) == named.end()) named.push_back(kind);
-            return named;
-        }());
-        if (Circuit const* other = partner(job_, circuit))
-            return fmt::format("one hot each of {} and {}, one neutral for both, and ground: {}", circuit.mark,
-                               other->mark, kinds);
-        bool const neutral = needs_neutral(job_, circuit);
-        Use const* use = use_of(circuit);
-        std::string words = fmt::format("{}{}, and ground: {}", circuit.poles == 2 ? "two hots" : "a hot",
-                                        neutral ? " and a neutral" : ", no neutral", kinds);
-        if (!neutral && use && use->may_use_neutral_at_240 && circuit.outlets.empty())
-            words += "; if its terminals have an N, say third = \"neutral\" and let it be proposed again";
-        return words;
-    }
-
     std::string there_already(Circuit const& circuit) const {
         std::vector<std::string> ways;
         if (!circuit.breaker) ways.push_back(how_to_read("breaker"));
         if (!unknown_pieces(job_, circuit).empty()) ways.push_back(how_to_read("cable"));
         if (ways.empty()) ways.push_back("what its partner has");
-        return "it is there already, so its sizes are read and not chosen; " + listed(ways);
+        return fmt::format("it is there already, so its sizes are read and not chosen ({})", fmt::join(ways, "; "));
     }
 
     // What the wire rules would say of the sizes found, were they in the job.

@@ -60,15 +60,10 @@ Circuit Sizing::tried(Member const& m, Amps breaker, Gauge gauge) const {
     return circuit;
 }
 
-// Hots, the neutral, and whatever else the home run is said to carry. A switch loop takes the neutral along.
 std::string Sizing::kind(Member const& m, std::size_t piece, Gauge gauge) const {
-    Circuit const& c = *m.circuit;
-    Circuit const* p = piece == 0 ? partner(c_.job, c) : nullptr;
-    int insulated = c.poles + (p ? 1 : 0) + (needs_neutral(c_.job, c) ? 1 : 0);
-    auto const extra = [](Circuit const& o) { return !o.third.empty() && o.third != "neutral"; };
-    bool const loop = piece > 0 && c.switch_loop && piece + 1 == run_of(c_.job, c).size();
-    if ((piece == 0 && (extra(c) || (p && extra(*p)))) || loop) ++insulated;
-    return fmt::format("{}/{}", name(gauge), std::clamp(insulated, 2, 4));
+    auto const in = insulated_in(c_.job, *m.circuit, piece);
+    int const all = in.hots + (in.neutral ? 1 : 0) + (in.more.empty() ? 0 : 1);
+    return fmt::format("{}/{}", name(gauge), std::clamp(all, 2, 4));
 }
 
 std::optional<Refusal> Sizing::too_thin(Member const& m, Amps breaker, Gauge gauge) const {

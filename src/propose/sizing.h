@@ -16,6 +16,15 @@ struct Member {
     std::vector<std::size_t> lacks; // pieces of its run without a cable
 };
 
+// The insulated conductors of a piece of a run. A switch loop takes the neutral along.
+struct Insulated {
+    Circuit const* pair = nullptr; // of the home run that two circuits share
+    int hots = 1;
+    bool neutral = false;
+    std::string more; // what one more is for: "switched"; empty: none
+};
+Insulated insulated_in(Job const& job, Circuit const& circuit, std::size_t piece);
+
 // Why a wire does not do: "12 AWG is good for 20 A".
 struct Refusal {
     std::string says;

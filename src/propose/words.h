@@ -22,6 +22,10 @@ std::string outlets_words(Circuit const& circuit); // "5-15R and 5-20R"
 // it gets there.
 std::string range_words(CodeBook const& book, VoltAmperes nameplate);
 
+// What each piece of a run that is proposed carries: "two hots, no neutral, and ground: 10/2". `cables` by piece, empty
+// where none is proposed.
+std::vector<Step> conductor_steps(Job const& job, Circuit const& circuit, std::vector<std::string> const& cables);
+
 // "18 ft of 12 AWG x 1.93 + 260 ft of 14 AWG x 3.07 ohm/1000 ft = 0.8329 ohm", of one wire.
 Step resistance_step(RunLength const& run, UnitSystem units);
 // "2 x 6.25 A x 0.8329 ohm = 10.41 V, 4.3 % of 240 V"; what a wire loses on the way out and back.

@@ -212,3 +212,23 @@ TEST_CASE("a feeder says what of its panel it carries", "[propose][messages][fee
         CHECK_THAT(steps_of(p), Contains("it loses 2 x 10 A x 0.1007 ohm = 2.01 V, 1.7 % of 120 V"));
     }
 }
+
+TEST_CASE("what a proposed cable carries is said for each piece of the run", "[propose][messages]") {
+    CHECK_THAT(steps(bare("water heater", 3000_VA, 2)), Contains("two hots, no neutral, and ground: 12/2"));
+    CHECK_THAT(steps(bare("range", 12'000_VA, 2)), Contains("two hots and a neutral, and ground: 8/3"));
+    auto fan = bare("lighting", 100_VA);
+    fan.third = "switched";
+    CHECK_THAT(steps(fan), Contains("a hot and a neutral, one more (switched), and ground: 14/3"));
+    auto loop = bare("lighting", 100_VA);
+    loop.switch_loop = true;
+    loop.run.push_back(loop.run.front());
+    CHECK_THAT(steps(loop), Contains("in piece 1: a hot and a neutral, and ground: 14/2") &&
+                                Contains("in piece 2: a hot and a neutral, one more (switched, back from the switch), "
+                                         "and ground: 14/3"));
+    auto charger = bare("vehicle charger", 7680_VA, 2);
+    CHECK_THAT(steps(charger), Contains("if its terminals have an N, say third"));
+    charger.wiring = Wiring::conduit;
+    CHECK_THAT(steps(charger), Contains("in conduit neither hot is white: pull black and red"));
+    charger.colors = {"black", "red"};
+    CHECK_THAT(steps(charger), !Contains("in conduit neither"));
+}

@@ -1,0 +1,56 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "cable/run.h"
+#include "check/say.h"
+#include "propose/sizing.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace legwork {
+
+Insulated insulated_in(Job const& job, Circuit const& circuit, std::size_t piece) {
+    Insulated in;
+    in.pair = piece == 0 ? partner(job, circuit) : nullptr;
+    in.hots = circuit.poles + (in.pair ? 1 : 0);
+    in.neutral = needs_neutral(job, circuit);
+    auto const extra = [](Circuit const& o) {
+        return o.third.empty() || o.third == "neutral" ? std::string() : o.third;
+    };
+    if (piece == 0) in.more = extra(circuit);
+    if (in.pair && in.more.empty()) in.more = extra(*in.pair);
+    if (piece > 0 && circuit.switch_loop && piece + 1 == run_of(job, circuit).size())
+        in.more = "switched, back from the switch";
+    return in;
+}
+
+namespace {
+std::string content(Circuit const& circuit, Insulated const& in) {
+    if (in.pair) return fmt::format("one hot each of {} and {}, one neutral for both", circuit.mark, in.pair->mark);
+    return fmt::format("{}{}", circuit.poles == 2 ? "two hots" : "a hot",
+                       in.neutral ? " and a neutral" : ", no neutral");
+}
+} // namespace
+
+std::vector<Step> conductor_steps(Job const& job, Circuit const& circuit, std::vector<std::string> const& cables) {
+    std::vector<Step> steps;
+    for (std::size_t piece = 0; piece < cables.size(); ++piece) {
+        if (cables[piece].empty()) continue;
+        auto const in = insulated_in(job, circuit, piece);
+        steps.push_back(arithmetic(
+            fmt::format("{}{}{}, and ground: {}", cables.size() > 1 ? fmt::format("in piece {}: ", piece + 1) : "",
+                        content(circuit, in), in.more.empty() ? "" : ", one more (" + in.more + ")", cables[piece])));
+    }
+    if (steps.empty() || circuit.poles != 2 || needs_neutral(job, circuit)) return steps;
+    Use const* use = use_of(circuit);
+    if (use && use->may_use_neutral_at_240 && circuit.outlets.empty())
+        steps.push_back(arithmetic("if its terminals have an N, say third = \"neutral\" and let it be proposed again"));
+    if (circuit.wiring == Wiring::conduit && circuit.colors.empty())
+        steps.push_back(arithmetic("in conduit neither hot is white: pull black and red, and say colors = [\"black\", "
+                                   "\"red\"]"));
+    return steps;
+}
+
+} // namespace legwork
