@@ -31,7 +31,8 @@ bool anything_existing(LoadQuestion const& q) {
 }
 bool anything_new(LoadQuestion const& q) {
     auto const loads = loads_of(q);
-    return std::ranges::any_of(loads.items, &LoadItem::is_new) || std::ranges::any_of(loads.managed, &LoadItem::is_new);
+    auto const any_new = [](LoadItems const& some) { return std::ranges::any_of(some, &LoadItem::is_new); };
+    return any_new(loads.items) || any_new(loads.managed) || any_new(loads.other_buildings);
 }
 
 constexpr std::string_view kStandardInstead = "take  --method standard";

@@ -179,12 +179,13 @@ Climate add_climate(StepList& steps, Job const& job, LoadItems const& items, Cli
     c.heat = items_of(heat);
     c.cool = items_of(cool);
     auto const more = [&](LoadItems const& side) { return shares.more ? shares.more(side) : 0; };
-    bool const heat_counts = cool.empty() || (!heat.empty() && hot + more(c.heat) >= cold + more(c.cool));
-    Parts const& larger = heat_counts ? heat : cool;
-    c.va = heat_counts ? hot : cold;
+    c.heat_counts = cool.empty() || (!heat.empty() && hot + more(c.heat) >= cold + more(c.cool));
+    Parts const& larger = c.heat_counts ? heat : cool;
+    c.va = c.heat_counts ? hot : cold;
+    c.other_va = c.heat_counts ? cold : hot;
     c.counted = items_of(larger);
     c.left_out = only(all, [&](LoadItem const& i) { return !has(c.counted, i); });
-    if (heat_counts) c.ways_to_heat = ways;
+    if (c.heat_counts) c.ways_to_heat = ways;
     if (heat.size() + cool.size() == 1) {
         Part const& p = larger.front();
         finish(steps, shares.kind, p.label, p.topic, p.arithmetic, p.va, p.items, p.source);

@@ -22,10 +22,13 @@ struct ClimateShares {
 };
 
 struct Climate {
-    std::int64_t va = 0; // what counts
-    LoadItems counted;   // those on the side that counts, as listed
-    LoadItems left_out;  // on no side, or on the other
+    std::int64_t va = 0, other_va = 0; // what counts; the side that does not
+    LoadItems counted;                 // those on the side that counts, as listed
+    LoadItems left_out;                // on no side, or on the other
     LoadItems heat, cool;
+    bool heat_counts = true;
+
+    LoadItems const& other_side() const { return heat_counts ? cool : heat; }
     // What each way to heat counts by itself (heat pump with its backup, heat room by room, other heat) where heating
     // is what counts.
     std::vector<std::int64_t> ways_to_heat;

@@ -62,6 +62,20 @@ Work work_on(LoadQuestion const& q) {
     return w;
 }
 
+namespace {
+std::optional<OtherSeason> other_season(Work const& w) {
+    auto const& other = w.climate.other_side();
+    if (std::ranges::none_of(other, [](LoadItem const& i) { return i.circuit->poles == 1; })) return std::nullopt;
+    OtherSeason season{w.steps.total() - w.climate.va + w.climate.other_va, {}};
+    auto const counted = marks_of(w.climate.counted);
+    for (LineLoad const& l : w.one_line)
+        if (std::ranges::find(counted, l.mark) == counted.end()) season.one_line.push_back(l);
+    for (LoadItem const& i : other)
+        if (i.circuit->poles == 1) season.one_line.push_back({i.circuit->mark, i.va});
+    return season;
+}
+} // namespace
+
 LoadCalculation finished(Work&& w, LoadMethod method, std::string title) {
     LoadCalculation load;
     load.method = method;
@@ -70,6 +84,7 @@ LoadCalculation finished(Work&& w, LoadMethod method, std::string title) {
     load.steps = w.steps.steps();
     load.unknown = std::move(w.unknown);
     load.notes = std::move(w.notes);
+    load.other_season = other_season(w);
     load.one_line = std::move(w.one_line);
     load.whole_dwelling = w.whole;
     return load;
@@ -127,6 +142,11 @@ std::int64_t add_managed(Work& w, Kind kind) {
     auto const what = in_full ? "Energy management, all of it" : "Energy management, at its limit";
     return kind == Kind::counted ? w.steps.counted(what, "managed", words, va, marks_of(some))
                                  : w.steps.item(what, "managed", words, va, marks_of(some));
+}
+
+void add_to_line(Work& w, Climate const& climate) {
+    for (LoadItem const& i : climate.counted) add_to_line(w, i, i.va);
+    w.climate = climate;
 }
 
 void add_to_line(Work& w, LoadItem const& i, std::int64_t va) {

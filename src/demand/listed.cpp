@@ -143,7 +143,7 @@ NeutralParts listed(Work& w, ListedLoads const& l) {
     }
     auto const others = with(with(outlets_of(w, l), plain), managed_in_full(w.q, w.loads));
     auto const climate = add_heat(w, l, others);
-    for (LoadItem const& i : climate.counted) add_to_line(w, i, i.va);
+    add_to_line(w, climate);
     add_climate_to_neutral(parts, climate);
     auto const managed = add_managed(w, LoadStep::Kind::counted);
     auto const counted = with(others, climate.counted);

@@ -60,6 +60,12 @@ struct LineLoad {
     std::int64_t va = 0; // after demand
 };
 
+// The load while the other of heating and cooling runs: less in all, though not always on each hot.
+struct OtherSeason {
+    std::int64_t total_va = 0;
+    std::vector<LineLoad> one_line;
+};
+
 struct LoadCalculation {
     LoadMethod method = LoadMethod::standard;
     std::string title; // "Optional method for one dwelling (NEC 2023 220.82)"
@@ -68,12 +74,13 @@ struct LoadCalculation {
     std::int64_t total_va = 0; // of the counted steps, before any least size
     LoadSteps neutral;         // empty where the method gives none
     std::optional<std::int64_t> neutral_va;
-    std::vector<LineLoad> one_line;   // empty where a demand is taken on all loads together
-    std::vector<std::string> unknown; // what is missing: the total is then too small
-    std::vector<std::string> notes;   // what was taken for granted, what was left out and why
-    bool whole_dwelling = false;      // the load of all of one dwelling: its least size holds
-    // All that is listed, as if it ran at once: the code has hardly a demand factor for it, and who decides may take what
-    // does run together.
+    std::vector<LineLoad> one_line;            // empty where a demand is taken on all loads together
+    std::optional<OtherSeason> other_season{}; // where a load of it stands on one hot alone
+    std::vector<std::string> unknown;          // what is missing: the total is then too small
+    std::vector<std::string> notes;            // what was taken for granted, what was left out and why
+    bool whole_dwelling = false;               // the load of all of one dwelling: its least size holds
+    // All that is listed, as if it ran at once: the code has hardly a demand factor for it, and who decides may take
+    // what does run together.
     bool all_at_once = false;
 };
 

@@ -18,6 +18,7 @@ struct Work {
     StepList steps;
     std::vector<std::string> unknown, notes;
     std::vector<LineLoad> one_line{};
+    Climate climate{}; // as counted, where what stands on one hot alone matters
 };
 Work work_on(LoadQuestion const& q);
 LoadCalculation finished(Work&& work, LoadMethod method, std::string title);
@@ -27,7 +28,8 @@ LoadCalculation finished(Work&& work, LoadMethod method, std::string title);
 std::int64_t add_general_load(Work& w, FloorLoads const& f);
 // What a device holds back, at its limit; the figure that counts.
 std::int64_t add_managed(Work& w, LoadStep::Kind kind);
-// Notes what one hot carries alone.
+// Notes what one hot carries alone: of heating and cooling, and of one load.
+void add_to_line(Work& w, Climate const& climate);
 void add_to_line(Work& w, LoadItem const& i, std::int64_t va);
 // A percent of the largest motor among these, and among those left out where the code asks for it.
 struct MotorMore {

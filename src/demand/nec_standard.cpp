@@ -116,7 +116,7 @@ NeutralParts standard_by_floor(Work& w, FloorLoads const& f) {
     add_cooking(w, parts);
     add_unknown(w.unknown, only(w.loads.items, is_climate));
     auto const climate = add_climate(w.steps, w.q.job, w.loads.items, {});
-    for (LoadItem const& i : climate.counted) add_to_line(w, i, i.va);
+    add_to_line(w, climate);
     add_climate_to_neutral(parts, climate);
     add_vehicles(w, f, parts);
     if (auto const va = add_managed(w, Kind::counted); va > 0)

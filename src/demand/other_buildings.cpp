@@ -19,7 +19,8 @@ void add_other_buildings(LoadCalculation& load, LoadQuestion const& q) {
     for (LoadItem const& i : only(loads_of(q).other_buildings, counts))
         steps.counted(i.label, "listed", "as reckoned for what it feeds", i.va, i.marks());
     append(load.steps, load.total_va, steps);
-    if (load.neutral_va && q.facts.three_wire) append(load.neutral, *load.neutral_va, steps);
+    if (load.other_season) load.other_season->total_va += steps.total();
+    if (load.neutral_va) append(load.neutral, *load.neutral_va, steps);
 }
 
 } // namespace legwork

@@ -23,8 +23,6 @@ std::string section(LoadQuestion const& q, std::string_view topic) {
     return text(cite(q.book, "load-service/" + std::string(topic)));
 }
 
-std::string half_of(std::int64_t va) { return va % 2 == 0 ? std::to_string(va / 2) : fmt::format("{}.5", va / 2); }
-
 std::string_view what_it_is(LoadQuestion const& q) { return q.panel.feeder ? "feeder" : "service"; }
 
 void add_amps(LoadResults& all, LoadQuestion const& q, LoadCalculation const& load, ServiceSize const& size) {
@@ -34,12 +32,9 @@ void add_amps(LoadResults& all, LoadQuestion const& q, LoadCalculation const& lo
                    shown(size.amps), section(q, "volts"), true});
     if (!size.lines) return;
     auto const& l = *size.lines;
-    bool const a = l.a > l.b;
-    auto const alone = a ? l.a_va : l.b_va;
-    all.push_back({fmt::format("Amperes of leg {}, the heavier", a ? 'A' : 'B'),
-                   fmt::format("half of what both carry and what this leg carries alone: ({} + {}) VA ÷ {} = {}",
-                               half_of(l.even_va), alone, text(Volts{q.facts.volts.count / 2}), shown(a ? l.a : l.b)),
-                   shown(a ? l.a : l.b), "", true});
+    all.push_back({fmt::format("Amperes of leg {}, the heavier{}", l.a_is_heavier() ? 'A' : 'B',
+                               l.other_season ? ", while the other of heating and cooling runs" : ""),
+                   l.arithmetic, shown(l.heavier()), "", true});
 }
 
 std::string metals(ServiceWire const& w) {
@@ -59,7 +54,7 @@ void add_size(LoadResults& all, LoadQuestion const& q, ServiceSize const& size) 
         return;
     }
     auto const least = std::max(size.to_carry, size.floor.value_or(0_A));
-    bool const dropped = size.to_carry < (size.lines ? std::max(size.lines->a, size.lines->b) : size.amps);
+    bool const dropped = size.to_carry < (size.lines ? size.lines->heavier() : size.amps);
     all.push_back({what,
                    fmt::format("the standard size at or above {}{}{}",
                                size.floor && least == *size.floor ? "the least for this dwelling, " : "", shown(least),
@@ -87,12 +82,11 @@ void add_present(LoadResults& all, LoadQuestion const& q, LoadCalculation const&
         all.push_back({"Left on it", "", std::string(kNotKnown), "", true});
         return;
     }
-    auto const used =
-        size.lines ? size.lines->even_va + 2 * std::max(size.lines->a_va, size.lines->b_va) : load.total_va;
+    auto const used = size.lines ? size.lines->as_total_va : load.total_va;
     auto const words =
         *size.left_va < 0 || used <= all_va
             ? fmt::format("{} − {} = {}{} VA{}", all_va, used, used > all_va ? "−" : "", std::abs(all_va - used),
-                          size.lines ? ", with twice what the heavier leg carries alone" : "")
+                          size.lines ? ", with what the heavier leg carries taken for both" : "")
             : "nothing: only the left-out part of an ampere is above it";
     all.push_back({size.left_va < 0 ? "Too much by" : "Left on it", words,
                    fmt::format("{} VA", *size.left_va < 0 ? -*size.left_va : *size.left_va), "", true});
@@ -125,9 +119,8 @@ LoadResults load_results(LoadQuestion const& q, LoadCalculation const& load, Ser
 std::string verdict(LoadQuestion const& q, LoadCalculation const& load, ServiceSize const& size) {
     if (!q.facts.rating) return {};
     auto const rating = fmt::format("{} of {}", q.facts.rated_by, text(*q.facts.rating));
-    auto const heaviest = size.lines ? std::max(size.lines->a, size.lines->b) : size.amps;
-    auto const of_leg =
-        size.lines ? fmt::format(" on leg {}", size.lines->a > size.lines->b ? 'A' : 'B') : std::string();
+    auto const heaviest = size.lines ? size.lines->heavier() : size.amps;
+    auto const of_leg = size.lines ? fmt::format(" on leg {}", size.lines->a_is_heavier() ? 'A' : 'B') : std::string();
     if (!size.fits && load.all_at_once)
         return fmt::format("All of it at once would be more than {} carries: {}{}, {} too much.", rating,
                            shown(heaviest), of_leg, shown(heaviest - *q.facts.rating));

@@ -63,20 +63,58 @@ std::optional<Amps> circuit_for(CodeBook const& book, std::int64_t va, Volts vol
     return standard_breaker_at_or_below(book, Amps{load.count * 100 / book.continuous_percent.value});
 }
 
-std::optional<LineAmps> lines_of(LoadQuestion const& q, LoadCalculation const& load) {
-    if (!q.facts.three_wire || q.facts.wye) return std::nullopt;
+std::string half_of(std::int64_t va) { return va % 2 == 0 ? std::to_string(va / 2) : fmt::format("{}.5", va / 2); }
+
+// To the hundredth of an ampere.
+std::string shown(Amps a) { return text(Amps{(a.count + 5) / 10 * 10}); }
+
+// On 120/240 V each hot has half the volts and half of what is shared. Of a wye what is shared is taken at the volts
+// between the hots and what stands alone at the volts to neutral, added as if they were in phase: a little high, never
+// low.
+void reckon_lines(LineAmps& lines, ServiceFacts const& facts) {
+    auto const alone = std::max(lines.a_va, lines.b_va);
+    auto const of_line = [&](std::int64_t va) {
+        return facts.wye ? amps_of(lines.even_va, facts.volts) + amps_of(va, kToNeutral)
+                         : amps_of(lines.even_va + 2 * va, facts.volts);
+    };
+    lines.a = of_line(lines.a_va);
+    lines.b = of_line(lines.b_va);
+    auto const amps = shown(lines.heavier());
+    if (facts.wye) {
+        lines.as_total_va = lines.even_va + (alone * facts.volts.count + kToNeutral.count / 2) / kToNeutral.count;
+        lines.arithmetic = fmt::format("what both carry and what this leg carries alone: {} VA ÷ {} + {} VA ÷ {} = {}",
+                                       lines.even_va, text(facts.volts), alone, text(kToNeutral), amps);
+    } else {
+        lines.as_total_va = lines.even_va + 2 * alone;
+        lines.arithmetic =
+            fmt::format("half of what both carry and what this leg carries alone: ({} + {}) VA ÷ {} = {}",
+                        half_of(lines.even_va), alone, text(kToNeutral), amps);
+    }
+}
+
+LineAmps lines_of(ServiceFacts const& facts, std::int64_t total_va, std::vector<LineLoad> const& one_line) {
     LineAmps lines;
-    lines.even_va = load.total_va;
-    for (LineLoad const& l : load.one_line) {
-        auto const at = q.facts.legs.find(l.mark);
-        if (at == q.facts.legs.end()) continue;
+    lines.even_va = total_va;
+    for (LineLoad const& l : one_line) {
+        auto const at = facts.legs.find(l.mark);
+        if (at == facts.legs.end()) continue;
         lines.even_va -= l.va;
         (at->second == Leg::a ? lines.a_va : lines.b_va) += l.va;
     }
-    if (lines.a_va == lines.b_va) return std::nullopt;
-    // Half the volts and half of what is shared: the same as all of it and twice what stands on one line.
-    lines.a = amps_of(lines.even_va + 2 * lines.a_va, q.facts.volts);
-    lines.b = amps_of(lines.even_va + 2 * lines.b_va, q.facts.volts);
+    reckon_lines(lines, facts);
+    return lines;
+}
+
+// The heavier hot in the season in which it is heaviest; nothing where it carries no more than its half of the total.
+std::optional<LineAmps> heaviest_lines(LoadQuestion const& q, LoadCalculation const& load, Amps even) {
+    if (!q.facts.three_wire) return std::nullopt;
+    auto lines = lines_of(q.facts, load.total_va, load.one_line);
+    if (load.other_season) {
+        auto other = lines_of(q.facts, load.other_season->total_va, load.other_season->one_line);
+        other.other_season = true;
+        if (other.heavier() > lines.heavier()) lines = std::move(other);
+    }
+    if (lines.heavier() <= even) return std::nullopt;
     return lines;
 }
 
@@ -106,9 +144,8 @@ ServiceSize service_size(LoadQuestion const& q, LoadCalculation const& load) {
     auto const& f = demand_factors(q.book);
     ServiceSize size;
     size.amps = amps_of(load.total_va, q.facts.volts);
-    size.lines = lines_of(q, load);
-    size.to_carry =
-        without_fraction(size.lines ? std::max(size.lines->a, size.lines->b) : size.amps, f.drops_half_amps);
+    size.lines = heaviest_lines(q, load, size.amps);
+    size.to_carry = without_fraction(size.lines ? size.lines->heavier() : size.amps, f.drops_half_amps);
     size.floor = floor_of(q, load, f.floor);
     size.floor_is_load = f.floor.is_load;
     size.floor_reference = cite(q.book, "load-service/minimum");
@@ -123,8 +160,7 @@ ServiceSize service_size(LoadQuestion const& q, LoadCalculation const& load) {
     }
     if (q.facts.rating) {
         size.fits = size.to_carry <= *q.facts.rating;
-        auto const heavier =
-            size.lines ? size.lines->even_va + 2 * std::max(size.lines->a_va, size.lines->b_va) : load.total_va;
+        auto const heavier = size.lines ? size.lines->as_total_va : load.total_va;
         auto const left = whole_va(q.facts.volts * *q.facts.rating) - heavier;
         if (known) size.left_va = size.fits ? std::max<std::int64_t>(left, 0) : left;
         if (known && size.fits) size.largest_circuit = circuit_for(q.book, *size.left_va, q.facts.volts);

@@ -16,13 +16,19 @@ struct ServiceWire {
 
 // Amperes of each hot, where one-pole loads stand unevenly.
 struct LineAmps {
-    std::int64_t even_va = 0, a_va = 0, b_va = 0; // half of the first on each line, and what that line has alone
+    std::int64_t even_va = 0, a_va = 0, b_va = 0; // what both hots share, and what each has alone
     Amps a, b;
+    std::int64_t as_total_va = 0; // a load shared evenly that would ask as much as the heavier line does
+    std::string arithmetic;       // of the heavier line's amperes
+    bool other_season = false;    // while the other of heating and cooling runs, which is less in all
+
+    bool a_is_heavier() const { return a > b; }
+    Amps heavier() const { return a > b ? a : b; }
 };
 
 struct ServiceSize {
     Amps amps;                     // of the total, shared evenly; to the nearest milliampere
-    std::optional<LineAmps> lines; // where a hot carries more than its half
+    std::optional<LineAmps> lines; // where a hot carries more than that
     std::optional<Amps> neutral_amps;
     std::string neutral_words; // the arithmetic of it
     Amps

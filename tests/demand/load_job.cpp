@@ -11,7 +11,9 @@
 
 #include <catch2/catch.hpp>
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
+#include <algorithm>
 #include <fstream>
 #include <iterator>
 
@@ -35,6 +37,32 @@ Job job_of(std::string const& bytes) {
 Job home(std::string const& code, std::string const& rest, std::string const& panel) {
     return job_of(
         fmt::format("[job]\ncode = \"{}\"\n[[panel]]\nname = \"Main\"\nspaces = 42\n{}\n{}\n", code, panel, rest));
+}
+
+std::string circuit(std::string const& mark, std::string const& use, std::string const& load, int poles,
+                    std::string const& more) {
+    return fmt::format("[[circuit]]\nmark = \"{}\"\n{}{}{}{}\n", mark,
+                       use.empty() ? "" : fmt::format("use = \"{}\"\n", use),
+                       load.empty() ? "" : fmt::format("load = \"{}\"\n", load),
+                       poles == 1 ? "" : fmt::format("poles = {}\n", poles), more);
+}
+
+std::string notes(PanelLoad const& p) {
+    return p.load ? fmt::format("{}", fmt::join(p.load->notes, "\n")) : "no load: " + p.why;
+}
+
+LoadStep const& step(LoadSteps const& steps, std::string const& words) {
+    CAPTURE(words);
+    auto const at =
+        std::ranges::find_if(steps, [&](LoadStep const& s) { return s.item.find(words) != std::string::npos; });
+    REQUIRE(at != steps.end());
+    return *at;
+}
+
+PanelLoad panel_load_of(Job const& job, std::string const& panel, std::optional<LoadMethod> method) {
+    Panel const* p = panel_of(job, panel);
+    REQUIRE(p);
+    return panel_load(job, as_filed(job), *code_book(job.code), *p, method);
 }
 
 PanelLoad service_load(Job const& job, std::optional<LoadMethod> method) {

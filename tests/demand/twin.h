@@ -43,6 +43,7 @@ struct House {
     bool two_hots = true, wye = false;
     bool whole = false; // the panel carries all of one dwelling
     Loads loads, held;  // `held` by energy management
+    Loads beyond;       // feeders whose load is typed: reckoned where they end, so in full
 };
 
 // A panel's own supply or that of the panel above it; one source only.
@@ -53,6 +54,7 @@ struct Answer {
     std::optional<Va> neutral;
     bool unknown = false; // something is missing: the total is too small
 };
+Va beyond_va(House const& h, bool new_only);
 Answer standard(House const& h);
 Answer optional(House const& h);
 Answer existing(House const& h);

@@ -97,14 +97,34 @@ std::vector<Circuit const*> under(Job const& job, Panel const& panel) {
     return found;
 }
 
+bool is_beyond(Circuit const& c) { return c.use == "feeder" && c.load; }
+
+int count_drawing(Job const& job, Panel const& panel) {
+    int n = 0;
+    for (auto const* c : under(job, panel)) n += draws(*c) && !is_beyond(*c);
+    return n;
+}
+
+std::string building_of(Job const& job, Circuit const& c) {
+    return c.building.empty() ? panel_of(job, c.panel)->building : c.building;
+}
+
+// People live where no building is named; where all is named, in the first.
+bool in_the_home(Job const& job, Circuit const& c) {
+    std::vector<std::string> names;
+    for (Circuit const& one : job.circuits)
+        if (draws(one) && !is_beyond(one)) names.push_back(building_of(job, one));
+    auto const home = names.empty() || in(names, "") ? std::string() : names.front();
+    return building_of(job, c) == home;
+}
+
 Load load_of(House const& h, Circuit const& c) {
     Load l;
     l.circuit = &c;
     l.use = c.use;
     auto const at = rows().find(c.use);
     Row const row = at == rows().end() ? Row{c.poles == 1 ? Kind::light : Kind::appliance} : at->second;
-    Panel const* panel = panel_of(*h.job, c.panel);
-    l.elsewhere = h.job->dwelling && (!c.building.empty() || !panel->building.empty());
+    l.elsewhere = h.job->dwelling && !in_the_home(*h.job, c);
     l.kind = row.kind == Kind::light && (c.poles == 2 || l.elsewhere) ? Kind::appliance : row.kind;
     l.known = c.load || c.mca || c.measured;
     auto const volts = c.poles == 2 ? h.volts : 120;
@@ -122,11 +142,6 @@ Load load_of(House const& h, Circuit const& c) {
     return l;
 }
 
-int count_drawing(Job const& job, Panel const& panel) {
-    int n = 0;
-    for (auto const* c : under(job, panel)) n += draws(*c);
-    return n;
-}
 } // namespace
 
 House house(Job const& job, Panel const& panel) {
@@ -147,7 +162,7 @@ House house(Job const& job, Panel const& panel) {
         if (!draws(*c) || c->off) continue;
         auto const& home = job.dwelling;
         bool const held = home && home->energy_management && in(home->energy_management->circuits, c->mark);
-        (held ? h.held : h.loads).push_back(load_of(h, *c));
+        (held ? h.held : is_beyond(*c) ? h.beyond : h.loads).push_back(load_of(h, *c));
     }
     return h;
 }
@@ -177,6 +192,10 @@ bool holds(House const& h) {
 Va held_va(House const& h) {
     if (!holds(h)) return sum(h.held);
     return (h.volts * h.job->dwelling->energy_management->limit.count + 500) / 1000;
+}
+
+Va beyond_va(House const& h, bool new_only) {
+    return sum(those(h.beyond, [&](Load const& l) { return l.is_new || !new_only; }));
 }
 
 namespace {

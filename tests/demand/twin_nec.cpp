@@ -246,9 +246,16 @@ Answer listed(House const& h) {
 }
 
 namespace {
+// What other buildings draw: in full, and on the neutral too.
+Answer with_beyond(House const& h, Answer a) {
+    a.total += beyond_va(h, false);
+    if (a.neutral) *a.neutral += beyond_va(h, false);
+    return a;
+}
+
 Answer with_neutral(House const& h, Answer a) {
     a.neutral = h.two_hots ? part_three(h).neutral : a.total;
-    return a;
+    return with_beyond(h, a);
 }
 
 bool is_climate(Load const& l) {
@@ -303,15 +310,15 @@ Answer measured(House const& h) {
     a.unknown = unknown(fresh);
     a.total += sum(those(fresh, [](Load const& l) { return !is_climate(l); })) + season(h, fresh, {}).va;
     if (std::any_of(h.held.begin(), h.held.end(), [](auto& l) { return l.is_new; })) a.total += held_va(h);
+    a.total += beyond_va(h, true);
     return a;
 }
 
 Answer blocks(House const& h);
 
 Answer standard(House const& h) {
-    if (!h.job->dwelling) return listed(h);
-    if (h.nec) return with_neutral(h, part_three(h));
-    return h.whole ? blocks(h) : listed(h);
+    if (h.job->dwelling && h.nec) return with_neutral(h, part_three(h));
+    return with_beyond(h, h.job->dwelling && h.whole ? blocks(h) : listed(h));
 }
 
 } // namespace twin
