@@ -12,14 +12,15 @@ using namespace made;
 using Catch::Contains;
 
 namespace {
-std::string const kShop = circuit("LT", "lighting", "2 kW") +
+std::string const kShop = circuit("LT", "lighting", "2 kW", 1, "space = 1\n") +
                           circuit("CO", "workshop", "3680 VA", 2, "motor = true\n") +
                           circuit("WE", "welder", "9.6 kW", 2) + circuit("HT", "heating", "5 kW", 2);
 } // namespace
 
 TEST_CASE("a workshop: continuous 125 %, largest motor 25 %, outlets at 180 VA", "[demand][listed]") {
     for (auto const* code : {"NEC 2017", "NEC 2020", "NEC 2023"}) {
-        auto const p = service_load(home(code, kShop + circuit("RC", "receptacles", "", 1, "outlet_count = 6\n")));
+        auto const p =
+            service_load(home(code, kShop + circuit("RC", "receptacles", "", 1, "outlet_count = 6\nspace = 3\n")));
         CAPTURE(code, counted(p));
         // 6 x 180 = 1080; 2000 + 3680 + 9600 + 5000; motor 3680 x 25 % = 920; lights and heat 7000 x 25 % = 1750.
         CHECK(step(p.load->steps, "RC").va == 1080);
