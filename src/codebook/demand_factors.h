@@ -33,7 +33,8 @@ struct MotorLoads {
 
 // A dwelling by its floor and its circuits, step by step (NEC Article 220, Part III).
 struct FloorLoads {
-    Figure va_per_ft2, va_per_m2;                     // floor area by outside dimensions
+    Figure va_per_ft2, va_per_m2;
+    std::string_view area_by;                         // how the floor is measured
     Figure small_appliance_va, small_appliance_least; // of each circuit; so many are counted at least
     Figure laundry_va, laundry_least;
     DemandBands bands; // of these together
@@ -74,7 +75,8 @@ struct PeakLoads {
 
 // A dwelling by blocks of floor area (CE 8-200).
 struct BlockLoads {
-    Figure first_m2, first_w, block_m2, block_w; // inside dimensions
+    Figure first_m2, first_w, block_m2, block_w;
+    std::string_view area_by; // how the floor is measured
     Figure basement_percent;
     Figure range_w, range_up_to_w, range_excess_percent;
     Figure small_up_to_w; // a load up to this is within the blocks

@@ -19,6 +19,9 @@ void add_basic(Work& w, BlockLoads const& b) {
     auto const& home = *w.q.job.dwelling;
     auto const units = home.area_units;
     std::string area_words;
+    w.notes.push_back(
+        fmt::format("Floor area by {}{}.", b.area_by,
+                    home.basement ? fmt::format("; the basement at {} %", b.basement_percent.value) : std::string()));
     std::int64_t hundredths = 0; // of a square millimetre, so that percents stay whole
     if (home.area) {
         hundredths = home.area->count * 100;

@@ -110,6 +110,7 @@ std::int64_t add_general_load(Work& w, FloorLoads const& f) {
         if (terms.size() > 1) w.steps.subtotal("General load", "lighting-demand", as_sum(terms), va);
         return va;
     }
+    w.notes.push_back(fmt::format("Floor area by {}.", f.area_by));
     if (home.area)
         add(add_area(w, f, "General lighting and receptacles", *home.area));
     else
@@ -158,7 +159,7 @@ MotorMore largest_motor(LoadItems const& counted, LoadItems const& left_out, Mot
     auto const look = [&](LoadItems const& some, bool are_left_out) {
         for (LoadItem const& i : some)
             if (i.motor && i.va > (more.motor ? more.motor->va : 0))
-                more = {i, share_of(i.va, m.percent.value), are_left_out};
+                more = {i, share_of(i.va, m.percent.value), are_left_out, as_share(i.va, m.percent.value)};
     };
     look(counted, false);
     if (m.left_out) look(left_out, true);
@@ -169,8 +170,7 @@ void add_motor(Work& w, MotorMore const& more, MotorLoads const& m) {
     if (!more.motor) return;
     auto const& motor = *more.motor;
     w.steps.counted(fmt::format("Largest motor, more: {}{}", motor.label, more.left_out ? ", though left out" : ""),
-                    "motor", as_share(motor.va, m.percent.value), more.va, motor.marks(),
-                    more.left_out ? *m.left_out : m.percent.source);
+                    "motor", more.how, more.va, motor.marks(), more.left_out ? *m.left_out : m.percent.source);
     if (more.left_out)
         w.notes.push_back(fmt::format("{} never runs with what is larger, but is the largest motor of all: its {} % "
                                       "count all the same ({}).",

@@ -62,7 +62,8 @@ void add_outlets(Work& w, ListedLoads const& l, NeutralParts& parts) {
     }
     for (LoadItem const& i : all) w.steps.item(i.label, "outlets", i.how, i.va, i.marks());
     w.steps.subtotal("Receptacles", "outlets", as_sum(figures(all)), sum);
-    parts.push_back({"Receptacles after demand", w.steps.slices("Receptacles", "outlets", sum, l.outlets), false});
+    parts.push_back({"Receptacles after demand", w.steps.slices("Receptacles", "outlets", sum, l.outlets), false,
+                     as_banded(sum, l.outlets)});
 }
 
 LoadItems with(LoadItems all, LoadItems const& more) {

@@ -36,6 +36,7 @@ struct MotorMore {
     std::optional<LoadItem> motor{}; // nothing when there is none
     std::int64_t va = 0;             // what is added
     bool left_out = false;
+    std::string how{}; // "1380 VA × 25 % = 345 VA"
 };
 MotorMore largest_motor(LoadItems const& counted, LoadItems const& left_out, MotorLoads const& m);
 void add_motor(Work& w, MotorMore const& more, MotorLoads const& m);
@@ -45,6 +46,7 @@ struct NeutralPart {
     std::string label;
     std::int64_t va = 0;
     bool reduced = false; // cooking and dryers
+    std::string how{};    // the arithmetic of it; another method's steps do not show it
 };
 using NeutralParts = std::vector<NeutralPart>;
 NeutralParts standard_by_floor(Work& w, FloorLoads const& f);

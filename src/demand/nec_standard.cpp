@@ -44,7 +44,10 @@ void add_appliances(Work& w, FloorLoads const& f, NeutralParts& parts) {
                              : fmt::format("Appliances fastened in place, fewer than {}: in full", f.fixed_from.value),
                         "fixed", as_sum(figures(fixed)) + (many ? ", " + as_share(sum, percent) : ""),
                         share_of(sum, percent), marks_of(fixed));
-        for (LoadItem const& i : fixed) add_to_conductors(w, parts, i, share_of(i.va, percent));
+        for (LoadItem const& i : fixed) {
+            add_to_conductors(w, parts, i, share_of(i.va, percent));
+            if (many && i.neutral) parts.back().how = as_share(i.va, percent);
+        }
     }
     for (LoadItem const& i : all) {
         if ((is_fixed(i) && fixed.size() > 1) || i.va == 0) continue;
@@ -75,7 +78,8 @@ void add_dryers(Work& w, FloorLoads const& f, NeutralParts& parts) {
         w.steps.counted(fmt::format("{} dryers", n), "dryer", as_sum(each) + ", " + as_share(sum, percent.value), va,
                         marks_of(dryers), percent.source);
     }
-    parts.push_back({n == 1 ? dryers[0].label : fmt::format("{} dryers", n), va, true});
+    parts.push_back({n == 1 ? dryers[0].label : fmt::format("{} dryers", n), va, true,
+                     n == 1 ? at_least(dryers[0]) : as_sum(each) + ", " + as_share(sum, percent.value)});
 }
 
 void add_cooking(Work& w, NeutralParts& parts) {
@@ -85,12 +89,14 @@ void add_cooking(Work& w, NeutralParts& parts) {
     auto const known = only(cooking, [](LoadItem const& i) { return i.known; });
     for (LoadItem const& i : known) w.steps.item(i.label, "cooking", i.how, i.va, i.marks());
     std::int64_t sum = 0;
+    std::string how;
     for (CookingStep const& s : cooking_demand(figures(known))) {
         auto const words = s.arithmetic.empty() ? fmt::format("by the table {} VA", s.va)
                                                 : fmt::format("{} = {} VA", s.arithmetic, s.va);
+        how += (how.empty() ? "" : ", ") + s.item + ", " + words;
         sum += w.steps.counted(s.item, "cooking", words, s.va, marks_of(known), s.source);
     }
-    if (sum > 0) parts.push_back({"Cooking", sum, true});
+    if (sum > 0) parts.push_back({"Cooking", sum, true, std::move(how)});
 }
 
 void add_vehicles(Work& w, FloorLoads const& f, NeutralParts& parts) {
@@ -109,8 +115,9 @@ NeutralParts standard_by_floor(Work& w, FloorLoads const& f) {
     NeutralParts parts;
     auto const general = add_general_load(w, f);
     if (general > 0)
-        parts.push_back(
-            {"General load after demand", w.steps.slices("General load", "lighting-demand", general, f.bands), false});
+        parts.push_back({"General load after demand",
+                         w.steps.slices("General load", "lighting-demand", general, f.bands), false,
+                         as_banded(general, f.bands)});
     add_appliances(w, f, parts);
     add_dryers(w, f, parts);
     add_cooking(w, parts);

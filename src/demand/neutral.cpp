@@ -17,7 +17,8 @@ void add_climate_to_neutral(NeutralParts& parts, Climate const& climate) {
 }
 
 void add_motor_to_neutral(NeutralParts& parts, MotorMore const& more) {
-    if (more.motor && more.motor->neutral && more.va > 0) parts.push_back({"Largest motor, more", more.va, false});
+    if (more.motor && more.motor->neutral && more.va > 0)
+        parts.push_back({"Largest motor, more: " + more.motor->label, more.va, false, more.how});
 }
 
 namespace {
@@ -37,7 +38,9 @@ void add_neutral(LoadCalculation& load, LoadQuestion const& q) {
         auto const percent = q.facts.wye ? 100 : factors.neutral->appliance_percent.value;
         for (NeutralPart const& p : parts_of(q, factors)) {
             bool const reduced = p.reduced && percent != 100;
-            steps.counted(p.label, q.facts.wye ? "neutral-wye" : "neutral", reduced ? as_share(p.va, percent) : "",
+            auto const share = reduced ? as_share(p.va, percent) : std::string();
+            steps.counted(p.label, q.facts.wye ? "neutral-wye" : "neutral",
+                          p.how + (p.how.empty() || share.empty() ? "" : ", ") + share,
                           reduced ? share_of(p.va, percent) : p.va);
         }
     }

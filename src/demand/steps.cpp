@@ -27,6 +27,20 @@ std::string as_share(std::int64_t va, std::int64_t percent) {
     return fmt::format("{} VA × {} % = {} VA", va, percent, share_of(va, percent));
 }
 
+std::string as_banded(std::int64_t va, DemandBands bands) {
+    std::string words;
+    std::int64_t from = 0;
+    for (DemandBand const& b : bands) {
+        auto const to = b.up_to_va == 0 ? va : std::min(va, b.up_to_va);
+        if (to <= from) break;
+        auto const part = from == 0 ? fmt::format("{} VA", to) : fmt::format(" + ({} − {}) VA", to, from);
+        words += b.percent == 100 ? part : fmt::format("{} × {} %", part, b.percent);
+        from = to;
+    }
+    auto const counts = banded(va, bands);
+    return counts == va ? std::string() : fmt::format("{} = {} VA", words, counts);
+}
+
 std::int64_t banded(std::int64_t va, DemandBands bands) {
     std::int64_t counted = 0, from = 0;
     for (DemandBand const& b : bands) {

@@ -18,6 +18,8 @@ constexpr std::int64_t share_of(std::int64_t va, std::int64_t percent) { return 
 std::string as_sum(std::vector<std::int64_t> const& terms);
 // "6000 VA × 35 % = 2100 VA"
 std::string as_share(std::int64_t va, std::int64_t percent);
+// "3000 VA + (9000 − 3000) VA × 35 % = 5100 VA"; empty when all of it counts.
+std::string as_banded(std::int64_t va, DemandBands bands);
 // The part of a load that counts, slice by slice.
 std::int64_t banded(std::int64_t va, DemandBands bands);
 
