@@ -145,6 +145,26 @@ bool carries_dwelling(Job const& job, Panel const& panel) {
            loads(circuits_under(job, panel)) > 0;
 }
 
+namespace {
+// What the file says and what then changes no figure: better told than passed over.
+void add_ineffective(LoadQuestion const& q, Loads& loads) {
+    auto const is_bare = [](LoadItem const& i) { return i.circuit->interlocked && i.demand != Demand::backup_heat; };
+    if (auto const bare = only(loads.items, is_bare); !bare.empty())
+        loads.notes.push_back("`interlocked` is of backup heat beside a heat pump, so it changes nothing of " +
+                              labels_of(bare));
+    auto const& home = q.job.dwelling;
+    if (!home || !home->energy_management) return;
+    for (auto const& mark : home->energy_management->circuits) {
+        Circuit const* c = circuit_of(q.job, mark);
+        Panel const* fed = c ? fed_panel(q.job, *c) : nullptr;
+        if (fed && has_circuits(q.job, *fed))
+            loads.notes.push_back(fmt::format("Energy management names {}, which feeds panel \"{}\": name the circuits "
+                                              "there that it holds back. Now they count in full.",
+                                              mark, fed->name));
+    }
+}
+} // namespace
+
 Loads loads_of(LoadQuestion const& q) {
     Loads loads;
     auto const& home = q.job.dwelling;
@@ -161,6 +181,7 @@ Loads loads_of(LoadQuestion const& q) {
                    : loads.items)
             .push_back(std::move(item));
     }
+    add_ineffective(q, loads);
     if (!off.empty()) loads.notes.push_back("Wired and not in use, so not counted: " + labels_of(off));
     return loads;
 }

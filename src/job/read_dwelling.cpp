@@ -31,6 +31,9 @@ std::vector<std::string> read_group(Reading& r, TableReader& t, TomlValue const&
     for (TomlValue const& one : words ? *words : TomlArray{}) {
         auto const* word = std::get_if<std::string>(&one.is);
         if (word && is_load(r, *word)) {
+            if (contains(group, *word))
+                r.out.add(one.begin, fmt::format("{}: {} is named twice in one group", t.what(), quoted(*word)),
+                          "name each load of a group once");
             group.push_back(*word);
             continue;
         }
@@ -51,7 +54,11 @@ std::vector<std::string> read_group(Reading& r, TableReader& t, TomlValue const&
 void read_together(Reading& r, TableReader& t, Dwelling& d) {
     auto const* said = t.entry("together");
     if (!said) return;
-    if (auto const* groups = std::get_if<TomlArray>(&said->value.is))
+    auto const* groups = std::get_if<TomlArray>(&said->value.is);
+    if (groups && groups->empty())
+        t.complain("together", "\"together\" names no loads",
+                   "write  together = [[\"heating\", \"air conditioner\"]]  or take the line away");
+    if (groups)
         for (TomlValue const& group : *groups) {
             d.together.push_back(read_group(r, t, group));
             if (!std::holds_alternative<TomlArray>(group.is)) break; // the brackets of all are missing
@@ -86,6 +93,11 @@ void read_energy_management(Reading& r, TableReader& t, Dwelling& d) {
     auto const limit = inner->amps("limit");
     std::vector<std::string> circuits;
     for (auto const& [mark, at] : inner->texts("circuits")) {
+        if (!contains(r.marks, mark) && contains(r.words.uses, mark)) {
+            r.out.add(at, fmt::format("{}: {} is a use, not the mark of a circuit", inner->what(), quoted(mark)),
+                      "name what the device holds back by its marks");
+            continue;
+        }
         if (!r.is_circuit(*inner, mark, at)) continue;
         if (contains(circuits, mark))
             r.out.add(at, fmt::format("{}: {} is named twice", inner->what(), mark), "name each circuit once");
@@ -94,6 +106,9 @@ void read_energy_management(Reading& r, TableReader& t, Dwelling& d) {
     }
     if (!inner->has("limit"))
         inner->complain("", "it has no limit", "add  limit = \"40 A\",  what the device is set to");
+    auto const* named = inner->entry("circuits");
+    auto const* list = named ? std::get_if<TomlArray>(&named->value.is) : nullptr;
+    if (list && list->empty()) inner->complain("circuits", "it names no circuit", "add  circuits = [\"EV\"]");
     if (!inner->has("circuits")) inner->complain("", "it names no circuit", "add  circuits = [\"EV\"]");
     inner->finish();
     if (!asked.empty()) d.asked.emplace_back("energy_management");

@@ -94,3 +94,15 @@ TEST_CASE("CE: a managed load of a part of a dwelling may run for hours", "[dema
     // 9600, and 25 % of it.
     CHECK(panel_load_of(job, "Sub").load->total_va == 12'000);
 }
+
+TEST_CASE("what is said and changes nothing is told", "[demand][managed][notes]") {
+    auto const p = service_load(home("CE 2024", home_with("40 A", "\"SP\"") +
+                                                    circuit("SP", "feeder", "", 2, "panel = \"Main\"\n") +
+                                                    circuit("EV", "vehicle charger", "12 kW", 2, "panel = \"Sub\"\n") +
+                                                    "[[panel]]\nname = \"Sub\"\nspaces = 8\nfeeder = \"Main/SP\"\n"));
+    CHECK(p.load->total_va == kBasic + 12'000);
+    CHECK_THAT(notes(p), Contains("Energy management names SP, which feeds panel \"Sub\": name the circuits there"));
+    auto const q = service_load(home("CE 2024", "[dwelling]\narea = \"100 m²\"\n" +
+                                                    circuit("HT", "heating", "4 kW", 2, "interlocked = true\n")));
+    CHECK_THAT(notes(q), Contains("`interlocked` is of backup heat beside a heat pump, so it changes nothing of HT"));
+}
