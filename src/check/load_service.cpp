@@ -58,10 +58,11 @@ Finding below_floor(Case const& c, PanelLoad const& p) {
     bool const is_load = p.size.floor_is_load;
     auto f = finding(c, "load-service", is_load ? unless_existing(p.panel->existing) : Severity::warning,
                      {p.panel->name, {}, "main"}, "load-service/minimum");
-    f.message = fmt::format("Panel \"{}\" is the service of a dwelling and {} of {}; the least for it is {}, whatever "
-                            "its load",
+    std::string_view const what = p.panel->feeder ? "feeder" : "service";
+    f.message = fmt::format("Panel \"{}\" carries all of a dwelling on {} of {}; the least for it is {}, whatever its "
+                            "load",
                             p.panel->name, p.facts.rated_by, amps(value(*p.facts.rating)), amps(value(*p.size.floor)));
-    f.fix = fmt::format("Plan a service of {} or more{}", amps(value(*p.size.floor)),
+    f.fix = fmt::format("Plan a {} of {} or more{}", what, amps(value(*p.size.floor)),
                         is_load ? "" : ", or ask the authority whether this counts as a one-family dwelling");
     return f;
 }

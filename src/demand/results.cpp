@@ -129,10 +129,8 @@ std::string verdict(LoadQuestion const& q, LoadCalculation const& load, ServiceS
                            shown(heaviest - *q.facts.rating));
     if (!load.unknown.empty()) return {};
     if (size.floor && *q.facts.rating < *size.floor)
-        return fmt::format(
-            "{} is enough for the load of {}{}, and less than the {} that a dwelling like this must have "
-            "({}).",
-            rating, shown(heaviest), of_leg, text(*size.floor), text(size.floor_reference));
+        return fmt::format("Within {}: {}{}. But a dwelling like this must have {} or more ({}).", rating,
+                           shown(heaviest), of_leg, text(*size.floor), text(size.floor_reference));
     return fmt::format("Within {}: {}{}.", rating, shown(heaviest), of_leg);
 }
 

@@ -126,3 +126,15 @@ TEST_CASE("what stands in an outbuilding is not within the floor area of the dwe
     // Its own feeder: what is listed there.
     CHECK(panel_load_of(home("NEC 2023", kHome + barn), "Barn").load->total_va == 2400);
 }
+
+TEST_CASE("a peak is of the service, not of a panel below it", "[demand][panels][refused]") {
+    auto const job = home(
+        "NEC 2023", "[dwelling]\narea = \"100 m²\"\npeak = { amps = \"62 A\", days = 365 }\n" + feeder("SP", "Main") +
+                        circuit("RG", "range", "12 kW", 2, on("House") + "existing = true\n") +
+                        circuit("EV", "vehicle charger", "6 kW", 2, on("House")) + sub("House", "Main/SP"));
+    CHECK(panel_load_of(job, "Main", measured).load->total_va == 24'600);
+    auto const p = panel_load_of(job, "House", measured);
+    CHECK_FALSE(p.load);
+    CHECK(p.why == "the peak was read at the service, and panel \"House\" feeds a part of it");
+    CHECK(p.fix == "name the service's panel, or take  --method standard");
+}

@@ -56,9 +56,8 @@ TEST_CASE("a service that does not", "[demand][results]") {
 
 TEST_CASE("a service that carries its load and is less than a dwelling must have", "[demand][results]") {
     auto const p = service_load(home("CE 2024", home_of("85 m²"), supply("60 A")));
-    CHECK(p.verdict ==
-          "the main of 60 A is enough for the load of 20.83 A, and less than the 100 A that a dwelling like "
-          "this must have (CE 2024 8-200(1)(b)).");
+    CHECK(p.verdict == "Within the main of 60 A: 20.83 A. But a dwelling like this must have 100 A or more (CE 2024 "
+                       "8-200(1)(b)).");
     CHECK_THAT(told(p), Contains("Least for this dwelling | whatever its load | 100 A | CE 2024 8-200(1)(b)"));
 }
 
@@ -81,6 +80,8 @@ TEST_CASE("nothing is said of what is not known", "[demand][results]") {
     auto const s = service_load(home("NEC 2023", "[dwelling]\nthermostats = 2\n", supply("100 A")));
     CHECK(s.load->unknown == std::vector<std::string>{"the floor area of the dwelling"});
     CHECK(s.verdict.empty());
+    // Nor is its least size, where that hangs on the area.
+    CHECK_FALSE(service_load(home("CE 2024", "[dwelling]\nthermostats = 2\n", supply("100 A"))).size.floor);
 }
 
 TEST_CASE("the heavier leg and the left-out part of an ampere are told", "[demand][results]") {
