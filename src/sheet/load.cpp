@@ -15,9 +15,10 @@ namespace legwork {
 
 namespace {
 
-constexpr std::string_view kHowToFollow = "Lines set in are only listed and go into a line below. The bold figures at "
-                                          "the right count: added up, they are the "
-                                          "total.";
+constexpr std::string_view kHowToFollow =
+    "Indented lines are only listed and go into a line below. The bold figures at "
+    "the right count: added up, they are the "
+    "total.";
 
 std::vector<std::string> all_rules(PanelLoad const& load, std::string_view edition) {
     std::vector<std::string> rules;

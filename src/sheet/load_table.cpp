@@ -9,6 +9,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
+#include <utility>
 
 namespace legwork {
 
@@ -19,8 +21,9 @@ constexpr Mm kIndent = 3.5;     // of what goes into a later line
 constexpr Mm kHair = 0.15;      // between lines that count
 constexpr double kClose = 0.55; // of the white between rows
 constexpr Mm kBelowLine = 0.4;
-constexpr Mm kStrong = 0.5;       // above a total
-constexpr Mm kLeastColumns = 110; // below this the columns stand under one another
+constexpr Mm kStrong = 0.5;                               // above a total
+constexpr Mm kLeastColumns = 110;                         // below this the columns stand under one another
+constexpr double kLeastItem = 0.38, kGreatestItem = 0.66; // share of what item and arithmetic have
 constexpr Mm kLeastRule = 14, kGreatestRule = 30;
 constexpr std::string_view kListed = "listed, VA", kCounts = "counts, VA";
 
@@ -67,36 +70,48 @@ struct LoadTable::Row {
 LoadTable::LoadTable(TextWidth const& widths, PanelLoad const& load, std::string_view edition, Mm width,
                      Spacing spacing)
     : widths_(widths), edition_(edition), width_(width), spacing_(spacing == Spacing::wide ? 1 : kClose) {
-    auto const wide = [&](std::string_view words, Mm size, Weight weight) {
+    auto const wide = [&](std::string_view words, Mm size, Weight weight = Weight::regular) {
         return widths.width(words, size, weight) + 0.01; // so that it fits its own column, rounded as it may be
     };
-    Mm rule = wide(edition, kFloor, Weight::regular), item = 0, sum = 0;
     auto const widen = [](Mm& column, Mm by) { column = std::max(column, by); };
+    Mm rule = wide(edition, kFloor);
+    std::vector<Asked> asked;
     for (auto const* steps : {&load.load->steps, &load.load->neutral})
         for (LoadStep const& s : *steps) {
             bool const counted = s.kind == LoadStep::Kind::counted;
-            widen(rule, wide(step_rule(s, edition_), kFloor, Weight::regular));
-            widen(item, wide(s.item, kDetail, Weight::regular) + (counted ? 0 : kIndent));
-            widen(sum, wide(s.arithmetic, kDetail, Weight::regular));
+            widen(rule, wide(step_rule(s, edition_), kFloor));
             widen(counted ? counted_width_ : listed_width_,
                   wide(std::to_string(s.va), kDetail, counted ? Weight::bold : Weight::regular));
+            asked.push_back({wide(s.item, kDetail) + (counted ? 0 : kIndent), wide(s.arithmetic, kDetail)});
         }
-    for (LoadResult const& r : load.results)
-        widen(rule, wide(rule_words(r.reference, edition_), kFloor, Weight::regular));
-    if (listed_width_ > 0) widen(listed_width_, wide(kListed, kFloor, Weight::regular));
+    for (LoadResult const& r : load.results) widen(rule, wide(rule_words(r.reference, edition_), kFloor));
+    if (listed_width_ > 0) widen(listed_width_, wide(kListed, kFloor));
     widen(counted_width_, wide(kCounts, kFloor, Weight::bold));
     for (auto const va : {load.load->total_va, load.load->neutral_va.value_or(0)})
         widen(counted_width_, wide(std::to_string(va), kNames, Weight::bold));
-    place_columns(std::clamp(rule, kLeastRule, kGreatestRule), item, sum);
+    Mm const figures = counted_width_ + kGap + (listed_width_ > 0 ? listed_width_ + kGap : 0);
+    for (LoadResult const& r : load.results) {
+        Mm const size = r.wanted ? kNames : kDetail;
+        asked.push_back({wide(r.item, size, r.wanted ? Weight::bold : Weight::regular),
+                         wide(r.arithmetic, kDetail) + wide(r.value, size, Weight::bold) + kGap - figures});
+    }
+    place_columns(std::clamp(rule, kLeastRule, kGreatestRule), figures, asked);
 }
 
-// The items have what their longest asks for, as far as the arithmetic can do with the rest.
-void LoadTable::place_columns(Mm rule, Mm item, Mm sum) {
+// Item and arithmetic share what is left so that all rows together take the fewest lines.
+void LoadTable::place_columns(Mm rule, Mm figures, std::vector<Asked> const& asked) {
     stacked_ = width_ < kLeastColumns;
-    Mm const figures = counted_width_ + kGap + (listed_width_ > 0 ? listed_width_ + kGap : 0);
     Mm const words = width_ - figures - rule - 2 * kGap;
-    Mm const share = item + sum > 0 ? item / (item + sum) : 0.5;
-    rule_ = words * std::clamp(share, 0.44, 0.65) + kGap;
+    Mm item = words * kLeastItem, fewest = 0;
+    for (Mm share = kLeastItem; share < kGreatestItem; share += 0.03) {
+        Mm lines = 0;
+        for (Asked const& a : asked)
+            lines += std::max({1.0, std::ceil(a.item / (words * share)), std::ceil(a.sum / (words * (1 - share)))});
+        if (fewest > 0 && lines >= fewest) continue;
+        fewest = lines;
+        item = words * share;
+    }
+    rule_ = item + kGap;
     sums_ = stacked_ ? kIndent : rule_ + rule + kGap;
     sums_width_ = stacked_ ? width_ - kIndent : width_ - figures - sums_;
 }
@@ -218,8 +233,13 @@ Block LoadTable::result(LoadResult const& r, bool so_far) const {
     row.size = r.wanted ? kNames : kDetail;
     row.weight = r.wanted ? Weight::bold : Weight::regular;
     row.line_below = true;
-    row.value_width = std::min(widths_.width(row.counted, row.size, Weight::bold) + 0.01, width_ * 0.36);
+    row.value_width = std::min(widths_.width(row.counted, row.size, Weight::bold) + 0.01, width_ * 0.42);
     row.value_width = std::max(row.value_width, counted_width_);
+    // Words that have no room beside a long answer tell what it is an answer to.
+    Mm const room = width_ - row.value_width - kGap - sums_;
+    if (!r.wanted && row.arithmetic.find('=') == std::string::npos && !row.arithmetic.empty() &&
+        widths_.width(row.arithmetic, kDetail, Weight::regular) > room)
+        row.item += ", " + std::exchange(row.arithmetic, {});
     return laid(row);
 }
 

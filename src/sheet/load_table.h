@@ -33,7 +33,10 @@ public:
 
 private:
     struct Row;
-    void place_columns(Mm rule, Mm item, Mm sum);
+    struct Asked { // widths of a row's words on one line
+        Mm item = 0, sum = 0;
+    };
+    void place_columns(Mm rule, Mm figures, std::vector<Asked> const& asked);
     Block laid(Row const& row) const;
     Block stacked(Row const& row) const;
 
