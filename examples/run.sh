@@ -2,7 +2,7 @@
 # SPDX-FileCopyrightText: legwork contributors
 # SPDX-License-Identifier: MIT
 #
-# Installs what is missing, builds, and runs the main job on every job beside this file: check, balance, print. The sheets
+# Installs what is missing, builds, and runs the main job on every job beside this file: check, balance, load, print. The sheets
 # come to examples/out/NAME/.
 set -eu
 cd "$(dirname "$0")/.."
@@ -41,6 +41,7 @@ for job in examples/*.toml; do
     run "$(expected "$name")" "$legwork" check "$job"
     case $name in faulty | unreadable) continue ;; esac
     run 0 "$legwork" balance "$job"
+    run 0 "$legwork" load "$job"
     rm -rf "examples/out/$name"
     run 0 "$legwork" print "$job" --out "examples/out/$name"
 done

@@ -228,6 +228,7 @@ Reckoned reckon(LoadQuestion const& q, std::optional<LoadMethod> asked) {
     load.why = choice.why;
     if (choice.method != LoadMethod::measured) add_neutral(load, q);
     add_other_buildings(load, q);
+    add_granted(load, q);
     return {std::move(load), {}, {}};
 }
 

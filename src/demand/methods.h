@@ -66,6 +66,9 @@ void add_motor_to_neutral(NeutralParts& parts, MotorMore const& more);
 // After the neutral: theirs is not known and counts in full too.
 void add_other_buildings(LoadCalculation& load, LoadQuestion const& q);
 
+// Notes: uses that were taken from names, panels that are not in it.
+void add_granted(LoadCalculation& load, LoadQuestion const& q);
+
 // The neutral by the standard method, whatever method the load was reckoned by.
 void add_neutral(LoadCalculation& load, LoadQuestion const& q);
 

@@ -98,7 +98,8 @@ void add_present(LoadResults& all, LoadQuestion const& q, LoadCalculation const&
     }
     auto const load_amps = percent(*size.largest_circuit, q.book.continuous_percent.value);
     all.push_back({"Largest circuit that still fits",
-                   fmt::format("{} × {} % = {}; {} × {} = {} VA, all of it running for hours and counted in full",
+                   fmt::format("{} × {} % = {}; {} × {} = {} VA, all of it for hours and counted in full; a motor, "
+                               "heat or cooling may count for more",
                                text(*size.largest_circuit), q.book.continuous_percent.value, text(load_amps),
                                text(load_amps), volts, whole_va(q.facts.volts * load_amps)),
                    fmt::format("{}{}", text(*size.largest_circuit), q.facts.three_wire ? ", two poles" : ""), "",

@@ -55,7 +55,7 @@ TEST_CASE("the smallest standard size at or above the load", "[demand][size]") {
     CHECK(of_part("CE 2024", 101 * 240).service == 110_A);
 }
 
-TEST_CASE("NEC 220.5(B): under half an ampere is left out; CE leaves nothing out", "[demand][size]") {
+TEST_CASE("NEC 220.5(B): under half an ampere is left out, CE leaves nothing out", "[demand][size]") {
     // 24119 / 240 = 100.496 A; 24120 / 240 = 100.5 A.
     CHECK(of_part("NEC 2023", 24'119).service == 100_A);
     CHECK(of_part("NEC 2023", 24'119).to_carry == 100_A);
