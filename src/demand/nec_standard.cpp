@@ -90,12 +90,15 @@ void add_cooking(Work& w, NeutralParts& parts) {
     for (LoadItem const& i : known) w.steps.item(i.label, "cooking", i.how, i.va, i.marks());
     std::int64_t sum = 0;
     std::string how;
+    std::vector<std::int64_t> each;
     for (CookingStep const& s : cooking_demand(figures(known))) {
         auto const words = s.arithmetic.empty() ? fmt::format("by the table {} VA", s.va)
                                                 : fmt::format("{} = {} VA", s.arithmetic, s.va);
         how += (how.empty() ? "" : ", ") + s.item + ", " + words;
         sum += w.steps.counted(s.item, "cooking", words, s.va, marks_of(known), s.source);
+        each.push_back(s.va);
     }
+    if (each.size() > 1) how += ", " + as_sum(each);
     if (sum > 0) parts.push_back({"Cooking", sum, true, std::move(how)});
 }
 

@@ -62,12 +62,19 @@ std::vector<std::string> any_group(Job const& job) {
     return group;
 }
 
+// As a person types it: hundredths of a square metre, or of a square foot of 92 903.04 mm2.
+Area any_area(UnitSystem units, std::int64_t most) {
+    auto const hundredths = *rc::gen::inRange<std::int64_t>(1, most);
+    if (units == UnitSystem::metric) return {hundredths * 10'000};
+    return {(hundredths * 9'290'304 + 5'000) / 10'000};
+}
+
 Dwelling any_dwelling(Job const& job) {
     Dwelling d;
-    if (!chance(8)) d.area = Area{*rc::gen::inRange<std::int64_t>(100, 60'000) * 10'000'000 / 10};
-    if (chance(5)) d.area = Area{*rc::gen::inRange<std::int64_t>(1, 8) * 90'000'000};
-    if (chance(3)) d.basement = Area{*rc::gen::inRange<std::int64_t>(100, 20'000) * 1'000'000 / 100};
     d.area_units = chance(2) ? UnitSystem::metric : UnitSystem::inch;
+    if (!chance(8)) d.area = any_area(d.area_units, 60'000);
+    if (chance(5)) d.area = Area{*rc::gen::inRange<std::int64_t>(1, 8) * 90'000'000}; // whole blocks
+    if (chance(3)) d.basement = any_area(d.area_units, 20'000);
     if (chance(3)) d.small_appliance_circuits = *rc::gen::inRange(0, 5);
     if (chance(3)) d.laundry_circuits = *rc::gen::inRange(0, 3);
     if (chance(2)) d.thermostats = *rc::gen::inRange(0, 7);

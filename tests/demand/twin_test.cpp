@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // Random buildings reckoned twice, by the program and by its twin; and what one more load may do to a total.
+#include "calculator.h"
 #include "load_job.h"
 #include "random_house.h"
 #include "twin.h"
@@ -93,11 +94,18 @@ void check_against_twin(Job const& job, Panel const& panel, LoadMethod method) {
     RC_ASSERT(p.load->neutral_va == a.neutral);
     RC_ASSERT(p.load->neutral_va.value_or(0) == sum_of_counted(p.load->neutral));
     RC_ASSERT(p.load->whole_dwelling == h.whole);
-    for (LoadStep const& s : p.load->steps) RC_ASSERT(s.va >= 0 && !s.item.empty());
+    int lines = 0;
+    for (LoadSteps const* steps : {&p.load->steps, &p.load->neutral})
+        for (LoadStep const& s : *steps) {
+            RC_ASSERT(s.va >= 0);
+            RC_ASSERT(!s.item.empty());
+            RC_LOG() << s.item << ": " << s.arithmetic << "\n";
+            RC_ASSERT(wrong_arithmetic(s, lines) == "");
+        }
 }
 } // namespace
 
-TEST_CASE("any building comes out as its twin, by every method", "[demand][twin]") {
+TEST_CASE("any building comes out as its twin, by every method, and by a pocket calculator", "[demand][twin]") {
     REQUIRE(always(4000, 220, [] {
         auto const job = any_job();
         for (Panel const& panel : job.panels)
