@@ -68,17 +68,21 @@ std::string const& building_of(Job const& job, Circuit const& c) {
     return c.building.empty() && panel ? panel->building : c.building;
 }
 
-// The building that the dwelling is in: the one that needs no name, else (a suite behind a yard panel) the first named.
+bool is_of_a_home(Use const* use) {
+    return use && (use->place == "kitchen" || use->place == "bathroom" || use->place == "laundry");
+}
+
+// The building that the dwelling is in: that of the first circuit of a kitchen, bathroom or laundry (a suite behind a
+// yard panel); without one the building that needs no name, else the first named.
 std::string home_building(Job const& job) {
-    std::string first;
+    std::vector<std::string> buildings;
     for (Circuit const& c : job.circuits) {
         auto const* use = use_named(c.use);
-        if (is_no_load(c, use) || feeds_other_building(c, use)) continue;
-        auto const& building = building_of(job, c);
-        if (building.empty()) return {};
-        if (first.empty()) first = building;
+        if (is_no_load(c, use) || (use && use->name == "feeder")) continue;
+        if (is_of_a_home(use)) return building_of(job, c);
+        buildings.push_back(building_of(job, c));
     }
-    return first;
+    return buildings.empty() || contains(buildings, "") ? std::string() : buildings.front();
 }
 
 // What is plugged in at 240 V is a machine, not lamps and small things; and the floor area of a dwelling covers no

@@ -109,11 +109,17 @@ std::string building_of(Job const& job, Circuit const& c) {
     return c.building.empty() ? panel_of(job, c.panel)->building : c.building;
 }
 
-// People live where no building is named; where all is named, in the first.
+// People live where they cook and wash; else where no building is named; where all is named, in the first.
 bool in_the_home(Job const& job, Circuit const& c) {
+    static std::vector<std::string> const living{"kitchen counter", "refrigerator", "dishwasher", "disposer",
+                                                 "microwave",       "range",        "cooktop",    "oven",
+                                                 "laundry",         "dryer",        "bathroom",   "bath fan"};
     std::vector<std::string> names;
     for (Circuit const& one : job.circuits)
-        if (draws(one) && !is_beyond(one)) names.push_back(building_of(job, one));
+        if (draws(one) && one.use != "feeder" && in(living, one.use))
+            return building_of(job, c) == building_of(job, one);
+    for (Circuit const& one : job.circuits)
+        if (draws(one) && one.use != "feeder") names.push_back(building_of(job, one));
     auto const home = names.empty() || in(names, "") ? std::string() : names.front();
     return building_of(job, c) == home;
 }
