@@ -158,7 +158,7 @@ MotorMore largest_motor(LoadItems const& counted, LoadItems const& left_out, Mot
     MotorMore more;
     auto const look = [&](LoadItems const& some, bool are_left_out) {
         for (LoadItem const& i : some)
-            if (i.motor && i.va > (more.motor ? more.motor->va : 0))
+            if (i.motor && !i.with_motor_share && i.va > (more.motor ? more.motor->va : 0))
                 more = {i, share_of(i.va, m.percent.value), are_left_out, as_share(i.va, m.percent.value)};
     };
     look(counted, false);

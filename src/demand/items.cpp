@@ -100,8 +100,11 @@ void take_figure(LoadItem& item, Volts volts) {
         item.va = whole_va(*c.load);
     } else if (auto const amps = c.mca ? c.mca : c.measured) {
         item.va = whole_va(volts * *amps);
+        item.with_motor_share = c.mca && item.motor;
         item.how = fmt::format("{} × {} = {} VA, {}", text(*amps), text(volts), item.va,
-                               c.mca ? "by its least circuit ampacity" : "as measured");
+                               item.with_motor_share ? "by its least circuit ampacity, 125 % of its motor within it"
+                               : c.mca               ? "by its least circuit ampacity"
+                                                     : "as measured");
     } else {
         item.known = false;
     }

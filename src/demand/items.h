@@ -21,7 +21,8 @@ struct LoadItem {
     std::string how; // "24 A × 240 V = 5760 VA, of the nameplate's least circuit ampacity"; empty for a load as typed
     bool neutral = false; // its current returns over the neutral, at least in part
     bool motor = false, fixed = false, is_new = false;
-    bool elsewhere = false; // in an outbuilding: not within the floor area of the dwelling
+    bool with_motor_share = false; // by its least circuit ampacity, which holds 125 % of its motor already
+    bool elsewhere = false;        // in an outbuilding: not within the floor area of the dwelling
 
     std::vector<std::string> marks() const { return {circuit->mark}; }
 };

@@ -31,7 +31,8 @@ std::int64_t add_managed(Work& w, LoadStep::Kind kind);
 // Notes what one hot carries alone: of heating and cooling, and of one load.
 void add_to_line(Work& w, Climate const& climate);
 void add_to_line(Work& w, LoadItem const& i, std::int64_t va);
-// A percent of the largest motor among these, and among those left out where the code asks for it.
+// A percent of the largest motor whose figure does not hold it already, among these, and among those left out where the
+// code asks for it.
 struct MotorMore {
     std::optional<LoadItem> motor{}; // nothing when there is none
     std::int64_t va = 0;             // what is added

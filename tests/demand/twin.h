@@ -28,6 +28,7 @@ struct Load {
     Va va = 0;
     bool known = false;
     bool neutral = false, motor = false, fixed = false, is_new = false;
+    bool has_quarter = false;             // a nameplate's least circuit ampacity: 125 % of the motor is in it
     bool lasts = false, presumed = false; // continuous: said or by use; by the CE Code's presumption
     bool elsewhere = false;               // in an outbuilding
 };

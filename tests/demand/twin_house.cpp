@@ -140,6 +140,7 @@ Load load_of(House const& h, Circuit const& c) {
     bool const third = !c.run.empty() && c.run.front().kind.ends_with("/3") && c.third.empty();
     l.neutral = c.poles == 1 || third || c.third == "neutral";
     l.motor = c.motor ? *c.motor : row.motor;
+    l.has_quarter = !c.load && c.mca;
     l.fixed = row.fixed;
     l.is_new = !c.existing;
     bool const lights = c.use == "lighting" && (!h.job->dwelling || !h.nec);

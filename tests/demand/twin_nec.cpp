@@ -77,7 +77,7 @@ Va general(House const& h, bool& unknown_too) {
 Va largest(Loads const& some) {
     Va most = 0;
     for (Load const& l : some)
-        if (l.motor) most = std::max(most, l.va);
+        if (l.motor && !l.has_quarter) most = std::max(most, l.va);
     return most;
 }
 
@@ -86,7 +86,8 @@ std::pair<Va, Va> motor(Loads counted, Loads const& left_out) {
     counted.insert(counted.end(), left_out.begin(), left_out.end());
     auto const most = largest(counted);
     for (Load const& l : counted)
-        if (l.motor && l.va == most && most > 0) return {part(most, 25), l.neutral ? part(most, 25) : 0};
+        if (l.motor && !l.has_quarter && l.va == most && most > 0)
+            return {part(most, 25), l.neutral ? part(most, 25) : 0};
     return {0, 0};
 }
 
@@ -193,7 +194,7 @@ Extra extra(House const& h, Loads const& among, Loads const& left_out) {
     auto const most = largest(motors);
     Circuit const* its = nullptr;
     for (Load const& l : motors)
-        if (!its && l.motor && l.va == most && most > 0) its = l.circuit;
+        if (!its && l.motor && !l.has_quarter && l.va == most && most > 0) its = l.circuit;
     auto const lasting = those(among, [&](Load const& l) { return l.lasts && l.circuit != its; });
     auto const presumed = those(among, [](Load const& l) { return l.presumed; });
     return {more + part(sum(lasting), 25) + part(sum(presumed), 25), returns};
