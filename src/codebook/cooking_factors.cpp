@@ -85,6 +85,13 @@ std::int64_t total(std::vector<CookingStep> const& steps) {
 }
 } // namespace
 
+CookingRow cooking_row(int appliances) {
+    auto const n = static_cast<std::size_t>(std::max(appliances, 1));
+    auto const a = percent_of(kA, n), b = percent_of(kB, n);
+    auto const c = column_c(n);
+    return {{a.value, a.source}, {b.value, b.source}, {c.va, c.source}};
+}
+
 std::vector<CookingStep> cooking_demand(Nameplates const& nameplates) {
     Nameplates a, b, c, above;
     for (auto const va : nameplates) (va < kColumnB ? a : va <= kColumnC ? b : va <= kMost ? c : above).push_back(va);

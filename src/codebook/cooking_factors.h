@@ -4,7 +4,7 @@
 // Demand of household cooking appliances (NEC Table 220.55 and its notes).
 #pragma once
 
-#include "codebook/source.h"
+#include "codebook/code_book.h"
 
 #include <cstdint>
 #include <string>
@@ -14,6 +14,12 @@ namespace legwork {
 
 // Appliances up to this (VA) are not in the table.
 inline constexpr std::int64_t kCookingFromVa = 1'750;
+
+// The table's row for this many appliances, from 1 on: columns A and B in percent, C in VA.
+struct CookingRow {
+    Figure a, b, c;
+};
+CookingRow cooking_row(int appliances);
 
 // One line of the reckoning.
 struct CookingStep {

@@ -56,6 +56,10 @@ std::vector<TablePart> range_table();
 std::vector<TablePart> receptacle_rating_table();
 std::vector<TablePart> outlet_count_table();
 std::vector<TablePart> backfeed_table();
+// What counts for a service or feeder.
+std::vector<TablePart> service_load_table();
+std::vector<TablePart> cooking_load_table();
+std::vector<TablePart> dryer_load_table();
 // Words that a job file takes.
 std::vector<TablePart> receptacle_table();
 std::vector<TablePart> cable_table();

@@ -68,6 +68,12 @@ TEST_CASE("tables: as published", "[codebook][tables]") {
     // mils.
     REQUIRE(row("resistance", "NEC 2023", "12").cells.at(5) == "1.93");
     REQUIRE(row("wire", "NEC 2023", "12").cells == Cells{"12", "0.0808", "2.053", "3.31", "6530"});
+    // Source: NEC Table 220.55, column C, and 220.54; CE 8-200(1)(a)(iv).
+    REQUIRE(row("cooking-load", "NEC 2020", "3").cells == Cells{"3", "70 %", "55 %", "14000 VA"});
+    REQUIRE(row("dryer-load", "NEC 2023", "10").cells.at(1) == "50 %");
+    REQUIRE(row("cooking-load", "CE 2021", "no such table").cells.size() == 4);
+    REQUIRE(row("service-load", "CE 2018", "standard: one range, what is above").cells.at(1) == "40 %");
+    REQUIRE(row("service-load", "NEC 2017", "optional: electric heat").cells.at(1) == "65 %");
     // Source: NEMA WD 6.
     REQUIRE(row("receptacles", "CE 2024", "14-30R").cells ==
             Cells{"14-30R", "250 V", "30 A", "2", "yes", "yes", "-", "yes"});
