@@ -93,6 +93,15 @@ void tell_files(Session const& s, std::vector<WrittenFile> const& files, Streams
     streams.out << in_lines(caution(), 100, 0) << '\n';
 }
 
+// A sheet that was asked for by name and of which there is no page, so that nobody looks for a file.
+void tell_empty(Options const& options, std::vector<WrittenFile> const& files, Streams& streams) {
+    for (auto const& name : options.sheets)
+        if (std::ranges::count(files, name, &WrittenFile::sheet) == 0)
+            streams.err << fmt::format("legwork: nothing in this job stands on the sheet \"{}\", so no file was "
+                                       "written for it\n",
+                                       name);
+}
+
 int run(Options const& options, Streams& streams) {
     auto ordered = order(options);
     if (!ordered.problems.problems.empty())
@@ -106,6 +115,7 @@ int run(Options const& options, Streams& streams) {
         write_files_json(s.job, written.files, streams);
     else
         tell_files(s, written.files, streams);
+    tell_empty(options, written.files, streams);
     for (auto const& old : written.left_over)
         streams.err << fmt::format("legwork: {} is from an earlier print with more pages: throw it away\n",
                                    fit_to_print(old));

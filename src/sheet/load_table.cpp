@@ -119,7 +119,7 @@ void LoadTable::place_columns(Mm rule, Mm figures, std::vector<Asked> const& ask
 Block LoadTable::laid(Row const& row) const {
     if (stacked_) return stacked(row);
     Block b;
-    Mm const pad = row.pad * spacing_;
+    Mm const pad = row.sum_above ? row.pad : row.pad * spacing_; // the line over a sum stays clear of it
     Mm const value = row.value_width > 0 ? row.value_width : counted_width_;
     Mm const sums = row.value_width > 0 ? width_ - row.value_width - kGap - sums_ : sums_width_;
     auto const items = wrapped_whole(widths_, row.item, row.weight, row.size, rule_ - kGap - row.indent);
@@ -134,7 +134,7 @@ Block LoadTable::laid(Row const& row) const {
     add_all(b, values, width_, first, row.size, Weight::bold, kBlack, Align::right);
     Mm const listed = width_ - counted_width_ - kGap;
     add(b, row.listed, listed, first, kDetail, Weight::regular, Align::right, row.ink);
-    if (row.sum_above) add_rule(b, listed - listed_width_, listed, 0.3, kHair);
+    if (row.sum_above) add_rule(b, listed - listed_width_, listed, 0.2, kHair);
     auto const low = [&](std::size_t lines, Mm x_height) {
         return lines == 0 ? 0 : first + static_cast<Mm>(lines - 1) * leading(x_height) + descent(x_height);
     };

@@ -83,6 +83,23 @@ TEST_CASE("sheets, forms and formats are chosen", "[cli][print]") {
     REQUIRE(call({"print", folder / "job.toml", "--out", folder / "x", "--form", other, "--form", other}).status == 2);
 }
 
+TEST_CASE("a sheet on which nothing of the job stands is told", "[cli][print]") {
+    TemporaryFolder const folder;
+    legwork::write_file(folder / "van.toml", R"([job]
+name = "Van"
+code = "NEC 2023"
+[[panel]]
+name   = "Van"
+spaces = 4
+supply = "12 V DC"
+)");
+    auto const called = call({"print", folder / "van.toml", "--out", folder / "out", "--sheet", "load"});
+    REQUIRE(called.status == 0);
+    REQUIRE_THAT(called.err, Catch::Contains("nothing in this job stands on the sheet \"load\""));
+    REQUIRE_FALSE(fs::exists(folder / "out"));
+    REQUIRE(call({"print", folder / "van.toml", "--out", folder / "out"}).err.empty()); // all sheets: those there are
+}
+
 TEST_CASE("a job with an error finding is printed as a draft, exit 1", "[cli][print]") {
     TemporaryFolder const folder;
     legwork::write_file(folder / "job.toml", faulty_job());
