@@ -40,16 +40,6 @@ LegAmps through_feeder(Case const& c, Panel const& panel, Circuit const& feeder,
     return feeder.poles == 2 ? LegAmps{own, own} : LegAmps{own, 0};
 }
 
-LegPercents lost(Circuit const& feeder, LegAmps const& at, Feed const& feed, double ohms) {
-    double const to_neutral = value(volts_to_neutral(feed.kind)), between = value(volts_between_legs(feed.kind));
-    if (feeder.poles == 1) { // one hot carries both legs of its panel
-        double const percent = two_wire_drop(at.a + at.b, ohms) / to_neutral * 100;
-        return {percent, percent, percent};
-    }
-    auto const drop = three_wire_drop(at.a, at.b, phase_degrees(feed.kind), ohms);
-    return {drop.a / to_neutral * 100, drop.b / to_neutral * 100, between > 0 ? drop.between / between * 100 : 0};
-}
-
 void raise(LegPercents& most, LegPercents const& to) {
     most = {std::max(most.a, to.a), std::max(most.b, to.b), std::max(most.between, to.between)};
 }
@@ -75,7 +65,7 @@ void reckon_loads(Case const& c, Panel const& panel, FeederDrop& d) {
             if (!d.load_known && feeder.poles == 1) at.b = 0;
             LegAmps const asked = at;
             if (feeder.breaker) at = held(at, s ? value(*feeder.breaker) : share);
-            auto const percents = lost(feeder, at, feed, d.run.ohms);
+            auto const percents = feeder_percents(feeder, at, feed.kind, d.run.ohms);
             if (percents.worst() > d.own.worst()) {
                 d.amperes = feeder.poles == 1 ? at.a + at.b : std::max(at.a, at.b);
                 d.situation = name_of(s);
@@ -180,6 +170,16 @@ std::vector<std::optional<FeederDrop>> feeder_drops(Case const& c) {
     std::vector<std::optional<FeederDrop>> all;
     for (std::size_t i = 0; i < c.job.panels.size(); ++i) all.push_back(feeders.of(i));
     return all;
+}
+
+LegPercents feeder_percents(Circuit const& feeder, LegAmps const& at, SupplyKind kind, double ohms) {
+    double const to_neutral = value(volts_to_neutral(kind)), between = value(volts_between_legs(kind));
+    if (feeder.poles == 1) { // one hot carries both legs of its panel
+        double const percent = two_wire_drop(at.a + at.b, ohms) / to_neutral * 100;
+        return {percent, percent, percent};
+    }
+    auto const drop = three_wire_drop(at.a, at.b, phase_degrees(kind), ohms);
+    return {drop.a / to_neutral * 100, drop.b / to_neutral * 100, between > 0 ? drop.between / between * 100 : 0};
 }
 
 std::string_view how_far(Gauge gauge, Amps breaker) {

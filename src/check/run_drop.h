@@ -55,11 +55,15 @@ struct FeederDrop {
     SupplyKind kind = SupplyKind::split_120_240;
     bool held = false; // more is on it than its breaker, or the share of it, lets through
     bool load_known = true;
-    std::string situation; // the one that loses most
+    std::string situation;   // the one that loses most
+    bool calculated = false; // at the load by the code's demand factors, which the caller put in
 };
 // Of each panel, in the job's order; nothing for a panel without a feeder, on direct current, or whose feeder is not
 // there.
 std::vector<std::optional<FeederDrop>> feeder_drops(Case const& c);
+
+// What it loses when its legs carry this much from such a source.
+LegPercents feeder_percents(Circuit const& feeder, LegAmps const& at, SupplyKind kind, double ohms);
 
 // How far a wire is pulled that a loss asks for: "all the way", or so that the terminals of a circuit on a breaker of
 // up to 20 A take what arrives there.

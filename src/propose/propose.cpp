@@ -11,6 +11,7 @@
 #include "check/wire.h"
 #include "codebook/cite.h"
 #include "codebook/usual.h"
+#include "propose/feeder_objection.h"
 #include "propose/sizing.h"
 #include "units/text.h"
 
@@ -228,16 +229,13 @@ private:
 
     // What the wire rules would say of the sizes found, were they in the job.
     std::string objection(std::vector<Proposal> const& found) const {
-        Job trial = job_;
+        Job trial = with_proposals(job_, found);
+        Case const c{trial, c_.plan, c_.book};
+        for (Proposal const& p : found)
+            if (Panel const* fed = fed_panel(trial, *circuit_of(trial, p.circuit))) return feeder_objection(c, *fed);
         std::erase_if(trial.circuits, [&](Circuit const& o) {
             return std::ranges::find(found, o.mark, &Proposal::circuit) == found.end();
         });
-        for (Proposal const& p : found)
-            for (Circuit& o : trial.circuits)
-                if (o.mark == p.circuit) put(o, p);
-        for (Circuit const& o : trial.circuits)
-            if (fed_panel(trial, o)) return {}; // judged with its panel's circuits while it was sized
-        Case const c{trial, c_.plan, c_.book};
         for (auto* rule : {wire_breaker_fits, wire_load_fits, wire_continuous, wire_outlet, wire_conductors})
             for (Finding const& f : rule(c))
                 if (f.severity != Severity::note) return as_sentence(f.message) + " " + as_sentence(f.fix);

@@ -79,7 +79,8 @@ std::optional<Refusal> Sizing::too_thin(Member const& m, Amps breaker, Gauge gau
                        "wire-breaker-fits/nameplate"};
     auto const s = m.wanted.whole_panel ? std::nullopt : sides(c_, circuit);
     Amps const good = s ? good_for(c_, *s, *rating) : rating->ampacity;
-    bool const stands = stands_by(c_, circuit, *rating).has_value();
+    auto const ground = stands_by(c_, circuit, *rating);
+    bool const stands = ground.has_value();
     if (!stands && rating->breaker < *circuit.breaker)
         return Refusal{fmt::format("{}{} takes a {} breaker at most{}", whose(m), wire, text(rating->breaker),
                                    rating->base < rating->ampacity || rating->topic == "wire-breaker-fits"
@@ -87,7 +88,9 @@ std::optional<Refusal> Sizing::too_thin(Member const& m, Amps breaker, Gauge gau
                                        : fmt::format(" ({} in the {})", exact(rating->ampacity), column)),
                        rating->topic};
     if (!stands) return Refusal{fmt::format("{}{} does not suit", whose(m), wire), rating->topic};
-    if (good < m.wanted.wire)
+    // By that table a wire may be smaller than its load: not all of a dwelling runs at once.
+    bool const by_table = m.wanted.whole_dwelling && ground == "wire-breaker-fits/dwelling-feeder";
+    if (good < m.wanted.wire && !by_table)
         return Refusal{fmt::format("{}{} is good for {} ({}), less than {}", whose(m), wire, exact(good), column,
                                    exact(m.wanted.wire)),
                        rating->topic};

@@ -28,6 +28,21 @@ std::optional<double> lost_ahead(Case const& c, FeederDrops const& feeders, Circ
     if (!circuit.space) return std::max(drop->total.a, drop->total.b);
     return Layout(*panel).leg(circuit.space->space) == Leg::a ? drop->total.a : drop->total.b;
 }
+
+// The calculated load beside what the panel draws at once: of each leg what loses more.
+void take_calculated(Wanted const& wanted, FeederDrop& d) {
+    if (!wanted.calculated) return;
+    auto const& at = wanted.calculated->at;
+    auto const own = feeder_percents(*d.feeder, at, wanted.calculated->kind, d.run.ohms);
+    LegPercents const ahead{d.total.a - d.own.a, d.total.b - d.own.b, d.total.between - d.own.between};
+    bool const decides = own.worst() > d.own.worst();
+    d.own = {std::max(own.a, d.own.a), std::max(own.b, d.own.b), std::max(own.between, d.own.between)};
+    d.total = d.own + ahead;
+    if (!decides) return;
+    d.at = at;
+    d.kind = wanted.calculated->kind;
+    d.calculated = true;
+}
 } // namespace
 
 std::optional<Refusal> Sizing::too_lossy(Member const& m, Amps breaker, Gauge gauge) const {
@@ -54,12 +69,13 @@ std::optional<Refusal> Sizing::feeder_too_lossy(Member const& m, Amps breaker, G
     auto& there = job_.circuits[static_cast<std::size_t>(m.circuit - job_.circuits.data())];
     Circuit const before = there;
     there = tried(m, breaker, gauge);
-    auto const drops = feeder_drops(c_);
+    auto drops = feeder_drops(c_);
     std::optional<Refusal> refused;
     auto const& limits = drop_limits(c_.book);
     for (std::size_t i = 0; i < drops.size() && !refused; ++i) {
-        auto const& d = drops[i];
+        auto& d = drops[i];
         if (!d || d->feeder->mark != before.mark) continue;
+        take_calculated(m.wanted, *d);
         auto const wire = wire_name(gauge, before.metal);
         if (is_over_limit(d->own.worst(), limits.part_percent))
             refused = Refusal{fmt::format("{} would lose {}, more than {} %", wire, drop_words(c_.book, *d),
@@ -117,11 +133,15 @@ void Sizing::say_feeder_drop(Member const& m, Circuit const& sized, std::vector<
     auto& there = job_.circuits[static_cast<std::size_t>(m.circuit - job_.circuits.data())];
     Circuit const before = std::exchange(there, sized);
     auto const& limits = drop_limits(c_.book);
-    for (auto const& d : feeder_drops(c_)) {
+    for (auto d : feeder_drops(c_)) {
         if (!d || d->feeder->mark != before.mark) continue;
-        steps.push_back(
-            step(c_, fmt::format("it loses {}; {}", drop_words(c_.book, *d), limit_words(limits, limits.part_percent)),
-                 "wire-drop/feeder"));
+        take_calculated(m.wanted, *d);
+        bool const beside = m.wanted.calculated && !d->calculated; // say which of the two decides
+        steps.push_back(step(c_,
+                             fmt::format("it loses {}{}; {}", drop_words(c_.book, *d),
+                                         beside ? ", which is more than with the calculated load" : "",
+                                         limit_words(limits, limits.part_percent)),
+                             "wire-drop/feeder"));
         if (d->total.worst() > d->own.worst() + 0.005)
             steps.push_back(step(c_,
                                  fmt::format("with the feeders ahead of it {:.1f} %; {}", d->total.worst(),

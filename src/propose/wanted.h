@@ -4,17 +4,26 @@
 // What a circuit asks of its breaker and its wire, before any size is chosen.
 #pragma once
 
+#include "check/leg_amps.h"
 #include "check/wire_rating.h"
 #include "propose/words.h"
 
 namespace legwork {
 
+// A calculated load as the legs of a feeder carry it.
+struct CalculatedLegs {
+    LegAmps at;
+    SupplyKind kind = SupplyKind::split_120_240;
+};
+
 struct Wanted {
-    Amps breaker;             // at least
-    Amps given;               // of that, what a breaker that the job has must have as well
-    Amps wire;                // what the wire must carry, besides its breaker and `mca`
-    std::optional<Amps> most; // of the breaker, by a nameplate or the bus it feeds
-    bool whole_panel = false; // a feeder: the wire carries all its panel draws
+    Amps breaker;                // at least
+    Amps given;                  // of that, what a breaker that the job has must have as well
+    Amps wire;                   // what the wire must carry, besides its breaker and `mca`
+    std::optional<Amps> most;    // of the breaker, by a nameplate or the bus it feeds
+    bool whole_panel = false;    // a feeder: the wire carries all its panel draws
+    bool whole_dwelling = false; // of one dwelling by its load calculation: the table of such feeders may be taken
+    std::optional<CalculatedLegs> calculated{};
     std::vector<Step> steps;
     std::string_view topic{};         // of cite.h, of what decides the breaker so far
     Source source = Source::practice; // of that

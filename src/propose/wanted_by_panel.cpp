@@ -1,13 +1,15 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// What a sub-panel asks of its feeder: what its legs draw with everything on, long-running loads and the largest motor
-// at a quarter more, no more than its main lets through.
+// What a sub-panel asks of its feeder: its load calculation where the code takes demand factors for it, else what its
+// legs draw with everything on, long-running loads and the largest motor at a quarter more, no more than its main lets
+// through.
 #include "check/leg_amps.h"
 #include "check/say.h"
 #include "check/wire_need.h"
 #include "codebook/cite.h"
 #include "propose/wanted.h"
+#include "propose/wanted_by_calculation.h"
 #include "units/text.h"
 
 #include <fmt/format.h>
@@ -153,9 +155,8 @@ std::string lacking(Panel const& fed, std::vector<Circuit const*> const& circuit
     if (!unknown.empty()) return fmt::format("the load of {} in panel \"{}\"", listed(unknown), fed.name);
     return nowhere.empty() ? std::string() : fmt::format("a space for {} in panel \"{}\"", listed(nowhere), fed.name);
 }
-} // namespace
 
-Wanted wanted_by_panel(Case const& c, Panel const& fed) {
+Wanted wanted_at_once(Case const& c, Panel const& fed) {
     Circuit const& feeder = *circuit_of(c.job, fed.feeder->mark);
     auto const circuits = behind(c, fed);
     Wanted w;
@@ -190,6 +191,15 @@ Wanted wanted_by_panel(Case const& c, Panel const& fed) {
             arithmetic(fmt::format("its bus, with no main ahead of it, takes {} at most", text(*fed.bus))));
     }
     return w;
+}
+} // namespace
+
+Wanted wanted_by_panel(Case const& c, Panel const& fed) {
+    if (auto calculated = wanted_by_calculation(c, fed)) return std::move(*calculated);
+    auto w = wanted_at_once(c, fed);
+    if (auto what = lacking_in_calculation(c, fed); !what.empty()) w.steps.push_back(arithmetic(std::move(what)));
+    bool const lacks_breaker = !circuit_of(c.job, fed.feeder->mark)->breaker;
+    return lacks_breaker && w.find_out.empty() ? unopposed(c, fed, std::move(w)) : w;
 }
 
 } // namespace legwork

@@ -107,6 +107,7 @@ namespace {
 // Where the amperes of a feeder come from, when not from all of its loads at once.
 std::string origin(CodeBook const& book, FeederDrop const& d) {
     auto const share = drop_limits(book).unknown_percent.value;
+    if (d.calculated) return " (the calculated load)";
     if (!d.load_known) return fmt::format(" (at {} % of its breaker, not every load being known)", share);
     bool const named = d.situation != "connected" && !d.situation.empty();
     if (d.held)

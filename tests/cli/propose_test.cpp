@@ -186,6 +186,46 @@ TEST_CASE("sizes written into a job are found good by check, and nothing else of
     CHECK(rest == before);
 }
 
+namespace {
+// A suite behind its feeder, SP: `area` of its floor.
+std::string suite(std::string const& code, std::string const& area) {
+    auto const circuit = [](std::string const& mark, std::string const& name, std::string const& use,
+                            std::string const& load) {
+        return "\n[[circuit]]\nmark = \"" + mark + "\"\nname = \"" + name + "\"\nuse = \"" + use +
+               "\"\npanel = \"Suite\"\npoles = 2\nload = \"" + load + "\"\nlength = \"6 m\"\n";
+    };
+    return "[job]\nname = \"Heron suite\"\ncode = \"" + code + "\"\n\n[dwelling]\narea = \"" + area +
+           "\"\n\n[[panel]]\nname = \"Main\"\nspaces = 8\nsupply = \"120/240\"\nmain = \"200 A\"\n"
+           "\n[[panel]]\nname = \"Suite\"\nspaces = 24\nfeeder = \"Main/SP\"\n"
+           "\n[[circuit]]\nmark = \"SP\"\nname = \"Feeder of the suite\"\npanel = \"Main\"\nuse = "
+           "\"feeder\"\npoles = 2\nlength = \"18 m\"\n" +
+           circuit("RG", "Range", "range", "12 kW") + circuit("WH", "Water heater, closet", "water heater", "4.5 kW") +
+           circuit("DR", "Dryer", "dryer", "5 kW") + circuit("H1", "Baseboards", "baseboard", "12 kW");
+}
+} // namespace
+
+TEST_CASE("a dwelling's feeder is proposed as its load calculation names it, and check is content", "[cli][propose]") {
+    // NEC 220.82: 600 x 3 + 4500 + 12000 + 4500 + 5000 = 27800; 10000 + 17800 x 40 % + 12000 x 65 % = 24920 VA,
+    // 103.83 A. CE 8-200: 5000 + 10000 + 2000 x 75 % of heat (62-118(3)) + 6000 + 9500 x 25 % = 24875 VA, 103.65 A.
+    auto const [code, area, load] = GENERATE(table<std::string, std::string, std::string>(
+        {{"NEC 2023", "600 ft²", "24920 VA"}, {"CE 2021", "55 m²", "24875 VA"}}));
+    TemporaryFolder const folder;
+    auto const path = folder / "job.toml";
+    legwork::write_file(path, suite(code, area));
+    auto const named = [&] { return json::parse(call({"load", path, "--panel", "Suite", "--json"}).out)["service_a"]; };
+    CHECK(named() == 110);
+    auto const said = call({"check", path, "--propose", "--write"}).out;
+    CAPTURE(code, said);
+    CHECK_THAT(said, Catch::Contains("SP, Feeder of the suite: 110 A breaker") && Catch::Contains(load));
+    CHECK(named() == 110);
+    for (auto const& f : json::parse(call({"check", path, "--json"}).out)["findings"]) {
+        CAPTURE(f.dump());
+        auto const rule = f["rule"].get<std::string>();
+        CHECK((f["severity"] == "note" || !(rule.starts_with("wire-") || rule == "load-service" ||
+                                            rule == "panel-feeder-wires" || rule == "panel-main-overloaded")));
+    }
+}
+
 TEST_CASE("where sizes cannot be written, the file stays and it is said", "[cli][propose]") {
     TemporaryFolder const folder;
     auto const path = folder / "job.toml";

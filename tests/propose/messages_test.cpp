@@ -206,6 +206,9 @@ TEST_CASE("a feeder says what of its panel it carries", "[propose][messages][fee
     SECTION("on one pole its one hot carries both legs") {
         auto job = with_shop({tools});
         job.circuits.front().poles = 1;
+        CHECK_THAT(all_proposed(job, "NEC 2023").front().find_out,
+                   Contains("Panel \"Shop\" is taken to have two hots, and its feeder SP has one pole"));
+        job.panels.front().supply->kind = SupplyKind::bridged_120;
         auto const p = all_proposed(job, "NEC 2023").front();
         CHECK_THAT(steps_of(p), Contains("its one hot: T 10 A = 10 A"));
         CHECK(p.cables == std::vector<std::string>{"14/2"});

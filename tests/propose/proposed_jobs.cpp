@@ -45,7 +45,9 @@ Plan as_typed(Job const& job) {
         for (Circuit const& c : job.circuits) {
             if (c.panel != panel.name) continue;
             auto at = c.space ? slots(Layout(panel), *c.space, c.poles) : std::vector<Spot>{};
-            one.placements.push_back({c.mark, at, std::nullopt, at});
+            bool const one_leg = c.poles == 1 && !at.empty();
+            one.placements.push_back(
+                {c.mark, at, one_leg ? std::optional(Layout(panel).leg(at.front().space)) : std::nullopt, at});
         }
         plan.panels.push_back(std::move(one));
     }
