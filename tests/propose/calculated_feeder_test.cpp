@@ -111,6 +111,10 @@ TEST_CASE("the feeder of a part of a dwelling carries what the code counts of it
         job.situations.push_back({"Feast", 1'000'000, {}, {}});
         CHECK(feeder_size(job, "NEC 2023") == "25 A 10/3");
         CHECK_THAT(steps_of(of_feeder(job, "NEC 2023")), Contains("situation \"Feast\" draws more: 25 A"));
+        // It loses more than the calculated load does, so the wire goes by it; without it by the calculated load.
+        CHECK_THAT(steps_of(of_feeder(job, "NEC 2023")),
+                   Contains("(in \"Feast\"), which is more than with the calculated load; up to 3 % is advised"));
+        CHECK_THAT(steps_of(of_feeder(kitchen(), "NEC 2023")), Contains("(the calculated load); up to 3 % is advised"));
     }
     SECTION("a main that is too small is put right first") {
         auto job = kitchen();
