@@ -130,6 +130,8 @@ TEST_CASE("sections by edition", "[demand][odd][editions]") {
         CHECK(step(p.load->steps, "HT").reference.section == "220.51");
         for (LoadStep const& s : p.load->steps) CHECK(s.reference.edition == code);
     }
-    for (auto const* code : {"CE 2018", "CE 2021", "CE 2024"})
-        for (LoadStep const& s : service_load(home(code, rest)).load->steps) CHECK(s.reference.edition == code);
+    for (auto const* code : {"CE 2018", "CE 2021", "CE 2024"}) {
+        auto const p = service_load(home(code, rest));
+        for (LoadStep const& s : p.load->steps) CHECK(s.reference.edition == code);
+    }
 }
