@@ -25,7 +25,9 @@ bool all_existing(Job const& job, Panel const& panel) {
 Severity gravity(Case const& c, PanelLoad const& p) {
     if (p.load->all_at_once) return Severity::note;
     LoadQuestion const q{c.job, c.book, *p.panel, p.facts};
-    if (carries(q, sure_va(*p.load), *p.facts.rating)) return Severity::warning; // too much only by what is remembered
+    auto const sure = sure_va(*p.load);
+    // Too much only by what is remembered; of one leg alone nothing is known then.
+    if (sure < p.load->total_va && carries(q, sure, *p.facts.rating)) return Severity::warning;
     return unless_existing(all_existing(c.job, *p.panel));
 }
 

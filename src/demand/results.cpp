@@ -4,6 +4,7 @@
 #include "demand/results.h"
 
 #include "codebook/cite.h"
+#include "codebook/demand_factors.h"
 #include "units/text.h"
 
 #include <fmt/format.h>
@@ -44,7 +45,7 @@ std::string metals(ServiceWire const& w) {
     return one(w.copper, "copper") + " or " + one(w.aluminium, "aluminium");
 }
 
-void add_size(LoadResults& all, LoadQuestion const& q, ServiceSize const& size) {
+void add_size(LoadResults& all, LoadQuestion const& q, LoadCalculation const& load, ServiceSize const& size) {
     if (size.floor)
         all.push_back({"Least for this dwelling", size.floor_is_load ? "whatever its load" : "of its disconnect",
                        text(*size.floor), text(size.floor_reference)});
@@ -54,14 +55,19 @@ void add_size(LoadResults& all, LoadQuestion const& q, ServiceSize const& size) 
         return;
     }
     auto const least = std::max(size.to_carry, size.floor.value_or(0_A));
+    auto const& optional = demand_factors(q.book).optional;
+    bool const by_method =
+        load.method == LoadMethod::optional && optional && least < Amps{optional->least_amps.value * 1000};
     bool const dropped = size.to_carry < (size.lines ? size.lines->heavier() : size.amps);
-    all.push_back({what,
-                   fmt::format("the standard size at or above {}{}{}",
-                               size.floor && least == *size.floor ? "the least for this dwelling, " : "", shown(least),
-                               dropped && least == size.to_carry
-                                   ? fmt::format(", the part of an ampere left out ({})", section(q, "half-amps"))
-                                   : ""),
-                   text(*size.service), text(size.size_reference), true});
+    all.push_back(
+        {what,
+         fmt::format("the standard size at or above {}{}{}",
+                     size.floor && least == *size.floor ? "the least for this dwelling, " : "", shown(least),
+                     by_method ? fmt::format(", and the {} A from which this method holds", optional->least_amps.value)
+                     : dropped && least == size.to_carry
+                         ? fmt::format(", the part of an ampere left out ({})", section(q, "half-amps"))
+                         : ""),
+         text(*size.service), text(size.size_reference), true});
     for (ServiceWire const& w : size.wires)
         all.push_back({"Its wire",
                        w.celsius > 0 ? fmt::format("at terminals of {} °C", w.celsius) : "of a whole dwelling",
@@ -112,7 +118,7 @@ LoadResults load_results(LoadQuestion const& q, LoadCalculation const& load, Ser
     add_amps(all, q, load, size);
     if (size.neutral_amps)
         all.push_back({"Neutral", size.neutral_words, shown(*size.neutral_amps), section(q, "neutral"), true});
-    add_size(all, q, size);
+    add_size(all, q, load, size);
     add_present(all, q, load, size);
     return all;
 }

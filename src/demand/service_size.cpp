@@ -154,7 +154,9 @@ ServiceSize service_size(LoadQuestion const& q, LoadCalculation const& load) {
     reckon_neutral(q, load, size);
     bool const known = load.unknown.empty();
     if (known) {
-        constexpr Amps smallest = 15_A; // no service or feeder is smaller
+        // No service or feeder is smaller; and the optional method holds from its least size on only.
+        auto const smallest =
+            load.method == LoadMethod::optional && f.optional ? Amps{f.optional->least_amps.value * 1000} : 15_A;
         size.service =
             standard_breaker_at_or_above(q.book, std::max({size.to_carry, size.floor.value_or(0_A), smallest}));
         if (size.service) size.wires = wires_for(q, load, *size.service);
