@@ -96,18 +96,21 @@ void add_present(LoadResults& all, LoadQuestion const& q, LoadCalculation const&
             : "nothing: only the left-out part of an ampere is above it";
     all.push_back({size.left_va < 0 ? "Too much by" : "Left on it", words,
                    fmt::format("{} VA", *size.left_va < 0 ? -*size.left_va : *size.left_va), "", true});
+    constexpr std::string_view largest = "Largest circuit that still fits";
+    auto const filled = [&](Amps breaker) {
+        auto const drawn = percent(breaker, q.book.continuous_percent.value);
+        return fmt::format("{} × {} % = {}; {} × {} = {} VA", text(breaker), q.book.continuous_percent.value,
+                           text(drawn), text(drawn), volts, whole_va(q.facts.volts * drawn));
+    };
     if (!size.largest_circuit) {
-        all.push_back({"Largest circuit that still fits",
-                       *size.left_va > 0 ? "any breaker filled for hours, counted in full, is more than is left" : "",
-                       "none", ""});
+        auto const smallest = standard_breaker_at_or_above(q.book, 1_A);
+        all.push_back({std::string(largest),
+                       *size.left_va > 0 && smallest ? filled(*smallest) + ", more than is left" : "", "none", ""});
         return;
     }
-    auto const load_amps = percent(*size.largest_circuit, q.book.continuous_percent.value);
-    all.push_back({"Largest circuit that still fits",
-                   fmt::format("{} × {} % = {}; {} × {} = {} VA, all of it for hours and counted in full; a motor, "
-                               "heat or cooling may count for more",
-                               text(*size.largest_circuit), q.book.continuous_percent.value, text(load_amps),
-                               text(load_amps), volts, whole_va(q.facts.volts * load_amps)),
+    all.push_back({std::string(largest),
+                   filled(*size.largest_circuit) +
+                       ", all of it for hours and counted in full; a motor, heat or cooling may count for more",
                    fmt::format("{}{}", text(*size.largest_circuit), q.facts.three_wire ? ", two poles" : ""), "",
                    true});
 }
