@@ -166,7 +166,8 @@ TEST_CASE("sizes written into a job are found good by check, and nothing else of
         CHECK(p["steps"].size() >= 3);
     }
     REQUIRE(contents(folder / "job.before.toml") == before);
-    for (auto const& f : json::parse(call({"check", path, "--json"}).out)["findings"]) {
+    auto const checked = json::parse(call({"check", path, "--json"}).out);
+    for (auto const& f : checked["findings"]) {
         CAPTURE(f.dump());
         auto const rule = f["rule"].get<std::string>();
         bool const of_size = rule.starts_with("wire-") || rule == "mw-conductors" || rule == "mw-unequal" ||
@@ -218,7 +219,8 @@ TEST_CASE("a dwelling's feeder is proposed as its load calculation names it, and
     CAPTURE(code, said);
     CHECK_THAT(said, Catch::Contains("SP, Feeder of the suite: 110 A breaker") && Catch::Contains(load));
     CHECK(named() == 110);
-    for (auto const& f : json::parse(call({"check", path, "--json"}).out)["findings"]) {
+    auto const checked = json::parse(call({"check", path, "--json"}).out);
+    for (auto const& f : checked["findings"]) {
         CAPTURE(f.dump());
         auto const rule = f["rule"].get<std::string>();
         CHECK((f["severity"] == "note" || !(rule.starts_with("wire-") || rule == "load-service" ||
