@@ -17,13 +17,6 @@
 namespace legwork {
 
 namespace {
-std::vector<Receptacle const*> types(Circuit const& c) {
-    std::vector<Receptacle const*> known;
-    for (std::string const& name : c.outlets)
-        if (Receptacle const* r = receptacle_named(name)) known.push_back(r);
-    return known;
-}
-
 // A neutral lies in the home run as it is made.
 bool has_neutral(std::vector<CableRun> const& runs, Circuit const& c) {
     return std::ranges::any_of(runs, [&](CableRun const& run) {
@@ -39,7 +32,8 @@ bool volts_fit(Case const& c, std::vector<CableRun> const& runs, Circuit const& 
     if (r.hots == 2) return circuit.poles == 2 || partner(c.job, circuit);
     if (circuit.poles == 1) return true;
     if (r.never_two_pole) return false;
-    bool const beside_240 = std::ranges::any_of(types(circuit), [](Receptacle const* o) { return o->hots == 2; });
+    bool const beside_240 =
+        std::ranges::any_of(receptacles_named(circuit.outlets), [](Receptacle const* o) { return o->hots == 2; });
     return beside_240 || has_neutral(runs, circuit); // beside 240 V outlets wire-conductors asks for the neutral
 }
 
@@ -125,7 +119,8 @@ CableRun const* lacking(std::vector<CableRun> const& runs, Circuit const& c) {
 
 // Nobody said what it needs: a range or a dryer usually has a neutral.
 bool known_by_use_only(Circuit const& circuit) {
-    return circuit.poles == 2 && types(circuit).empty() && circuit.third.empty() && circuit.hot.empty();
+    return circuit.poles == 2 && receptacles_named(circuit.outlets).empty() && circuit.third.empty() &&
+           circuit.hot.empty();
 }
 
 std::string_view conductors_topic(Circuit const& circuit) {
@@ -158,7 +153,7 @@ Finding too_few(Case const& c, Circuit const& circuit, CableRun const& run) {
 } // namespace
 
 bool outlets_take_breaker(Case const& c, Circuit const& circuit) {
-    return std::ranges::none_of(types(circuit),
+    return std::ranges::none_of(receptacles_named(circuit.outlets),
                                 [&](Receptacle const* r) { return wrong_amperes(c, circuit, *r).has_value(); });
 }
 
@@ -168,7 +163,7 @@ Findings wire_outlet(Case const& c) {
     for (Circuit const& circuit : c.job.circuits) {
         if (on_dc(c, circuit)) continue;
         std::vector<std::string_view> told; // a type listed twice is one fault
-        for (Receptacle const* r : types(circuit)) {
+        for (Receptacle const* r : receptacles_named(circuit.outlets)) {
             if (std::ranges::find(told, r->name) != told.end()) continue;
             told.push_back(r->name);
             if (!volts_fit(c, runs, circuit, *r))
@@ -189,7 +184,7 @@ Findings wire_conductors(Case const& c) {
         if (on_dc(c, circuit) || fed_panel(c.job, circuit)) continue; // a feeder is panel-feeder-wires' question
         CableRun const* run = lacking(runs, circuit);
         if (!run) continue;
-        auto const outlets = types(circuit);
+        auto const outlets = receptacles_named(circuit.outlets);
         bool const told_by_outlet =
             std::ranges::any_of(outlets, [&](Receptacle const* r) { return !volts_fit(c, runs, circuit, *r); });
         if (!told_by_outlet) found.push_back(too_few(c, circuit, *run));

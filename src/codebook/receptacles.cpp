@@ -48,6 +48,13 @@ Receptacle const* receptacle_named(std::string_view name) {
     return at == kReceptacles.end() ? nullptr : &*at;
 }
 
+std::vector<Receptacle const*> receptacles_named(std::vector<std::string> const& names) {
+    std::vector<Receptacle const*> known;
+    for (std::string const& name : names)
+        if (Receptacle const* r = receptacle_named(name)) known.push_back(r);
+    return known;
+}
+
 std::vector<std::string> receptacle_names() {
     std::vector<std::string> names;
     for (Receptacle const& r : kReceptacles) names.emplace_back(r.name);

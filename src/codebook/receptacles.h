@@ -24,6 +24,8 @@ struct Receptacle {
 
 std::span<Receptacle const> receptacles();
 Receptacle const* receptacle_named(std::string_view name); // null when there is none
+// Those of these names that there are.
+std::vector<Receptacle const*> receptacles_named(std::vector<std::string> const& names);
 std::vector<std::string> receptacle_names();
 
 } // namespace legwork

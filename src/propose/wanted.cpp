@@ -18,13 +18,6 @@
 namespace legwork {
 
 namespace {
-std::vector<Receptacle const*> types(Circuit const& c) {
-    std::vector<Receptacle const*> known;
-    for (std::string const& name : c.outlets)
-        if (Receptacle const* r = receptacle_named(name)) known.push_back(r);
-    return known;
-}
-
 class Reckoning {
 public:
     Reckoning(Case const& c, Circuit const& circuit) : c_(c), circuit_(circuit), use_(use_of(circuit)) {}
@@ -152,7 +145,7 @@ private:
             raise(asked->breaker, asked->topic, asked->source);
             return true;
         }
-        auto const outlets = types(circuit_);
+        auto const outlets = receptacles_named(circuit_.outlets);
         if (!outlets.empty()) return by_outlets(unknown);
         auto const usual = customary_circuit(c_.book, circuit_.use, circuit_.poles);
         if (!usual) return false;
@@ -165,7 +158,7 @@ private:
     // So large that what is plugged in may draw what the receptacle is made for.
     bool by_outlets(std::string const& unknown) {
         int amps = 0;
-        for (Receptacle const* r : types(circuit_)) amps = std::max(amps, r->amps);
+        for (Receptacle const* r : receptacles_named(circuit_.outlets)) amps = std::max(amps, r->amps);
         say(fmt::format("{}{} is made for {} A", unknown, outlets_words(circuit_), amps), "wire-outlet/amperes");
         raise(Amps{amps * 1000}, "wire-outlet/amperes", cite(c_.book, "wire-outlet/amperes").source);
         return true;
@@ -191,7 +184,7 @@ bool in_row(ReceptacleRow const& row, int amps) { return amps >= row.least && am
 } // namespace
 
 std::vector<Amps> possible_breakers(Case const& c, Circuit const& circuit, bool as_sold) {
-    auto outlets = types(circuit);
+    auto outlets = receptacles_named(circuit.outlets);
     if (auto const* usual = receptacle_named(usual_receptacle(circuit.use, circuit.poles));
         usual && as_sold && circuit.outlets.empty())
         outlets.push_back(usual);
