@@ -145,15 +145,17 @@ private:
     }
 
     Replaced exchanged(Draft const& next, KeptCopy& kept) const {
+        bool is_the_old_one = false;
         std::string unreadable;
         try {
-            if (holds(next.name(), old_bytes_, path_)) {
-                // The file itself rather than its copy: who has it open still writes into what is kept.
-                if (::rename(next.name().c_str(), before_path(file_).c_str()) != 0) ::unlink(next.name().c_str());
-                return done(kept);
-            }
+            is_the_old_one = holds(next.name(), old_bytes_, path_);
         } catch (Failure const& e) {
             unreadable = e.what();
+        }
+        if (is_the_old_one) {
+            // The file itself rather than its copy: who has it open still writes into what is kept.
+            if (::rename(next.name().c_str(), before_path(file_).c_str()) != 0) ::unlink(next.name().c_str());
+            return done(kept);
         }
         exchange_back(next, kept);
         if (!unreadable.empty()) throw Failure(unreadable);
