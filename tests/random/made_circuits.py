@@ -6,6 +6,15 @@ import amounts
 import words as names_of_things
 from panel import TWO_LEGS
 
+# What an electrician might plan: use, poles, breaker, cable, least and most load.
+PLANNED = [("lighting", 1, 15, "14/2", 100, 900), ("receptacles", 1, 20, "12/2", 180, 1500),
+           ("kitchen counter", 1, 20, "12/2", 1000, 1500), ("bathroom", 1, 20, "12/2", 500, 1500),
+           ("refrigerator", 1, 20, "12/2", 300, 700), ("dishwasher", 1, 20, "12/2", 900, 1200),
+           ("laundry", 1, 20, "12/2", 800, 1500), ("outdoor", 1, 20, "12/2", 180, 1000),
+           ("freezer", 1, 15, "14/2", 200, 600), ("network", 1, 15, "14/2", 50, 150), ("water heater", 2, 30, "10/2", 3000, 4500),
+           ("baseboard", 2, 20, "12/2", 1000, 3000), ("dryer", 2, 30, "10/3", 5000, 5000),
+           ("range", 2, 50, "6/3", 8000, 12000), ("air conditioner", 2, 30, "10/2", 1500, 3000),
+           ("vehicle charger", 2, 40, "8/3", 5000, 7600), ("well pump", 2, 20, "12/2", 1000, 1800)]
 FLAGS = ["existing", "continuous", "motor", "split", "switch_loop", "single", "interlocked"]
 
 
@@ -21,14 +30,13 @@ class Circuits:
 
     def _add_feeder(self, below, above):
         rng, parent = self.rng, self.tree.panels[above]
-        there = [c for c in self.by_panel[above] if c.get("use") == "feeder"]
-        if there and rng.random() < 0.05:
-            circuit = rng.choice(there)
-        else:
-            poles = 2 if set(self.tree.kinds[above]) & set(TWO_LEGS) and rng.random() < 0.85 else 1
-            circuit = self._circuit(above, poles)
-            circuit.update(use="feeder")
-            self._keep(above, circuit)
+        poles = 2 if set(self.tree.kinds[above]) & set(TWO_LEGS) and rng.random() < 0.85 else 1
+        circuit = self._circuit(above, poles)
+        circuit.update(use="feeder")
+        if self.shape.is_sensible:
+            circuit.pop("segments", None)
+            circuit.update(breaker=amounts.Amount("amps", 60_000), cable="6/3", name=f"Panel below {below}")
+        self._keep(above, circuit)
         self.tree.panels[below]["feeder"] = f"{parent['name']}/{circuit['mark']}"
 
     def _keep(self, panel, *circuits):
@@ -67,6 +75,9 @@ class Circuits:
             c["panel"] = self.tree.panels[panel]["name"]
         if poles == 2 or rng.random() < 0.1:
             c["poles"] = poles
+        if self.shape.is_sensible and rng.random() < 0.97:
+            self._plan(c, poles)
+            return c
         self._name(c)
         self._use(c, poles)
         if rng.random() < 0.85:
@@ -84,6 +95,16 @@ class Circuits:
             self._home_run(c, direct)
             self._wires(c)
         return c
+
+    def _plan(self, c, poles):
+        rng = self.rng
+        use, _, breaker, cable, least, most = rng.choice([p for p in PLANNED if p[1] == poles])
+        c.update(use=use, name=f"{use.capitalize()} {len(self.tables) + 1}", breaker=amounts.Amount("amps", 1000 * breaker),
+                 load=amounts.Amount("load", 1000 * rng.randrange(least, most + 1)), cable=cable, gfci="breaker",
+                 length=amounts.Amount("length", 500_000 * rng.randrange(4, 30)),
+                 room=rng.choice(names_of_things.ROOMS[:10]))
+        if poles == 1:
+            c["afci"] = "breaker"
 
     def _name(self, c):
         rng, long = self.rng, self.shape.long_names
@@ -171,13 +192,16 @@ class Circuits:
         group = rng.choice(["K", "pair", "1"]) + first["mark"]
         first["multiwire"] = second["multiwire"] = group
         shared = {"multiwire": group}
-        self._home_run(shared, False)
-        self._wires(shared)
+        if "cable" in first or "cable" in second:  # both are planned, or one of them
+            self._plan_pair(first, second, shared)
+        else:
+            self._home_run(shared, False)
+            self._wires(shared)
         shared.pop("multiwire")
         hot = shared.pop("hot", None)
         if hot:
             rng.choice([first, second])["hot"] = hot
-        if rng.random() < 0.7:
+        if "tie" not in shared and rng.random() < 0.7:
             shared["tie"] = rng.choice(["none", "handle tie", "two-pole breaker"])
         if shared.get("tie") == "two-pole breaker" and "breaker" in first:
             second["breaker"] = first["breaker"]
@@ -193,6 +217,13 @@ class Circuits:
             second.pop("length", None)
         self._keep(panel, first)
         self._keep(mate, second)
+
+    def _plan_pair(self, first, second, shared):
+        for c in (first, second):
+            c.pop("cable", None)
+            c.pop("length", None)
+            c["breaker"] = amounts.Amount("amps", 20_000)
+        shared.update(cable="12/3", length=amounts.Amount("length", 9_000_000), tie="two-pole breaker")
 
     @staticmethod
     def _differs(first, second):

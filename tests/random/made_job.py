@@ -23,11 +23,14 @@ class Shape:
         size = rng.random()
         self.circuits = rng.randrange(1, 13) if size < 0.5 else rng.randrange(8, 45) if size < 0.9 else rng.randrange(40, 130)
         self.panels = 1 if rng.random() < 0.5 else rng.randrange(2, 5) if rng.random() < 0.85 else rng.randrange(5, 12)
+        if self.panels > 1:
+            self.circuits *= rng.choice([1, 1, 2])
+        self.is_sensible = rng.random() < 0.35  # what an electrician might plan; errors are few
         self.spaces = 0  # as it comes
         self.situations = rng.choice([0, 0, 1, 2, 3, rng.randrange(0, self.MOST_SITUATIONS + 1)])
         self.cables, self.accepts = rng.choice([0, 0, 2, 8]), rng.choice([0, 0, 1, 6])
         self.halves = rng.random() < 0.25
-        self.reach = rng.choice([0, 0, 0, 0.05, 0.2, 0.7])
+        self.reach = rng.choice([0, 0, 0, 0.05, 0.2, 0.2 if self.is_sensible else 0.7])
         self.placed = rng.choice([0, 0.5, 0.9, 1, 1])
         self.sources = rng.random() < 0.25
         self.long_names = self.limit == "names" or rng.random() < 0.02

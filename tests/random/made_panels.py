@@ -9,7 +9,9 @@ ALTERNATING = ["120/240", "120/208", "120 on both legs", "120 on one leg"]
 MOST_PANELS, MOST_SPACES = 20, 84
 
 
-def _supply_kind(rng, direct):
+def _supply_kind(rng, direct, sensible=False):
+    if sensible:
+        return "120/240"
     if direct:
         return rng.choice(list(DIRECT))
     return rng.choices(ALTERNATING, [6, 2, 1.3, 1])[0]
@@ -37,14 +39,14 @@ def _some(rng, spaces, share):
 
 def geometry(rng, spaces, shape):
     table = {"spaces": spaces}
-    bus = _bus(rng, -(-spaces // 2))
+    bus = None if shape.is_sensible else _bus(rng, -(-spaces // 2))
     if bus is not None:
         table["legs"] = bus
     if rng.random() < (0.9 if shape.halves else 0.25):
         table["tandem"] = _some(rng, spaces, rng.choice([0.2, 0.5, 1]))
     if rng.random() < 0.25:
         table["blocked"] = _some(rng, spaces, 0.1)
-    if rng.random() < 0.2:
+    if rng.random() < (0 if shape.is_sensible else 0.2):
         table["dead"] = _some(rng, spaces, 0.1)
     for key, choices in {"numbering": ["across", "down"], "main_at": ["top", "bottom"],
                          "first": ["top left", "top right", "bottom left", "bottom right"],
@@ -54,7 +56,10 @@ def geometry(rng, spaces, shape):
     return table
 
 
-def _particulars(rng, table):
+def _particulars(rng, table, sensible):
+    if sensible:
+        table.update(main=amounts.Amount("amps", 200_000), bus=amounts.Amount("amps", 225_000), fed_from="Meter pole")
+        return
     question = lambda made: "?" if rng.random() < 0.08 else made
     if rng.random() < 0.6:
         table["main"] = question(amounts.amps(rng, [30, 60, 100, 125, 200]))
@@ -93,22 +98,25 @@ class Tree:
     def _spaces(self):
         if self.shape.spaces:
             return self.shape.spaces
+        if self.shape.is_sensible:
+            return self.rng.choice([12, 16, 20, 24, 30, 40, 42, 60])
         usual = self.rng.random() < 0.6
         return self.rng.choice([2, 4, 6, 8, 12, 16, 20, 24, 30, 42]) if usual else self.rng.randrange(1, MOST_SPACES + 1)
 
     def _new(self):
         table = {"name": self.names.new("Panel"), **geometry(self.rng, self._spaces(), self.shape)}
-        _particulars(self.rng, table)
+        _particulars(self.rng, table, self.shape.is_sensible)
         return table
 
     def _add_top(self):
         rng, table = self.rng, self._new()
-        direct = rng.random() < 0.12
+        sensible = self.shape.is_sensible
+        direct = rng.random() < (0 if sensible else 0.12)
         if rng.random() < (0.8 if self.shape.sources else 0.25):
             table["supplies"] = self._sources(direct)
             kinds = [s["kind"] for s in self.supplies if s["name"] in table["supplies"]]
         else:
-            table["supply"] = _supply_kind(rng, direct)
+            table["supply"] = _supply_kind(rng, direct, sensible)
             _with_leg(rng, table, table["supply"])
             kinds = [table["supply"]]
         self.panels.append(table)
@@ -123,7 +131,7 @@ class Tree:
         for _ in range(rng.randrange(1, 5)):
             if len(self.supplies) == MOST_PANELS:
                 break
-            kind = one_kind if direct else _supply_kind(rng, False)
+            kind = one_kind if direct else _supply_kind(rng, False, self.shape.is_sensible)
             supply = {"name": self.names.new("Source"), "kind": kind}
             _with_leg(rng, supply, kind)
             if rng.random() < 0.6:
@@ -135,7 +143,7 @@ class Tree:
     def _add_below(self, above):
         rng, table = self.rng, self._new()
         kinds = self.kinds[above]
-        if rng.random() < 0.4:
+        if rng.random() < (0 if self.shape.is_sensible else 0.4):
             direct = kinds[0] in DIRECT
             may = [kinds[0]] if direct else [k for k in ALTERNATING if k not in TWO_LEGS or k in kinds]
             table["supply"] = rng.choice(may)
