@@ -102,12 +102,11 @@ def sources(job, panel):
     above = table["feeder"].rsplit("/", 1)[0]
     found = sources(job, next(Panel(p) for p in job["panel"] if p["name"] == above))
     own = table.get("supply")
-    if own is None or own in TWO_LEGS:
-        return found
     for source in found:
-        if source.kind in TWO_LEGS or own == "120 on one leg":
-            source.kind = own
-        source.leg = table.get("leg", "A")
+        if own == "120 on one leg":
+            source.kind, source.leg = own, table.get("leg", "A")
+        elif own == "120 on both legs" and source.kind in TWO_LEGS:
+            source.kind = own  # what has one leg above keeps it: a sub-panel may only have less
     return found
 
 
