@@ -31,8 +31,9 @@ std::vector<Supply> sources_from(Job const& job, Panel const& p, int depth) {
         found = sources_from(job, *above, depth + 1);
         for (Supply& s : found) {
             if (!p.supply || two_hots(p.supply->kind)) continue;
-            if (two_hots(s.kind) || p.supply->kind == SupplyKind::one_leg_120) s.kind = p.supply->kind;
-            s.leg = p.supply->leg;
+            bool const one_leg = p.supply->kind == SupplyKind::one_leg_120;
+            if (one_leg || two_hots(s.kind)) s.kind = p.supply->kind;
+            if (one_leg) s.leg = p.supply->leg;
         }
         return found;
     }

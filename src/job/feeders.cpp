@@ -72,6 +72,15 @@ void check_narrowing(Reading& r, TableReader& t, Panel const& p, Panel const& pa
     }
 }
 
+// The panel before this one in the file that the same circuit feeds; null when there is none.
+Panel const* fed_before(Reading const& r, std::size_t i) {
+    auto const& own = *r.job.panels[i].feeder;
+    for (std::size_t k = 0; k < i; ++k)
+        if (auto const& f = r.job.panels[k].feeder; f && f->panel == own.panel && f->mark == own.mark)
+            return &r.job.panels[k];
+    return nullptr;
+}
+
 void check_feeder(Reading& r, std::size_t i) {
     TableReader& t = r.panels[i];
     Panel const& p = r.job.panels[i];
@@ -88,6 +97,11 @@ void check_feeder(Reading& r, std::size_t i) {
                           fmt::format("write  feeder = \"{}/{}\"", c->panel, mark));
     if (is_in_cycle(r, p))
         return t.complain("feeder", "in the end this panel feeds itself", "name a circuit of the panel above");
+    if (auto const* first = fed_before(r, i))
+        return t.complain(
+            "feeder", fmt::format("{} feeds the panel {} already, and its cable ends there", mark, quoted(first->name)),
+            fmt::format("name a circuit of its own; for a panel behind the lugs of {} a circuit of that one",
+                        quoted(first->name)));
     if (auto const* parent = above(r, p)) check_narrowing(r, t, p, *parent);
 }
 

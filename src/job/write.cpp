@@ -20,10 +20,13 @@ struct Splice {
     std::string text;
 };
 
-std::optional<TomlTable> parsed(std::string_view bytes) {
+// Why not, when it cannot be read.
+std::optional<TomlTable> parsed(std::string_view bytes, std::string* why = nullptr) {
     SourceText const source(bytes);
     Complaints out(source);
-    return parse_toml(bytes, out);
+    auto root = parse_toml(bytes, out);
+    if (why && !root) *why = out.in_file_order().front().message;
+    return root;
 }
 
 // The same keys and values, whatever their order and place.
@@ -210,9 +213,11 @@ EditedJob edit_job(std::string_view bytes, std::vector<Edit> const& edits) {
         }
     }
     auto result = spliced(bytes, std::move(splices));
-    auto const after = parsed(result);
-    if (!after || !same(*after, wanted))
-        return refused("the changed file does not read as it should; it was left alone");
+    std::string why;
+    auto const after = parsed(result, &why);
+    if (!after) // each value is sound: only a limit of the file's size is left
+        return refused(fmt::format("then it could not be read any more: {}; make it smaller first", why));
+    if (!same(*after, wanted)) return refused("the changed file does not read as it should; it was left alone");
     return {std::move(result), ""};
 }
 

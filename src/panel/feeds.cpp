@@ -29,6 +29,16 @@ constexpr std::array kKinds{
 KindRow const& row(SupplyKind kind) { return kKinds[static_cast<std::size_t>(kind)]; }
 
 Feed feed_of(Supply const& s) { return {s.name, s.kind, s.leg, s.amps, s.off}; }
+
+// A sub-panel's own supply may only take hots away: a 120 V feeder has one, whatever the source.
+void narrow(Feed& feed, Supply const& own) {
+    if (own.kind == SupplyKind::one_leg_120) {
+        feed.kind = own.kind;
+        feed.leg = own.leg;
+    } else if (own.kind == SupplyKind::bridged_120 && has_two_hots(feed.kind)) {
+        feed.kind = own.kind; // a source of one leg keeps its leg
+    }
+}
 } // namespace
 
 std::vector<Feed> feeds(Job const& job, Panel const& panel) {
@@ -36,13 +46,8 @@ std::vector<Feed> feeds(Job const& job, Panel const& panel) {
     Panel const* above = panel.feeder ? panel_of(job, panel.feeder->panel) : nullptr;
     if (above) {
         found = feeds(job, *above); // the reader refuses cycles
-        if (panel.supply)           // may only narrow: a 120 V feeder has one hot, whatever the source
-            for (Feed& f : found)
-                if (!has_two_hots(panel.supply->kind)) {
-                    if (has_two_hots(f.kind) || panel.supply->kind == SupplyKind::one_leg_120)
-                        f.kind = panel.supply->kind;
-                    f.leg = panel.supply->leg;
-                }
+        if (panel.supply)
+            for (Feed& f : found) narrow(f, *panel.supply);
         return found;
     }
     for (std::string const& n : panel.supplies)

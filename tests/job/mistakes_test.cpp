@@ -460,6 +460,11 @@ TEST_CASE("feeders: unknown, in another panel, in a circle, widened", "[job][mis
                "[[circuit]]\nmark = \"F1\"\npanel = \"A\"\n[[circuit]]\nmark = \"F2\"\npanel = \"B\"\n",
                {"6:10 panel \"A\": in the end this panel feeds itself",
                 "10:10 panel \"B\": in the end this panel feeds itself"});
+    // One cable ends at one panel: rules, sheets and load calculation would each pass over the second.
+    check_told(
+        sub("120/240", "feeder = \"Main/SP\"\n[[panel]]\nname = \"Far\"\nspaces = 8\nfeeder = \"Main/SP\"\n"),
+        {"18:10 panel \"Far\": SP feeds the panel \"Sub\" already~name a circuit of its own; for a panel behind the "
+         "lugs of \"Sub\" a circuit of that one"});
     for (auto const* narrower : {"120 on both legs", "120 on one leg", "120/240"})
         REQUIRE(made::good(sub("120/240", fmt::format("feeder = \"Main/SP\"\nsupply = \"{}\"\n", narrower)))
                     .panels[1]

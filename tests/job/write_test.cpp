@@ -147,6 +147,20 @@ TEST_CASE("an edit that cannot be made says why and gives no bytes", "[job][writ
     CHECK_THAT(edit_job("circuit = 5\n", {{"A", "space", "7"}}).why, Contains("no circuit"));
 }
 
+TEST_CASE("a file that an edit would make larger than a job may be is refused with that reason", "[job][write]") {
+    constexpr std::size_t largest = std::size_t{1} << 20; // README, Limits
+    std::string const table = "[[circuit]]\nmark = \"A\"\n", line = "space = 7\n";
+    auto const filled = [&](std::size_t size) {
+        return "#" + std::string(size - table.size() - 2, '-') + "\n" + table;
+    };
+    CHECK(edit_job(filled(largest - line.size()), {{"A", "space", "7"}}).bytes.size() == largest);
+    for (auto const size : {largest - line.size() + 1, largest}) {
+        auto const edited = edit_job(filled(size), {{"A", "space", "7"}});
+        CHECK(edited.bytes.empty());
+        CHECK_THAT(edited.why, Contains("could not be read any more") && Contains("1048576 at most"));
+    }
+}
+
 namespace {
 
 // Writes the same circuits in one of the shapes that TOML allows.
