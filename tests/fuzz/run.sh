@@ -24,18 +24,17 @@ fuzz_seeds build-fuzz/seeds
 # One target until the time is over, again after each finding.
 run_target() {
     target=$1 seconds=$2
-    corpus=build-fuzz/corpus/$target
+    corpus=$PWD/build-fuzz/corpus/$target
     mkdir -p "$corpus"
     until=$(($(date +%s) + seconds)) round=0
-    # Most of what it can do with `read` is short; weighing the corpus would take longer than reading does.
-    [ "$target" = read ] && options="-max_len=512 -entropic=0" || options=""
+    [ "$target" = read ] && options=-max_len=512 || options= # most mistakes are short
     : >"build-fuzz/$target.executions"
     while [ "$(date +%s)" -lt "$until" ] && [ "$round" -lt 50 ]; do
         round=$((round + 1))
         log=build-fuzz/$target-$round.log
         # shellcheck disable=SC2086 # a list of options
         fuzz_run build-fuzz "$target" "$log" $options -seed="$(date +%s)" -max_total_time=$((until - $(date +%s))) "$corpus" \
-            "build-fuzz/seeds/$target" || fuzz_tell build-fuzz "$target" "$log"
+            "$PWD/build-fuzz/seeds/$target" || fuzz_tell build-fuzz "$target" "$log"
         fuzz_executions "$log" >>"build-fuzz/$target.executions"
     done
 }
