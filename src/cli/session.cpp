@@ -37,7 +37,7 @@ void require_sound(Job const& job, Plan const& plan, bool filed) {
             joined(faults, "; "));
 }
 
-Opened open_job(std::string const& file, std::string bytes) {
+Opened open_job(std::string const& file, std::string bytes, std::shared_ptr<Fonts const> fonts) {
     auto read = read_job(bytes, vocabulary());
     if (!read.job) return {std::nullopt, {file, std::move(read.problems)}};
     Session s;
@@ -49,10 +49,12 @@ Opened open_job(std::string const& file, std::string bytes) {
     if (!s.book) throw Failure("there is no code book for " + s.job.code);
     s.plan = as_filed(s.job);
     require_sound(s.job, s.plan, true);
-    s.fonts = std::make_unique<Fonts>(share_folder("fonts"));
+    s.fonts = fonts ? std::move(fonts) : std::make_shared<Fonts const>(share_folder("fonts"));
     s.findings = all_findings(s);
     return {std::move(s), {}};
 }
+
+Opened open_job(std::string const& file, std::string bytes) { return open_job(file, std::move(bytes), nullptr); }
 
 Opened open_job(std::string const& file) {
     std::string why;

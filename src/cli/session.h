@@ -28,7 +28,7 @@ struct Session {
     Places places;
     CodeBook const* book = nullptr;
     Plan plan; // the panels as the file has them, rechecked
-    std::unique_ptr<Fonts> fonts;
+    std::shared_ptr<Fonts const> fonts;
     Findings findings; // all, worst first; accepted ones marked
 };
 
@@ -40,6 +40,8 @@ struct Opened {
 // Reads and judges the job. Throws Failure when legwork itself is broken: a plan that does not add up, missing fonts.
 Opened open_job(std::string const& file);
 Opened open_job(std::string const& file, std::string bytes);
+Opened open_job(std::string const& file, std::string bytes,
+                std::shared_ptr<Fonts const> fonts); // fonts at hand, or null
 
 // Throws Failure when the plan does not hold: nothing of it may then be shown.
 void require_sound(Job const& job, Plan const& plan, bool filed);

@@ -97,7 +97,8 @@ std::vector<PlaceWords> sorted_phrases() {
 std::span<PlaceWords const> place_words(char first) {
     static std::vector<PlaceWords> const by_letter = sorted_phrases();
     auto const letter = [](PlaceWords const& row) { return row.words.front(); };
-    return std::ranges::equal_range(by_letter, first, {}, letter);
+    return {std::ranges::lower_bound(by_letter, first, {}, letter),
+            std::ranges::upper_bound(by_letter, first, {}, letter)};
 }
 
 bool is_landmark_word(LandmarkWord kind, std::string_view word) {

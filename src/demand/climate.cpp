@@ -196,8 +196,8 @@ Climate add_climate(StepList& steps, Job const& job, LoadItems const& items, Cli
         steps.subtotal("Heating together", shares.rest_topic, as_sum(figures_of(heat)), hot);
     // What stands on both sides was shown once.
     Parts only_cool;
-    std::ranges::copy_if(cool, std::back_inserter(only_cool), [&](Part const& p) {
-        return std::ranges::none_of(heat, [&](Part const& h) { return h.label == p.label; });
+    std::ranges::copy_if(cool, std::back_inserter(only_cool), [&heating = heat](Part const& p) {
+        return std::ranges::none_of(heating, [&](Part const& h) { return h.label == p.label; });
     });
     show(steps, only_cool);
     if (cool.size() > 1) steps.subtotal("Cooling together", shares.cooling_topic, as_sum(figures_of(cool)), cold);

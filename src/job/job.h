@@ -43,6 +43,7 @@ struct Supply {
     Leg leg = Leg::a;                 // of one_leg_120
     std::vector<std::string> off;     // marks switched off by hand on this source
     std::vector<std::string> asked{}; // keys typed as "?"
+    friend bool operator==(Supply const&, Supply const&) = default;
 };
 
 enum class Numbering { across, down };
@@ -52,6 +53,7 @@ enum class PanelEnd { top, bottom };
 
 struct FeederName {
     std::string panel, mark; // circuit `mark` of panel `panel`
+    friend bool operator==(FeederName const&, FeederName const&) = default;
 };
 
 struct Panel {
@@ -73,6 +75,7 @@ struct Panel {
     std::string building;
     bool existing = false;
     std::vector<std::string> asked; // keys typed as "?"
+    friend bool operator==(Panel const&, Panel const&) = default;
 };
 
 enum class Tie { none, handle_tie, two_pole_breaker };
@@ -83,6 +86,7 @@ struct Segment {
     std::string kind; // "12/3", "cat6"; empty when not known
     std::optional<Length> length;
     std::string to; // the box it ends in; empty when not said
+    friend bool operator==(Segment const&, Segment const&) = default;
 };
 
 struct Circuit {
@@ -119,6 +123,7 @@ struct Circuit {
     std::vector<int> reach_spaces; // empty: anywhere
     std::vector<std::string> runs_with;
     std::vector<std::string> asked; // keys typed as "?"
+    friend bool operator==(Circuit const&, Circuit const&) = default;
 };
 
 struct Situation {
@@ -126,24 +131,28 @@ struct Situation {
     // Shares in millionths (exact for six decimals). A mark beats a use.
     std::int64_t other = 1'000'000;
     std::map<std::string, std::int64_t> by_use, by_mark;
+    friend bool operator==(Situation const&, Situation const&) = default;
 };
 
 struct Cable { // not a circuit's home run
     std::string mark, name, kind, from, to;
     std::optional<Length> length;
     std::vector<std::string> asked;
+    friend bool operator==(Cable const&, Cable const&) = default;
 };
 
 // The largest draw of a service over some time.
 struct PeakDraw {
     Amps amps;
     int days = 0; // how long it was recorded or metered
+    friend bool operator==(PeakDraw const&, PeakDraw const&) = default;
 };
 
 // Circuits that a device keeps within a limit together.
 struct EnergyManagement {
     Amps limit;
     std::vector<std::string> circuits; // marks, at least one
+    friend bool operator==(EnergyManagement const&, EnergyManagement const&) = default;
 };
 
 struct Dwelling {
@@ -158,10 +167,12 @@ struct Dwelling {
     std::optional<PeakDraw> peak;
     std::optional<EnergyManagement> energy_management;
     std::vector<std::string> asked{};
+    friend bool operator==(Dwelling const&, Dwelling const&) = default;
 };
 
 struct Accept {
     std::string rule, why, by, circuit, panel;
+    friend bool operator==(Accept const&, Accept const&) = default;
 };
 
 struct Job {
@@ -178,6 +189,7 @@ struct Job {
     std::vector<Cable> cables;
     std::vector<Accept> accepts;
     std::vector<std::string> asked{}; // keys of [job] typed as "?"
+    friend bool operator==(Job const&, Job const&) = default;
 };
 
 Circuit const* circuit_of(Job const& job, std::string_view mark); // null when there is none

@@ -92,7 +92,9 @@ void match_pairs(Reading& r) {
     for (std::size_t i = 0; i < r.circuits.size(); ++i)
         if (auto const& group = r.job.circuits[i].multiwire; !group.empty()) groups[group].push_back(i);
     for (auto const& [group, members] : groups) {
-        auto const member = [&](std::size_t n) { return Member{r.job.circuits[members[n]], r.circuits[members[n]]}; };
+        auto const member = [&, &of = members](std::size_t n) {
+            return Member{r.job.circuits[of[n]], r.circuits[of[n]]};
+        };
         if (members.size() == 1)
             member(0).table.complain("multiwire", fmt::format("it is alone in the group {}", quoted(group)),
                                      "give the circuit that shares its neutral the same  multiwire,  or take it away");

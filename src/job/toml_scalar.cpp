@@ -50,7 +50,10 @@ bool fits(std::string const& number, int base) {
     return std::from_chars(number.data(), number.data() + number.size(), value, base).ec == std::errc{};
 }
 
-enum class Integer { no, yes, too_large };
+enum class Integer { no, yes, too_large, too_long };
+
+// toml11 doubles a 64-bit number once for each binary digit, a leading zero too.
+constexpr std::size_t kMostBinaryDigits = 62;
 
 Integer integer(std::string_view t) {
     auto const judge = [](std::optional<std::string> const& plain, int base) {
@@ -58,7 +61,10 @@ Integer integer(std::string_view t) {
     };
     if (t.starts_with("0x")) return judge(digits(t.substr(2), 16), 16);
     if (t.starts_with("0o")) return judge(digits(t.substr(2), 8), 8);
-    if (t.starts_with("0b")) return judge(digits(t.substr(2), 2), 2);
+    if (t.starts_with("0b")) {
+        auto const plain = digits(t.substr(2), 2);
+        return plain && plain->size() > kMostBinaryDigits ? Integer::too_long : judge(plain, 2);
+    }
     auto plain = whole_digits(without_sign(t));
     if (plain && t.starts_with('-')) plain->insert(0, 1, '-');
     return judge(plain, 10);
@@ -124,6 +130,9 @@ std::optional<ScalarFault> bare_value_fault(std::string_view t) {
     if (whole == Integer::yes) return std::nullopt;
     if (whole == Integer::too_large)
         return ScalarFault{fmt::format("the number {} is too large", quoted(t)), "write a smaller one"};
+    if (whole == Integer::too_long)
+        return ScalarFault{fmt::format("the number {} has more than {} binary digits", quoted(t), kMostBinaryDigits),
+                           "write it without 0b, in decimal digits"};
     if (t == "True" || t == "TRUE" || t == "yes" || t == "Yes" || t == "on")
         return ScalarFault{fmt::format("{} is no value", quoted(t)), "write true, in small letters and without quotes"};
     if (t == "False" || t == "FALSE" || t == "no" || t == "No" || t == "off")

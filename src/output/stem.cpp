@@ -26,7 +26,7 @@ std::string file_stem(std::string_view panel_name) {
         auto const next = i + 1 < panel_name.size() ? static_cast<unsigned char>(panel_name[i + 1]) : 0;
         std::string_view letters;
         if (c == 0xC3 && next >= 0x80 && next <= 0xBF) {
-            letters = kPlain[next - 0x80U];
+            letters = kPlain[static_cast<std::size_t>(next) - 0x80];
             ++i;
         } else if (is_plain(c)) {
             letters = panel_name.substr(i, 1);

@@ -100,7 +100,7 @@ Repeat fit_mark(TextWidth const& widths, std::string const& mark, Mm width, Mm h
         Mm const gap = std::max(3.0, x_height);
         return static_cast<std::size_t>((width + gap) / (widths.width(mark, x_height, Weight::bold) + gap));
     };
-    for (std::size_t const least : {3, 2, 1})
+    for (std::size_t const least : {3U, 2U, 1U})
         for (auto step = kScale.rbegin(); step != kScale.rend(); ++step) {
             if (*step > kLargestMark || cap_height(*step) > height) continue;
             if (least == 3 && *step < kLeastThrice) break;
@@ -184,7 +184,7 @@ std::vector<SmallLine> small_lines(TextWidth const& widths, CableLabel const& la
 
     lines = {here, there, {}};
     if (place_right(widths, lines, label.cable, which, width)) return lines;
-    for (std::size_t const here_lines : {2, 1}) {
+    for (std::size_t const here_lines : {2U, 1U}) {
         auto const first = wrapped(widths, here.left, here.weight, kFloor, width, here_lines);
         auto const last = wrapped(widths, there.left, there.weight, kFloor, width, 3 - here_lines);
         if (!first || !last) continue;

@@ -57,6 +57,8 @@ std::vector<Shape> shapes() {
         {"one list on one line", filled("a=[", "1,", "]"), "too many values"},
         {"tables on one line", filled("circuit=[", "{a=1},", "]"), "too many values"},
         {"one list, a line each", filled("a=[\n", "1,\n", "]"), "more than 12000 values"},
+        {"a binary number", "a=0b" + std::string(63, '0'), "more than 62 binary digits"},
+        {"the longest binary number", "a=0b" + std::string(62, '1'), "no key \"a\""},
         {"keys", numbered([](int i) { return fmt::format("k{}=1\n", i); }), "more than 12000 values"},
         {"keys, as many as may be", numbered([](int i) { return fmt::format("k{}=1\n", i); }, 11'900),
          "there is no key"},
