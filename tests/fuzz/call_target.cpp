@@ -56,6 +56,18 @@ Ran run(std::vector<std::string> const& words) {
 
 bool has(std::vector<std::string> const& words, std::string_view word) { return std::ranges::count(words, word) > 0; }
 
+// JSON is asked for: by the word, unless it is the value of the option in front of it, or prose is asked for as well.
+bool asks_for_json(std::vector<std::string> const& words) {
+    static constexpr std::array<std::string_view, 12> with_value{"--by",  "--rule",   "--min",   "--moves",
+                                                                 "--out", "--sheet",  "--form",  "--format",
+                                                                 "--add", "--method", "--panel", "--seconds"};
+    for (auto const* prose : {"--", "-h", "--help", "--version"})
+        if (has(words, prose)) return false;
+    if (std::ranges::any_of(words, [](auto const& word) { return word.starts_with("--json="); })) return false;
+    auto const at = std::ranges::find(words, "--json");
+    return at != words.end() && (at == words.begin() || std::ranges::count(with_value, *(at - 1)) == 0);
+}
+
 // What was asked for cannot be written, and that is not the program's fault.
 bool cannot_be_written(std::string const& text) {
     static constexpr std::array<std::string_view, 6> reasons{"Not a directory",    "Is a directory",
@@ -69,8 +81,7 @@ void promise_result(std::vector<std::string> const& words, Ran const& ran) {
     fuzz::promise_utf8(ran.err);
     fuzz::promise((ran.status >= 0 && ran.status <= 2) || (ran.status == 3 && cannot_be_written(ran.out + ran.err)),
                   "a call is done, finds an error or is not understood", ran.out + ran.err);
-    bool const prose = has(words, "--") || has(words, "-h") || has(words, "--help") || has(words, "--version");
-    if (has(words, "--json") && !prose) fuzz::promise_json(ran.out);
+    if (asks_for_json(words)) fuzz::promise_json(ran.out);
 }
 
 // As it was; or put in its place by a whole new one, the old one beside it.

@@ -15,6 +15,8 @@ one_target() {
         { fuzz_tell "$build" "$target" "$log-seeds"; return 1; }
     [ "$(fuzz_executions "$log-seeds")" -gt "$(find "$seeds" -type f | wc -l)" ] ||
         { echo "legwork: fuzz target $target left out some of $seeds" >&2; return 1; }
+    grep -q 'found LLVMFuzzerCustomMutator' "$log-seeds" ||
+        { echo "legwork: fuzz target $target is linked without its mutator" >&2; return 1; }
     # From the short ones, so that the time goes to new inputs.
     mkdir -p "$short"
     find "$seeds" -type f -size -2k -exec cp {} "$short" \;
