@@ -14,6 +14,7 @@
 #include <fcntl.h>
 #include <poll.h>
 #include <sys/mman.h>
+#include <sys/stat.h>
 #include <sys/syscall.h>
 #include <sys/wait.h>
 #include <unistd.h>
@@ -80,6 +81,7 @@ Running::Running(std::string const& folder, std::vector<std::string> const& word
     if (process_ < 0) throw std::runtime_error("no process");
     if (process_ > 0) return;
     ::alarm(kLongestRun);
+    ::umask(022);
     int const nothing = ::open("/dev/null", O_RDONLY | O_CLOEXEC);
     if (::chdir(folder.c_str()) != 0 || ::dup2(nothing, 0) < 0 || ::dup2(out_, 1) < 0 || ::dup2(err_, 2) < 0)
         ::_exit(98);
