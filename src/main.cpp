@@ -4,6 +4,7 @@
 #include "cli/program.h"
 #include "output/files.h"
 
+#include <csignal>
 #include <cstdlib>
 #include <exception>
 #include <iostream>
@@ -30,6 +31,9 @@ void hold_standard_descriptors() {
 
 int main(int count, char** words) {
     hold_standard_descriptors();
+    // A file that would grow past the limit of the shell (ulimit -f) is then an error of the call that writes: told,
+    // and nothing half written, instead of an end in the middle.
+    std::signal(SIGXFSZ, SIG_IGN);
     // Results are written at once at the end, by a call that tells when they could not be.
     std::ostringstream out;
     legwork::Streams streams{out, std::cerr, may_color(STDOUT_FILENO), may_color(STDERR_FILENO)};

@@ -29,7 +29,10 @@ std::vector<Edit> spaces_to_save(Job const& job, Plan const& plan) {
 Saved save_edits(Session const& session, std::vector<Edit> const& edits, std::string_view what) {
     Saved saved;
     saved.asked = true;
-    if (edits.empty()) return saved;
+    if (edits.empty()) {
+        clear_after_kills(session.file); // the run that wrote these edits may have been killed at its last step
+        return saved;
+    }
     auto const edited = edit_job(session.bytes, edits);
     if (!edited.why.empty())
         throw Failure(fmt::format("cannot put the {} into {}: {}", what, session.file, edited.why));

@@ -100,12 +100,14 @@ WrittenSheets write_sheets(Session const& s, std::vector<SheetOrder> const& orde
                                   std::back_inserter(stale));
         }
     }
-    WrittenSheets done;
+    std::vector<FileToWrite> files;
     for (Drawn& d : drawn) {
         d.file.path = (out / d.file.path).lexically_normal().string();
-        write_file(d.file.path, d.bytes);
-        done.files.push_back(std::move(d.file));
+        files.push_back({d.file.path, d.bytes});
     }
+    write_files(files, s.file == "-" ? "" : s.file);
+    WrittenSheets done;
+    for (Drawn& d : drawn) done.files.push_back(std::move(d.file));
     std::ranges::copy_if(stale, std::back_inserter(done.left_over), [&](std::string const& path) {
         return std::ranges::count(done.files, fs::path(path).lexically_normal().string(), &WrittenFile::path) == 0;
     });

@@ -31,7 +31,8 @@ struct WrittenSheets {
 };
 
 // "directory-Main.pdf", "directory-Main-1.svg", "labels.pdf", ...: the panel's name reduced, clashes numbered.
-// Everything is drawn before the first file is written. Throws Failure.
+// Everything is drawn before the first file is written, and all drafts are on the disk before the first is put in its
+// place. Never over the job file. Throws Failure, which says what is new and what old when that went wrong midway.
 WrittenSheets write_sheets(Session const& session, std::vector<SheetOrder> const& orders,
                            std::vector<std::string> const& formats, std::string const& folder);
 

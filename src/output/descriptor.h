@@ -8,7 +8,6 @@
 #include <string>
 #include <utility>
 
-#include <sys/stat.h>
 #include <unistd.h>
 
 namespace legwork {
@@ -34,7 +33,5 @@ private:
 
 std::string reason(int error);                                                  // "No space left on device"
 std::string cannot(std::string const& act, std::string const& path, int error); // "cannot write X: reason"
-// As far as the system lets us: a file made by root for its user stays the user's.
-void keep_owner_and_mode(int descriptor, struct stat const& old);
 
 } // namespace legwork

@@ -7,13 +7,22 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace legwork {
 
-// Writes beside and renames, so that the old or the new file stands whole at any moment; parents are made, a link is
-// followed, the mode of a file that is replaced is kept. Only ever replaces a regular file. Throws Failure with the
-// path and the system's reason, and leaves nothing half written then.
-void write_file(std::string const& path, std::string_view bytes);
+struct FileToWrite {
+    std::string path;
+    std::string_view bytes;
+};
+
+// Writes all of the files or, when anything fails before the last moment, none: all drafts are on the disk before the
+// first is put in its place, each at once. What fails then is told with which files are new and which are not. Parents
+// are made; an ordinary file is replaced and keeps its owner, mode, access list and attributes (or is refused); a
+// link is replaced, never followed; anything else is refused. So is whatever is the file `never`, by any name: a hard
+// link, a disk that does not tell capitals from small letters. Throws Failure with the path and the reason.
+void write_files(std::vector<FileToWrite> const& files, std::string const& never = "");
+void write_file(std::string const& path, std::string_view bytes); // one
 
 // As write_file, but never over something that is there already: false then, and nothing is touched.
 bool write_new_file(std::string const& path, std::string_view bytes);

@@ -52,13 +52,17 @@ TEST_CASE("a new file gets what the umask leaves, a replaced one keeps its mode"
     REQUIRE(mode_of(folder / "new") == 0604);
 }
 
-TEST_CASE("a link is followed, not replaced", "[output]") {
+TEST_CASE("a link is replaced, never followed: it could lead to the job", "[output]") {
     TemporaryFolder const folder;
-    write_file(folder / "real", "old");
-    fs::create_symlink("real", folder / "link");
-    write_file(folder / "link", "new");
-    REQUIRE(fs::is_symlink(folder / "link"));
-    REQUIRE(contents(folder / "real") == "new");
+    write_file(folder / "job.toml", "job");
+    fs::create_symlink("job.toml", folder / "labels.pdf");
+    fs::create_symlink("nowhere", folder / "load.pdf");
+    write_files({{folder / "labels.pdf", "new"}, {folder / "load.pdf", "new"}});
+    REQUIRE(contents(folder / "job.toml") == "job");
+    REQUIRE_FALSE(fs::is_symlink(folder / "labels.pdf"));
+    REQUIRE(contents(folder / "labels.pdf") == "new");
+    REQUIRE(contents(folder / "load.pdf") == "new");
+    REQUIRE(folder.names() == std::vector<std::string>{"job.toml", "labels.pdf", "load.pdf"});
 }
 
 TEST_CASE("only ordinary files are ever replaced, and the reason is told", "[output]") {

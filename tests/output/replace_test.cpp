@@ -55,7 +55,7 @@ TEST_CASE("names without an ending, links, modes", "[output][replace]") {
     REQUIRE(replaced.done);
     REQUIRE(fs::is_symlink(folder / "link.toml"));
     REQUIRE(contents(folder / "real/job") == "two");
-    REQUIRE(contents(folder / "real/job.before.toml") == "one"); // beside the file itself
+    REQUIRE(contents(folder / "real/job.before") == "one"); // beside the file itself
     REQUIRE((fs::status(folder / "real/job").permissions() & fs::perms::mask) == static_cast<fs::perms>(0640));
     REQUIRE(folder.names() == Names{"link.toml", "real"});
 }

@@ -1,0 +1,21 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Changes of names that lose nothing. For output/ only.
+#pragma once
+
+#include <filesystem>
+
+namespace legwork {
+
+// Zero, or the system's error. Both names stand at any moment, each for one of the two files.
+int exchange_names(std::filesystem::path const& one, std::filesystem::path const& other);
+// Whether that error says that the system, or this file system, has no exchange. (A sandbox may say "not permitted".)
+bool has_no_exchange(int error);
+
+// Zero, EEXIST when something stands at `to` already, or another error; nothing is changed then.
+int move_to_free_name(std::filesystem::path const& from, std::filesystem::path const& to);
+
+bool stands(std::filesystem::path const& path); // a dangling link stands as well
+
+} // namespace legwork
