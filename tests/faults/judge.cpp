@@ -4,6 +4,7 @@
 #include "judge.h"
 
 #include <algorithm>
+#include <cerrno>
 #include <csignal>
 #include <cstring>
 #include <filesystem>
@@ -78,15 +79,23 @@ std::set<std::string> not_written(Scene const& scene, Folder const& now) {
 
 bool names_a_file(Scene const& scene, Ran const& ran) {
     auto const base = [](std::string const& path) { return fs::path(path).filename().string(); };
-    return holds(ran.err, "standard output") || holds(ran.err, base(ran.path)) ||
+    return holds(ran.err, "standard output") || holds(ran.err, "the folder ") ||
            std::ranges::any_of(scene.before, [&](auto const& e) { return holds(ran.err, base(e.first)); }) ||
            std::ranges::any_of(scene.after, [&](auto const& e) { return holds(ran.err, base(e.first)); });
 }
 
-void judge_message(Scene const& scene, Fault const& fault, Ran const& ran, Complaints& found) {
+bool tells_cause(int error, std::string const& said) {
+    if (error == 0 || holds(said, std::strerror(error))) return true;
+    // What the system's words mean where a file is to be given to its owner.
+    return error == EPERM && (holds(said, "belongs to another user") || holds(said, "its group"));
+}
+
+void judge_message(Scene const& scene, Fault const& fault, Ran const& ran, Folder const& now, Complaints& found) {
     auto const said = ", says: " + ran.err;
-    if (fault.error != 0 && !holds(ran.err, std::strerror(fault.error)))
+    if (!tells_cause(fault.error, ran.err))
         found.push_back("the cause is not told (" + std::string(std::strerror(fault.error)) + ")" + said);
+    if (now == scene.after && !holds(ran.err, "standard output") && !holds(ran.err, "written"))
+        found.push_back("all is written, and that is not told" + said);
     if (!names_a_file(scene, ran)) found.push_back("no file is named" + said);
 }
 
@@ -115,7 +124,7 @@ void judge_status(Scene const& scene, Fault const& fault, Ran const& ran, Folder
     if (ran.status == 2)
         if (auto const unlike = difference(now, scene.before); !unlike.empty())
             found.push_back("exit status 2, but" + unlike);
-    judge_message(scene, fault, ran, found);
+    judge_message(scene, fault, ran, now, found);
     judge_failed(scene, ran, now, found);
 }
 

@@ -89,32 +89,41 @@ std::string job_in(Folder const& folder) {
     return at == folder.end() ? "" : at->second.bytes;
 }
 
+void check_meeting(Scene const& scene, Meeting const& met, Saved how) {
+    CHECK(has_text(met.now, typed()));
+    CHECK_FALSE(has_stray(met.now));
+    auto const job = job_in(met.now), new_job = job_in(scene.after);
+    if (met.ran.status == 3) {
+        CHECK(job == typed());
+        CHECK_THAT(met.ran.err, Catch::Contains("meanwhile") || Catch::Contains("is there already"));
+    } else if (met.ran.status == 0) {
+        // Done means that the job had it, at the latest when it was saved over.
+        CHECK((!scene.keeps || job != typed() || met.held == new_job));
+    } else { // read while it was cut to nothing
+        CHECK((met.ran.status == 2 && how == Saved::late && job == typed()));
+    }
+}
+
+void check_next(Scene const& scene, std::string const& folder) {
+    auto const next = run(folder, scene.words);
+    CHECK((next.status == 0 || scene.words.front() == "new"));
+    CHECK(has_text(standing_in(folder), typed()));
+    CHECK_FALSE(has_stray(standing_in(folder)));
+}
+
 void keeps_what_is_typed(Scene const& scene) {
     auto const how = GENERATE(Saved::beside, Saved::in_place, Saved::late);
     TemporaryFolder const folder;
-    auto const old_job = job_in(scene.before), new_job = job_in(scene.after);
+    std::vector<Folder> seen; // what a next run makes of these is known
     unsigned nth = 1;
     for (;; ++nth) {
         auto const met = saved_before(scene, folder.path(), nth, typed(), how);
         CAPTURE(scene.name, nth, how, met.ran.call, met.ran.path, met.ran.status, met.ran.err);
         if (!met.reached) break;
-        CHECK(has_text(met.now, typed()));
-        CHECK_FALSE(has_stray(met.now));
-        auto const job = job_in(met.now);
-        if (met.ran.status == 3) {
-            CHECK(job == typed());
-            CHECK_THAT(met.ran.err, Catch::Contains("meanwhile") || Catch::Contains("is there already"));
-        } else if (met.ran.status == 0) {
-            // Done means that the job had it, at the latest when it was saved over.
-            bool const had_it = met.held == new_job && new_job != old_job;
-            CHECK((job != typed() || had_it || !scene.keeps));
-        } else { // read while it was cut to nothing
-            CHECK((met.ran.status == 2 && how == Saved::late && job == typed()));
-        }
-        auto const next = run(folder.path(), scene.words);
-        CHECK((next.status == 0 || scene.words.front() == "new"));
-        CHECK(has_text(standing_in(folder.path()), typed()));
-        CHECK_FALSE(has_stray(standing_in(folder.path())));
+        check_meeting(scene, met, how);
+        if (std::ranges::find(seen, met.now) != seen.end()) continue;
+        check_next(scene, folder.path());
+        seen.push_back(met.now);
     }
     REQUIRE(nth > 8); // there were calls to meet
 }

@@ -58,7 +58,8 @@ TEST_CASE("a memory stick, killed at any call", "[faults][poor]") {
 }
 
 TEST_CASE("a memory stick, whatever call fails", "[faults][poor]") {
-    for (auto const& scene : {balance_write(), print_over_older(), new_job()}) {
+    auto tried = is_long_walk() ? scenes() : std::vector{balance_write(), new_job()};
+    for (auto const& scene : tried) {
         Walk walk(without_notes(scene), kMemoryStick);
         walk_refusals(walk);
         walk_short(walk);

@@ -27,8 +27,8 @@ namespace {
 
 constexpr unsigned kLongestRun = 60; // seconds, a net against hangs
 
-int in_memory(char const* name, unsigned flags) {
-    auto const made = ::memfd_create(name, flags);
+int in_memory(char const* name) {
+    auto const made = ::memfd_create(name, 0);
     if (made < 0) throw std::runtime_error("no file in memory");
     return made;
 }
@@ -59,11 +59,10 @@ void set_order(Board& board, Fault const& fault, std::string const& folder) {
     ::_exit(99);
 }
 
-std::string all_of(int file) {
+std::string all_of(int pipe) {
     std::string text;
     char piece[4096];
-    ::lseek(file, 0, SEEK_SET);
-    for (ssize_t got = 0; (got = ::read(file, piece, sizeof piece)) > 0;)
+    for (ssize_t got = 0; (got = ::read(pipe, piece, sizeof piece)) > 0;)
         text.append(piece, static_cast<std::size_t>(got));
     return text;
 }
@@ -72,10 +71,11 @@ std::string all_of(int file) {
 
 Running::Running(std::string const& folder, std::vector<std::string> const& words, Fault const& fault,
                  std::function<void()> const& in_child)
-    : board_file_(in_memory("board", 0)),
-      out_(in_memory("out", MFD_CLOEXEC)),
-      err_(in_memory("err", MFD_CLOEXEC)),
-      board_(new_board(board_file_)) {
+    : board_file_(in_memory("board")), board_(new_board(board_file_)) {
+    // Far less is printed than a pipe holds, so that nobody has to read meanwhile.
+    for (auto* const pipe : {out_, err_})
+        if (::pipe2(pipe, O_CLOEXEC) != 0 || ::fcntl(pipe[0], F_SETFL, O_NONBLOCK) != 0)
+            throw std::runtime_error("no pipe");
     set_order(*board_, fault, fs::canonical(folder).string());
     process_ = ::fork();
     if (process_ < 0) throw std::runtime_error("no process");
@@ -83,7 +83,7 @@ Running::Running(std::string const& folder, std::vector<std::string> const& word
     ::alarm(kLongestRun);
     ::umask(022);
     int const nothing = ::open("/dev/null", O_RDONLY | O_CLOEXEC);
-    if (::chdir(folder.c_str()) != 0 || ::dup2(nothing, 0) < 0 || ::dup2(out_, 1) < 0 || ::dup2(err_, 2) < 0)
+    if (::chdir(folder.c_str()) != 0 || ::dup2(nothing, 0) < 0 || ::dup2(out_[1], 1) < 0 || ::dup2(err_[1], 2) < 0)
         ::_exit(98);
     ::setenv("LD_PRELOAD", LEGWORK_FAULT_SHIM, 1);
     ::setenv(kBoardVariable, std::to_string(board_file_).c_str(), 1);
@@ -97,7 +97,7 @@ Running::~Running() {
         while (!ended_) wait();
     }
     ::munmap(board_, sizeof(Board));
-    for (int const file : {board_file_, out_, err_}) ::close(file);
+    for (int const file : {board_file_, out_[0], out_[1], err_[0], err_[1]}) ::close(file);
 }
 
 bool Running::wait() {
@@ -111,26 +111,34 @@ bool Running::stops() { return !ended_ && wait(); }
 
 void Running::go_on() { ::kill(process_, SIGCONT); }
 
-bool Running::is_waiting_for_a_lock() const {
-    std::ifstream locks("/proc/locks"); // "1: -> FLOCK  ADVISORY  WRITE 4711 fe:00:1234 0 EOF"
-    auto const number = " " + std::to_string(process_) + " ";
-    for (std::string line; std::getline(locks, line);)
-        if (line.find("->") != std::string::npos && line.find(number) != std::string::npos) return true;
-    return false;
+namespace {
+
+bool has_ended(pid_t process) {
+    siginfo_t seen{};
+    return ::waitid(P_PID, static_cast<id_t>(process), &seen, WEXITED | WNOHANG | WNOWAIT) == 0 && seen.si_pid != 0;
 }
 
-bool Running::has_ended() const {
-    if (ended_) return true;
-    siginfo_t seen{};
-    return ::waitid(P_PID, static_cast<id_t>(process_), &seen, WEXITED | WNOHANG | WNOWAIT) == 0 && seen.si_pid != 0;
+bool sleeps(pid_t process) {
+    std::ifstream facts("/proc/" + std::to_string(process) + "/stat"); // "4711 (legwork) S 1 ..."
+    std::string number, name, state;
+    facts >> number >> name >> state;
+    return state == "S";
+}
+
+} // namespace
+
+void Running::let_run() const {
+    constexpr int enough = 40; // times in a row, a millisecond apart; a lock that is polled for is slept for, too
+    for (int asleep = 0; asleep < enough && !has_ended(process_); ::usleep(1000))
+        asleep = sleeps(process_) ? asleep + 1 : 0;
 }
 
 Ran Running::end() {
     while (stops()) go_on();
     auto const status = WIFEXITED(status_) ? WEXITSTATUS(status_) : -WTERMSIG(status_);
     return {.status = status,
-            .out = all_of(out_),
-            .err = all_of(err_),
+            .out = all_of(out_[0]),
+            .err = all_of(err_[0]),
             .seen = board_->seen,
             .reached = board_->reached > 0,
             .call = board_->call.data(),

@@ -48,15 +48,14 @@ public:
 
     bool stops(); // waits; false: it ended
     void go_on();
-    bool is_waiting_for_a_lock() const;
-    bool has_ended() const; // without waiting
-    Ran end();              // waits
+    void let_run() const; // until it ended, or does nothing any more: it waits for somebody
+    Ran end();            // waits
 
 private:
     bool wait();
 
     pid_t process_ = -1;
-    int status_ = 0, board_file_ = -1, out_ = -1, err_ = -1;
+    int status_ = 0, board_file_ = -1, out_[2]{-1, -1}, err_[2]{-1, -1};
     bool ended_ = false;
     Board* board_ = nullptr;
 };

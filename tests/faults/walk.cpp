@@ -25,6 +25,7 @@ std::vector<Refusals> const kRefusals{
     {Kind::write, {ENOSPC, EIO, EDQUOT}},
     {Kind::flush, {EIO, ENOSPC}},
     {Kind::rename, {EIO, EACCES, ENOSPC}},
+    {Kind::claim, {EIO, ENOSPC}},
     {Kind::exchange, {EIO, EACCES}},
     {Kind::link, {EIO, EMLINK}},
     {Kind::unlink, {EIO, EACCES}},
@@ -40,12 +41,13 @@ std::vector<Refusals> const kRefusals{
     {Kind::resolve, {EIO, EACCES}},
 };
 
-// All faults that differ in the number of the call alone, upward until there is no such call.
+// All faults that differ in the number of the call, upward until there is no such call: with each of the errors, or, in
+// the short walk, with one after the other.
 void upward(Walk& walk, Fault fault, std::span<int const> errors) {
     fault.everywhere = is_long_walk();
     for (bool reached = true; reached; ++fault.nth)
-        for (int const error : errors) {
-            fault.error = error;
+        for (std::size_t n = 0; n < (is_long_walk() ? errors.size() : 1); ++n) {
+            fault.error = errors[(fault.nth - 1 + n) % errors.size()];
             reached = walk.step(fault);
         }
 }
@@ -101,8 +103,9 @@ void walk_short(Walk& walk) {
 }
 
 void walk_kills(Walk& walk) {
-    upward(walk, {.act = Act::kill_before}, kNoError);
     upward(walk, {.act = Act::kill_after}, kNoError);
+    // After one call and before the next much is reckoned, but nothing stands otherwise.
+    if (is_long_walk()) upward(walk, {.act = Act::kill_before}, kNoError);
 }
 
 } // namespace faults

@@ -35,15 +35,15 @@ private:
     unsigned runs_ = 0, failures_ = 0, kills_ = 0;
 };
 
-// Every call of every kind refused once, with each of the errors that the system has for it; and from there on.
+// Every call of every kind refused, with the errors that the system has for it; and from there on.
 void walk_refusals(Walk& walk);
 // Every read and write short, every one interrupted.
 void walk_short(Walk& walk);
-// Killed before every call, and after every call.
+// Killed after every call; in the long walk before every call as well.
 void walk_kills(Walk& walk);
 
-// Whether the environment asks for the long walk (LEGWORK_FAULTS=all): all calls that there are, those that read fonts
-// and forms among them, instead of those on the files of the scene.
+// Whether the environment asks for the long walk (LEGWORK_FAULTS=all): every error at every call, and all calls that
+// there are, those that read fonts and forms among them, instead of those on the files of the scene.
 bool is_long_walk();
 
 } // namespace faults

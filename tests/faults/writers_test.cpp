@@ -75,21 +75,13 @@ void check_accounts(Pair const& pair, Ran const& first, Ran const& second, Folde
     CHECK(std::ranges::count(allowed, found) == 1);
 }
 
-// Waits until it ended or cannot go on for the other's lock.
-void let_run(Running const& running) {
-    using namespace std::chrono_literals;
-    auto const end = std::chrono::steady_clock::now() + 30s;
-    while (!running.has_ended() && !running.is_waiting_for_a_lock() && std::chrono::steady_clock::now() < end)
-        std::this_thread::sleep_for(1ms);
-}
-
 // The second comes and does all it can before the n-th call of the first.
 bool meets_at(Pair const& pair, std::string const& folder, unsigned nth) {
     lay_out(folder, pair.first.before);
     Running first(folder, pair.first.words, {.act = Act::stop, .nth = nth});
     bool const reached = first.stops();
     Running second(folder, pair.second.words, {});
-    let_run(second);
+    second.let_run();
     if (reached) first.go_on();
     auto const ended_first = first.end(), ended_second = second.end();
     CAPTURE(nth, ended_first.call, ended_first.path);

@@ -19,7 +19,8 @@ enum class Kind : unsigned {
     write,     // write, pwrite, writev
     flush,     // fsync, fdatasync
     rename,    // rename, renameat, and renameat2 without flags
-    exchange,  // renameat2 with flags
+    claim,     // renameat2 that replaces nothing
+    exchange,  // renameat2 that exchanges
     link,      // link, linkat
     unlink,    // unlink, unlinkat, remove
     close,     // close
@@ -35,9 +36,9 @@ enum class Kind : unsigned {
     any        // no kind: all of the above
 };
 
-constexpr std::array<char const*, 19> kKindNames{
-    "open", "nameless", "read", "write", "flush",     "rename", "exchange", "link",   "unlink", "close",
-    "map",  "cut",      "mode", "owner", "attribute", "lock",   "look",     "folder", "resolve"};
+constexpr std::array<char const*, 20> kKindNames{
+    "open",  "nameless", "read", "write", "flush", "rename",    "claim", "exchange", "link",   "unlink",
+    "close", "map",      "cut",  "mode",  "owner", "attribute", "lock",  "look",     "folder", "resolve"};
 static_assert(kKindNames.size() == static_cast<std::size_t>(Kind::any));
 
 enum class Act : unsigned {

@@ -23,7 +23,8 @@ On from_to(int from_at, char const* from, int to_at, char const* to) {
 }
 
 int renamed(char const* call, int from_at, char const* from, int to_at, char const* to, unsigned flags) {
-    return through(flags == 0 ? Kind::rename : Kind::exchange, call, from_to(from_at, from, to_at, to), -1, [&] {
+    auto const kind = flags == 0 ? Kind::rename : (flags & RENAME_EXCHANGE) != 0 ? Kind::exchange : Kind::claim;
+    return through(kind, call, from_to(from_at, from, to_at, to), -1, [&] {
         return behind<int(int, char const*, int, char const*, unsigned)>("renameat2")(from_at, from, to_at, to, flags);
     });
 }
