@@ -119,6 +119,11 @@ int run(Options const& options, Streams& streams) {
     for (auto const& old : written.left_over)
         streams.err << fmt::format("legwork: {} is from an earlier print with more pages: throw it away\n",
                                    fit_to_print(old));
+    for (auto const& gone : written.gone)
+        streams.err << fmt::format(
+            "legwork: {} is from an earlier print of this job, in which it has no place any more "
+            "(its panel is gone or has another name): throw it away\n",
+            fit_to_print(gone));
     return error_exit(s);
 }
 

@@ -3,6 +3,7 @@
 
 #include "cli/sheet_files.h"
 
+#include "cli/old_sheets.h"
 #include "output/files.h"
 #include "sheet/sheets.h"
 
@@ -44,6 +45,7 @@ std::string date_text(std::optional<Date> const& d) {
 
 void draw(Session const& s, Sheet const& sheet, std::string const& stem, std::string const& format,
           std::vector<Drawn>& drawn) {
+    auto const mark = job_mark(s.job, s.file);
     WrittenFile file{.sheet = sheet.name,
                      .panel = sheet.panel,
                      .format = format,
@@ -51,12 +53,13 @@ void draw(Session const& s, Sheet const& sheet, std::string const& stem, std::st
                      .page = 1,
                      .pages = static_cast<int>(sheet.pages.size())};
     if (format == "pdf") {
-        drawn.push_back({file, draw_pdf(sheet.pages, {sheet.title, date_text(s.job.date)}, *s.fonts)});
+        drawn.push_back({file, draw_pdf(sheet.pages, {sheet.title, date_text(s.job.date), mark}, *s.fonts)});
         return;
     }
     for (Page const& page : sheet.pages) {
         file.path = fmt::format("{}-{}.{}", stem, file.page, format);
-        drawn.push_back({file, format == "svg" ? draw_svg(page, *s.fonts) : draw_png(page, *s.fonts, kPictureDots)});
+        drawn.push_back(
+            {file, format == "svg" ? draw_svg(page, *s.fonts, mark) : draw_png(page, *s.fonts, kPictureDots, mark)});
         ++file.page;
     }
 }
@@ -70,36 +73,7 @@ std::vector<Sheet> compose(Session const& s, std::vector<SheetOrder> const& orde
     return sheets;
 }
 
-// Pages that this print did not write, though their names follow on those it did.
-std::vector<std::string> left_over(fs::path const& folder, std::string const& stem, std::string const& format,
-                                   int pages) {
-    std::vector<std::string> found;
-    std::error_code failed;
-    for (int page = pages + 1;; ++page) {
-        auto const path = folder / fmt::format("{}-{}.{}", stem, page, format);
-        if (!fs::exists(path, failed)) return found;
-        found.push_back(path.string());
-    }
-}
-
-} // namespace
-
-WrittenSheets write_sheets(Session const& s, std::vector<SheetOrder> const& orders,
-                           std::vector<std::string> const& formats, std::string const& folder) {
-    fs::path const out(folder.empty() ? "." : folder);
-    std::vector<Drawn> drawn;
-    std::vector<std::string> stale;
-    std::set<std::string> taken;
-    for (Sheet const& sheet : compose(s, orders)) {
-        auto const stem =
-            unused_stem(sheet.panel.empty() ? sheet.name : sheet.name + "-" + file_stem(sheet.panel), taken);
-        for (auto const& format : std::set<std::string>(formats.begin(), formats.end())) {
-            draw(s, sheet, stem, format, drawn);
-            if (format != "pdf")
-                std::ranges::move(left_over(out, stem, format, static_cast<int>(sheet.pages.size())),
-                                  std::back_inserter(stale));
-        }
-    }
+WrittenSheets write(Session const& s, std::vector<Drawn> drawn, fs::path const& out) {
     std::vector<FileToWrite> files;
     for (Drawn& d : drawn) {
         d.file.path = (out / d.file.path).lexically_normal().string();
@@ -108,9 +82,36 @@ WrittenSheets write_sheets(Session const& s, std::vector<SheetOrder> const& orde
     write_files(files, s.file == "-" ? "" : s.file);
     WrittenSheets done;
     for (Drawn& d : drawn) done.files.push_back(std::move(d.file));
-    std::ranges::copy_if(stale, std::back_inserter(done.left_over), [&](std::string const& path) {
-        return std::ranges::count(done.files, fs::path(path).lexically_normal().string(), &WrittenFile::path) == 0;
-    });
+    return done;
+}
+
+} // namespace
+
+WrittenSheets write_sheets(Session const& s, std::vector<SheetOrder> const& orders,
+                           std::vector<std::string> const& formats, std::string const& folder) {
+    fs::path const out(folder.empty() ? "." : folder);
+    std::set<std::string> const wanted(formats.begin(), formats.end());
+    std::vector<Drawn> drawn;
+    std::vector<std::string> beyond;
+    std::set<std::string> taken;
+    for (Sheet const& sheet : compose(s, orders)) {
+        auto const stem =
+            unused_stem(sheet.panel.empty() ? sheet.name : sheet.name + "-" + file_stem(sheet.panel), taken);
+        for (auto const& format : wanted) {
+            draw(s, sheet, stem, format, drawn);
+            if (format != "pdf")
+                std::ranges::move(pages_beyond(out.string(), stem, format, static_cast<int>(sheet.pages.size())),
+                                  std::back_inserter(beyond));
+        }
+    }
+    auto done = write(s, std::move(drawn), out);
+    std::set<std::string> sheets, names;
+    for (SheetOrder const& o : orders) sheets.emplace(o.kind->name);
+    for (WrittenFile const& f : done.files) names.insert(fs::path(f.path).filename().string());
+    std::ranges::copy_if(beyond, std::back_inserter(done.left_over),
+                         [&](std::string const& path) { return !names.contains(fs::path(path).filename().string()); });
+    for (auto const& path : done.left_over) names.insert(fs::path(path).filename().string());
+    done.gone = sheets_no_longer_printed(out.string(), job_mark(s.job, s.file), sheets, wanted, names);
     return done;
 }
 

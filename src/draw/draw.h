@@ -10,6 +10,7 @@
 
 #include <memory>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace legwork {
@@ -32,11 +33,14 @@ private:
 
 struct DocumentInfo {
     std::string title;
-    std::string date; // "2026-05-02" from the job; empty: a fixed date, so that the bytes stay equal
+    std::string date;      // "2026-05-02" from the job; empty: a fixed date, so that the bytes stay equal
+    std::string mark = {}; // see below
 };
 
+// `mark`, when there is one, is a word of ASCII letters, digits and "-" that goes into the bytes as it is, where nobody
+// who looks at the page sees it (a keyword, metadata, a comment), so that a program knows the file again.
 std::string draw_pdf(std::vector<Page> const& pages, DocumentInfo const& info, Fonts const& fonts);
-std::string draw_svg(Page const& page, Fonts const& fonts);
-std::string draw_png(Page const& page, Fonts const& fonts, double dots_per_inch);
+std::string draw_svg(Page const& page, Fonts const& fonts, std::string_view mark = {});
+std::string draw_png(Page const& page, Fonts const& fonts, double dots_per_inch, std::string_view mark = {});
 
 } // namespace legwork

@@ -15,6 +15,8 @@ std::string draw_pdf(std::vector<Page> const& pages, DocumentInfo const& info, F
     cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_CREATE_DATE, date.c_str());
     cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_TITLE, info.title.c_str());
     cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_CREATOR, "legwork");
+    if (!info.mark.empty())
+        cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_KEYWORDS, info.mark.c_str());
 
     Cairo const cairo{cairo_create(surface.get())};
     for (Page const& page : pages) {

@@ -43,7 +43,7 @@ class Writer {
 public:
     explicit Writer(Fonts const& fonts) : fonts_(fonts), glyphs_(fonts.inside().shapes()) {}
 
-    std::string write(Page const& page) {
+    std::string write(Page const& page, std::string_view known_by) {
         for (Mark const& mark : page.marks) std::visit([&](auto const& m) { add(m); }, mark);
         std::string out =
             "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
@@ -51,7 +51,9 @@ public:
         std::string width, height;
         append_number(width, clamped(page.width));
         append_number(height, clamped(page.height));
-        out += width + "mm\" height=\"" + height + "mm\" viewBox=\"0 0 " + width + " " + height + "\">\n<defs>\n";
+        out += width + "mm\" height=\"" + height + "mm\" viewBox=\"0 0 " + width + " " + height + "\">\n";
+        if (!known_by.empty()) out += "<metadata>" + escaped(known_by) + "</metadata>\n";
+        out += "<defs>\n";
         out += glyphs_.definitions();
         out += "</defs>\n<rect width=\"" + width + "\" height=\"" + height + "\" fill=\"#fff\"/>\n";
         return out + body_ + "</svg>\n";
@@ -135,6 +137,8 @@ private:
 
 } // namespace
 
-std::string draw_svg(Page const& page, Fonts const& fonts) { return Writer(fonts).write(page); }
+std::string draw_svg(Page const& page, Fonts const& fonts, std::string_view mark) {
+    return Writer(fonts).write(page, mark);
+}
 
 } // namespace legwork
