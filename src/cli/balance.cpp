@@ -14,6 +14,7 @@
 #include "cli/session.h"
 #include "cli/words.h"
 #include "job/problem.h"
+#include "job/shell.h"
 #include "sheet/common.h"
 
 #include <CLI/CLI.hpp>
@@ -74,7 +75,7 @@ int run(Options const& options, Streams& streams) {
     if (!options.json) {
         streams.out << fmt::format(
             "{} ({}): {}{}.\n", shown_file(s.file), s.job.code, counts(judged.findings),
-            status == exit_done ? "" : fmt::format("; legwork check {} lists them", shown_file(s.file)));
+            status == exit_done ? "" : fmt::format("; legwork check {} lists them", shell_file(s.file)));
         streams.out << in_lines(caution(), 100, 0) << '\n';
     }
     return has_room(plan) ? status : exit_error_finding;

@@ -5,6 +5,7 @@
 
 #include "cli/words.h"
 #include "job/problem.h"
+#include "job/shell.h"
 #include "sheet/common.h"
 
 #include <fmt/format.h>
@@ -157,11 +158,13 @@ void list_to_measure(Session const& s, Streams& streams) {
         list_item(i, streams);
         last = &i;
     }
-    streams.out << in_lines(fmt::format("{} to find. Write each into {} in its place, then: legwork check {}",
-                                        counted(static_cast<int>(items.size()), "figure"), shown_file(s.file),
-                                        shown_file(s.file)),
-                            kWidth, 0)
-                << '\n';
+    auto const last_words = in_lines(fmt::format("{} to find. Write each into {} in its place, then:",
+                                                 counted(static_cast<int>(items.size()), "figure"), shown_file(s.file)),
+                                     kWidth, 0);
+    // A command is not broken: it may be pasted.
+    auto const command = "legwork check " + shell_file(s.file);
+    auto const used = character_count(std::string_view(last_words).substr(last_words.rfind('\n') + 1));
+    streams.out << last_words << (used + 1 + character_count(command) > kWidth ? '\n' : ' ') << command << '\n';
 }
 
 } // namespace legwork

@@ -7,6 +7,7 @@
 #include "cli/problems.h"
 #include "cli/share.h"
 #include "cli/words.h"
+#include "job/shell.h"
 #include "output/files.h"
 #include "units/failure.h"
 
@@ -35,7 +36,7 @@ int run(Options const& options, Streams& streams) {
     if (!write_new_file(options.file, *bytes))
         throw Failure(fmt::format("{} is there already and was left as it is; give another name", options.file));
     streams.out << fmt::format("wrote {}\nChange it to what your building has, then: legwork check {}\n",
-                               shown_file(options.file), shown_file(options.file));
+                               shown_file(options.file), shell_file(options.file));
     return exit_done;
 }
 

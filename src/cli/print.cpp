@@ -13,6 +13,7 @@
 #include "cli/words.h"
 #include "job/near.h"
 #include "job/problem.h"
+#include "job/shell.h"
 #include "sheet/common.h"
 #include "sheet/sheets.h"
 #include "units/failure.h"
@@ -89,7 +90,7 @@ void tell_files(Session const& s, std::vector<WrittenFile> const& files, Streams
     streams.out << fmt::format("\n{} ({}): {}.\n", shown_file(s.file), s.job.code, counts(s.findings));
     if (error_exit(s) != exit_done)
         streams.out << fmt::format("The sheets carry the band DRAFT; legwork check {} says what to put right.\n",
-                                   shown_file(s.file));
+                                   shell_file(s.file));
     streams.out << in_lines(caution(), 100, 0) << '\n';
 }
 

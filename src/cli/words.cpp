@@ -13,6 +13,19 @@ namespace legwork {
 
 namespace {
 
+// The first blank that is not within a pair of backticks: a command is pasted in one piece.
+std::size_t end_of_word(std::string_view text) {
+    auto blank = text.find(' ');
+    auto open = text.find('`');
+    while (open < blank) {
+        auto const close = text.find('`', open + 1);
+        if (close == std::string_view::npos) break;
+        if (blank < close) blank = text.find(' ', close);
+        open = text.find('`', close + 1);
+    }
+    return blank;
+}
+
 bool continues_letter(char c) { return (static_cast<unsigned char>(c) & 0xC0U) == 0x80U; }
 
 } // namespace
@@ -60,7 +73,7 @@ std::string in_lines(std::string_view text, std::size_t width, std::size_t inden
     std::string lines;
     bool first = true; // on its line
     while (!text.empty()) {
-        auto const word = text.substr(0, text.find(' '));
+        auto const word = text.substr(0, end_of_word(text));
         text.remove_prefix(std::min(text.size(), word.size() + 1));
         auto const size = character_count(word);
         if (!first && used + 1 + size > width) {

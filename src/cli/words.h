@@ -22,8 +22,8 @@ std::string counted(int n, std::string_view one); // "1 error", "2 errors"
 // Cut to so many letters with "..." at its end, or filled up with blanks.
 std::string fitted(std::string_view utf8, std::size_t width);
 std::string fitted_line(std::string_view utf8, std::size_t width); // the same, never filled up
-// Broken at blanks into lines of at most `width` letters, of which `used` stand on the first line already; every other
-// line starts with `indent` blanks.
+// Broken at blanks, but never within a `command`, into lines of at most `width` letters, of which `used` stand on the
+// first line already; every other line starts with `indent` blanks.
 std::string in_lines(std::string_view text, std::size_t width, std::size_t indent, std::size_t used = 0);
 
 } // namespace legwork

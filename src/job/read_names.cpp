@@ -16,7 +16,7 @@ bool is_mark(std::string_view text) {
     auto const allowed = [](char c) {
         return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-';
     };
-    return text.size() <= 8 && std::ranges::all_of(text, allowed);
+    return text.size() <= kMostOfMark && std::ranges::all_of(text, allowed);
 }
 
 // Where each name was seen first.

@@ -14,7 +14,7 @@ namespace {
 
 // "Main/SP": the mark stands behind the last slash.
 std::optional<FeederName> read_feeder(TableReader& t) {
-    auto const said = t.text("feeder");
+    auto const said = t.text("feeder", TableReader::kMostLetters + 1 + kMostOfMark);
     if (said.empty()) return std::nullopt;
     auto const slash = said.rfind('/');
     if (slash != std::string::npos && slash > 0 && slash + 1 < said.size())

@@ -9,6 +9,7 @@
 #include "check/service.h"
 #include "codebook/cite.h"
 #include "codebook/usual.h"
+#include "job/shell.h"
 #include "propose/feeder_objection.h"
 #include "units/text.h"
 
@@ -188,8 +189,8 @@ private:
     // "Optional method for one dwelling (NEC 2023 220.82(B)): 28800 VA at 240 V = 120 A"
     void say_load(PanelLoad const& p) {
         auto const& size = p.size;
-        say(fmt::format("{}: {} VA at {} = {}; `legwork load --panel \"{}\"` shows the steps", p.load->title,
-                        p.load->total_va, text(p.facts.volts), shown(size.amps), fed_.name),
+        say(fmt::format("{}: {} VA at {} = {}; `legwork load --panel {}` shows the steps", p.load->title,
+                        p.load->total_va, text(p.facts.volts), shown(size.amps), shell_name(fed_.name)),
             "load-service/volts");
         if (size.lines)
             w_.steps.push_back(

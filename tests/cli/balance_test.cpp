@@ -5,6 +5,7 @@
 #include "calls.h"
 #include "cli/command.h"
 #include "cli/save_edits.h"
+#include "output/draft_name.h"
 #include "output/files.h"
 #include "temporary_folder.h"
 #include "units/failure.h"
@@ -174,6 +175,30 @@ TEST_CASE("a job saved by somebody else since it was read is left as it is", "[c
     REQUIRE_THROWS_WITH(legwork::save_spaces(*opened.session, plan), Catch::Contains("changed by somebody else"));
     REQUIRE(contents(path) == theirs);
     REQUIRE(folder.names() == std::vector<std::string>{"job.toml"});
+}
+
+TEST_CASE("two jobs whose names differ by their ending alone keep two old files", "[cli][balance]") {
+    TemporaryFolder const folder;
+    auto const other = small_job() + "# the other one\n";
+    legwork::write_file(folder / "job", small_job());
+    legwork::write_file(folder / "job.toml", other);
+    for (auto const* name : {"job", "job.toml"}) REQUIRE(call({"balance", folder / name, "--write"}).status == 0);
+    REQUIRE(folder.names() == std::vector<std::string>{"job", "job.before", "job.before.toml", "job.toml"});
+    REQUIRE(contents(folder / "job.before") == small_job());
+    REQUIRE(contents(folder / "job.before.toml") == other);
+}
+
+TEST_CASE("a run that has nothing to write clears up after one that was killed", "[cli][balance]") {
+    TemporaryFolder const folder;
+    auto const path = folder / "job.toml";
+    legwork::write_file(path, small_job());
+    REQUIRE(call({"balance", path, "--write"}).status == 0);
+    // As it is right after the exchange: what came out stands under a draft's name, and its copy beside.
+    std::filesystem::copy_file(folder / "job.before.toml", folder / legwork::draft_name(1, 0, "job.toml"));
+    auto const called = call({"balance", path, "--write"});
+    REQUIRE(called.status == 0);
+    REQUIRE_THAT(called.out, Catch::Contains("Nothing to write"));
+    REQUIRE(folder.names() == std::vector<std::string>{"job.before.toml", "job.toml"});
 }
 
 TEST_CASE("a file that may not be written stays as it is", "[cli][balance]") {

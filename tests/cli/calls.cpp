@@ -13,6 +13,7 @@
 
 #include <fcntl.h>
 #include <pty.h>
+#include <sys/resource.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -48,6 +49,16 @@ void redirect(int descriptor, std::string const& path, int flags) {
 }
 
 } // namespace
+
+Called run_process_within(unsigned long bytes, std::vector<std::string> const& words) {
+    rlimit old{};
+    ::getrlimit(RLIMIT_FSIZE, &old);
+    rlimit const limit{bytes, old.rlim_max};
+    ::setrlimit(RLIMIT_FSIZE, &limit); // the child has it from here
+    auto called = run_process(words);
+    ::setrlimit(RLIMIT_FSIZE, &old);
+    return called;
+}
 
 Called run_process(std::vector<std::string> const& words, std::string const& input, std::string const& out_to,
                    std::vector<std::string> const& variables) {

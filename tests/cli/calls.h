@@ -21,6 +21,9 @@ Called call(std::vector<std::string> const& words, bool color = false);
 Called run_process(std::vector<std::string> const& words, std::string const& input = "", std::string const& out_to = "",
                    std::vector<std::string> const& variables = {});
 
+// The built program, which may write files of so many bytes at most (ulimit -f).
+Called run_process_within(unsigned long bytes, std::vector<std::string> const& words);
+
 // The built program, killed after so long unless it was done before; what it prints is thrown away.
 void kill_process(std::vector<std::string> const& words, std::chrono::nanoseconds after);
 

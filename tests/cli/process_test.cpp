@@ -31,6 +31,40 @@ TEST_CASE("a full disk behind standard output exits 3", "[cli][process]") {
     REQUIRE(run_process({"--help"}, "", "/dev/full").status == 3);
 }
 
+TEST_CASE("a file over the limit of the shell exits 3 with the cause, and nothing is half written", "[cli][process]") {
+    TemporaryFolder const folder;
+    auto const path = folder / "job.toml";
+    auto job = small_job();
+    while (job.size() < 16 * 1024) job += "# a remark that fills the file up to where the limit stands\n";
+    legwork::write_file(path, job);
+    for (auto const& words :
+         {std::vector<std::string>{"balance", path, "--write"}, {"print", path, "--out", folder / "out"}}) {
+        auto const called = run_process_within(4096, words);
+        CAPTURE(words, called.err);
+        REQUIRE(called.status == 3);
+        REQUIRE_THAT(called.err, Catch::Contains("File too large"));
+    }
+    REQUIRE(contents(path) == job);
+    std::filesystem::remove(folder / "out"); // throws unless it is empty
+    REQUIRE(folder.names() == std::vector<std::string>{"job.toml"});
+}
+
+TEST_CASE("commands that a message proposes can be pasted, whatever the file is called", "[cli][process]") {
+    TemporaryFolder const folder;
+    auto const [name, quote, end] = GENERATE(table<std::string, std::string, std::string>({
+        {"plain.toml", "\"", "/plain.toml\""}, // but for the blanks in the folder's name
+        {"a $HOME's.toml", "'", "/a $HOME'\\''s.toml'"},
+        {"two\nlines.toml", "$'", "/two\\012lines.toml'"},
+    }));
+    auto const expected = "legwork check " + quote + folder.path() + end;
+    auto const path = folder / name;
+    REQUIRE_THAT(run_process({"new", path}).out, Catch::Contains(expected));
+    legwork::write_file(path, faulty_job());
+    REQUIRE_THAT(run_process({"balance", path}).out, Catch::Contains(expected + " lists them"));
+    REQUIRE_THAT(run_process({"print", path, "--out", folder / "out"}).out, Catch::Contains(expected + " says what"));
+    REQUIRE_THAT(run_process({"balance", "-"}, faulty_job()).out, Catch::Contains("legwork check - lists them"));
+}
+
 TEST_CASE("colour on a terminal only, and never with NO_COLOR", "[cli][process]") {
     TemporaryFolder const folder;
     legwork::write_file(folder / "bad.toml", faulty_job());

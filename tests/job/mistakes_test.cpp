@@ -414,6 +414,21 @@ TEST_CASE("panels and supplies", "[job][mistakes]") {
          {"9:13 circuit A: direct current has no shared neutral", "12:13 circuit B: direct"});
 }
 
+TEST_CASE("a panel of the longest name feeds a sub-panel", "[job]") {
+    for (std::string const& letter : {std::string("n"), std::string("é")}) {
+        std::string longest;
+        for (int n = 0; n < 200; ++n) longest += letter;
+        auto const job = "[job]\ncode = \"CE 2024\"\n[[panel]]\nname = \"" + longest +
+                         "\"\nspaces = 24\nsupply = \"120/240\"\n[[circuit]]\nmark = \"SP-NORTH\"\npanel = \"" +
+                         longest + "\"\npoles = 2\n[[panel]]\nname = \"Sub\"\nspaces = 8\nfeeder = \"" + longest +
+                         "/SP-NORTH\"\n";
+        auto const read = made::good(job);
+        REQUIRE(read.panels[1].feeder->panel == longest);
+        REQUIRE(read.panels[1].feeder->mark == "SP-NORTH");
+        check_told(job + "fed_from = \"" + longest + letter + "\"\n", {"15:12 ~201 letters, 200 at most"});
+    }
+}
+
 TEST_CASE("feeders: unknown, in another panel, in a circle, widened", "[job][mistakes]") {
     auto const head =
         std::string("[job]\ncode = \"CE 2024\"\n[[panel]]\nname = \"Main\"\nspaces = 24\n"); // supply in line 6
