@@ -79,7 +79,9 @@ std::set<std::string> not_written(Scene const& scene, Folder const& now) {
 
 bool names_a_file(Scene const& scene, Ran const& ran) {
     auto const base = [](std::string const& path) { return fs::path(path).filename().string(); };
+    auto const met = base(ran.path);
     return holds(ran.err, "standard output") || holds(ran.err, "the folder ") ||
+           (!met.empty() && holds(ran.err, met)) ||
            std::ranges::any_of(scene.before, [&](auto const& e) { return holds(ran.err, base(e.first)); }) ||
            std::ranges::any_of(scene.after, [&](auto const& e) { return holds(ran.err, base(e.first)); });
 }

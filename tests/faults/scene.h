@@ -22,7 +22,7 @@ struct Scene {
 
 Scene balance_write(); // a job of three circuits, with a file kept by an earlier run
 Scene propose_write();
-Scene print_over_older(); // into the folder of an older print, two of whose pages there will not be any more
+Scene print_over_older(); // into the folder of an older print, of which three pages are not printed any more
 Scene print_anew();       // into folders that it makes
 Scene new_job();
 
