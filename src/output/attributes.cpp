@@ -74,14 +74,19 @@ std::optional<std::string> value(int file, std::string const& name) {
 }
 
 bool is_of_old_bytes(std::string_view name) { return name == "security.ima" || name == "security.evm"; }
-bool is_the_systems(std::string_view name) { return name.starts_with("security.") || name.starts_with("trusted."); }
+
+// Others are the system's or the file system's to give. So is one of the user's that a new file has from the start.
+bool has_to_be_kept(std::string const& name, int to) {
+    return name.starts_with("system.") || (name.starts_with("user.") && !value(to, name));
+}
 
 void keep_one(int to, int from, std::string const& name, std::string const& shown) {
     auto const old = value(from, name);
     if (!old && errno == ENODATA) return; // gone meanwhile
     if (old && value(to, name) == old) return;
-    if ((!old || ::fsetxattr(to, name.c_str(), old->data(), old->size(), 0) != 0) && !is_the_systems(name))
-        refuse(name, shown, errno);
+    if (old && ::fsetxattr(to, name.c_str(), old->data(), old->size(), 0) == 0) return;
+    int const error = errno;
+    if (has_to_be_kept(name, to)) refuse(name, shown, error);
 }
 
 // A folder may give each new file an access list that the old one does not have.

@@ -83,6 +83,8 @@ void Draft::write(std::string_view bytes) { write_all(file_.number(), bytes, sho
 
 void Draft::keep(int old) { keep_attributes(file_.number(), old, shown_); }
 
+void Draft::begin_flush() { ::sync_file_range(file_.number(), 0, 0, SYNC_FILE_RANGE_WRITE); }
+
 void Draft::flush() {
     if (::fsync(file_.number()) != 0) throw Failure(cannot("write", shown_, errno));
 }

@@ -26,6 +26,7 @@ public:
 
     void write(std::string_view bytes);
     void keep(int old); // what the file of that descriptor is beside its bytes (attributes.h)
+    void begin_flush(); // without waiting for it: many drafts then go to the disk together
     void flush();       // to the disk, so that a power cut after the rename finds all of it
 
     bool put_new();  // at the target; false when something stands there already

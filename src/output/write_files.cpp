@@ -74,10 +74,11 @@ public:
         Draft& made = drafts_.emplace_back(Entry{file.path, replaces, nullptr}).draft_in(folder, keeps ? 0600 : 0666);
         made.write(file.bytes);
         if (keeps) keep_old(made, file.path);
-        made.flush();
+        made.begin_flush();
     }
 
     void put() {
+        for (Entry const& e : drafts_) e.draft->flush();
         for (auto at = drafts_.begin(); at != drafts_.end(); ++at) try {
                 put(*at);
             } catch (Failure const& e) {
