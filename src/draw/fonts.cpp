@@ -9,8 +9,13 @@
 #include <pango/pangofc-fontmap.h>
 
 #include <algorithm>
+#include <cerrno>
 #include <cstdint>
 #include <filesystem>
+#include <system_error>
+
+#include <fcntl.h>
+#include <unistd.h>
 
 namespace legwork {
 
@@ -22,13 +27,33 @@ std::vector<std::string> font_files(std::string const& folder) {
     for (auto at = std::filesystem::directory_iterator(folder, error); !error && at != std::filesystem::end(at);
          at.increment(error))
         if (auto const end = at->path().extension(); end == ".otf" || end == ".ttf") files.push_back(at->path());
+    if (error) throw Failure("cannot read the typefaces in " + folder + ": " + error.message());
     std::ranges::sort(files); // the folder's own order differs from machine to machine
     return files;
 }
 
+int faces_of(FcConfig* config) {
+    FcFontSet const* const set = FcConfigGetFonts(config, FcSetApplication);
+    return set ? set->nfont : 0;
+}
+
+// Fontconfig keeps the reason to itself, so it is asked for once more.
+std::string why_unread(std::string const& file) {
+    char first = 0;
+    int const opened = ::open(file.c_str(), O_RDONLY | O_CLOEXEC);
+    bool const is_read = opened >= 0 && ::read(opened, &first, 1) == 1;
+    int const error = errno;
+    if (opened >= 0) ::close(opened);
+    return is_read ? "it is damaged, or could not be read" : std::generic_category().message(error);
+}
+
+// All of them: with one missing, its words would be set in another face, and nobody would say so.
 void add_files(FcConfig* config, std::vector<std::string> const& files) {
-    for (std::string const& file : files)
+    for (std::string const& file : files) {
+        int const before = faces_of(config);
         FcConfigAppFontAddFile(config, reinterpret_cast<FcChar8 const*>(file.c_str()));
+        if (faces_of(config) == before) throw Failure("cannot use the typeface " + file + ": " + why_unread(file));
+    }
 }
 
 std::string family_of(FcConfig* config) {
