@@ -14,12 +14,16 @@ using namespace faults;
 
 namespace {
 
+void check(Walk const& walk) {
+    std::cout << walk.report() << '\n'; // not by INFO, which breaks lines
+    CHECK(walk.complaints().empty());
+}
+
 void fail_everywhere(Scene const& scene) {
     Walk walk(scene);
     walk_refusals(walk);
     walk_short(walk);
-    std::cout << walk.report() << '\n'; // not by INFO, which breaks lines
-    CHECK(walk.complaints().empty());
+    check(walk);
 }
 
 } // namespace
@@ -44,4 +48,10 @@ TEST_CASE("print into new folders: whatever call fails, each sheet is whole or a
 
 TEST_CASE("new: whatever call fails, the job is whole or absent, and the cause told", "[faults][fail]") {
     fail_everywhere(new_job());
+}
+
+TEST_CASE("print: a typeface or form that cannot be read is told, and no other taken in its place", "[faults][fail]") {
+    Walk walk(print_anew());
+    walk_reading(walk);
+    check(walk);
 }

@@ -80,7 +80,7 @@ std::set<std::string> not_written(Scene const& scene, Folder const& now) {
 bool names_a_file(Scene const& scene, Ran const& ran) {
     auto const base = [](std::string const& path) { return fs::path(path).filename().string(); };
     auto const met = base(ran.path);
-    return holds(ran.err, "standard output") || holds(ran.err, "the folder ") ||
+    return holds(ran.err, "standard output") || holds(ran.err, "the folder ") || holds(ran.err, "typeface") ||
            (!met.empty() && holds(ran.err, met)) ||
            std::ranges::any_of(scene.before, [&](auto const& e) { return holds(ran.err, base(e.first)); }) ||
            std::ranges::any_of(scene.after, [&](auto const& e) { return holds(ran.err, base(e.first)); });
@@ -88,6 +88,8 @@ bool names_a_file(Scene const& scene, Ran const& ran) {
 
 bool tells_cause(int error, std::string const& said) {
     if (error == 0 || holds(said, std::strerror(error))) return true;
+    // The drawing libraries open typefaces themselves and keep the reason.
+    if (holds(said, "typeface") && holds(said, "could not be read")) return true;
     // What the system's words mean where a file is to be given to its owner.
     return error == EPERM && (holds(said, "belongs to another user") || holds(said, "its group"));
 }

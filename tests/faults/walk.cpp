@@ -44,7 +44,7 @@ std::vector<Refusals> const kRefusals{
 // All faults that differ in the number of the call, upward until there is no such call: with each of the errors, or, in
 // the short walk, with one after the other.
 void upward(Walk& walk, Fault fault, std::span<int const> errors) {
-    fault.everywhere = is_long_walk();
+    fault.everywhere = fault.everywhere || is_long_walk();
     for (bool reached = true; reached; ++fault.nth)
         for (std::size_t n = 0; n < (is_long_walk() ? errors.size() : 1); ++n) {
             fault.error = errors[(fault.nth - 1 + n) % errors.size()];
@@ -100,6 +100,12 @@ void walk_short(Walk& walk) {
         upward(walk, {.act = Act::fail, .kind = kind}, interrupted);
     }
     upward(walk, {.act = Act::fail, .kind = Kind::lock}, interrupted);
+}
+
+void walk_reading(Walk& walk) {
+    for (auto const& [kind, errors] : kRefusals)
+        if (kind == Kind::open || kind == Kind::map || kind == Kind::folder)
+            upward(walk, {.act = Act::fail, .kind = kind, .everywhere = true}, errors);
 }
 
 void walk_kills(Walk& walk) {

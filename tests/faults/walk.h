@@ -39,6 +39,8 @@ private:
 void walk_refusals(Walk& walk);
 // Every read and write short, every one interrupted.
 void walk_short(Walk& walk);
+// Every file and folder unreadable that the run looks into, wherever: fonts, forms, the machine's.
+void walk_reading(Walk& walk);
 // Killed after every call; in the long walk before every call as well.
 void walk_kills(Walk& walk);
 
