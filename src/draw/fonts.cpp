@@ -21,13 +21,15 @@ namespace legwork {
 
 namespace {
 
+constexpr auto kWayOut = "; if that stays so, install legwork again";
+
 std::vector<std::string> font_files(std::string const& folder) {
     std::vector<std::string> files;
     std::error_code error;
     for (auto at = std::filesystem::directory_iterator(folder, error); !error && at != std::filesystem::end(at);
          at.increment(error))
         if (auto const end = at->path().extension(); end == ".otf" || end == ".ttf") files.push_back(at->path());
-    if (error) throw Failure("cannot read the typefaces in " + folder + ": " + error.message());
+    if (error) throw Failure("cannot read the typefaces in " + folder + ": " + error.message() + kWayOut);
     std::ranges::sort(files); // the folder's own order differs from machine to machine
     return files;
 }
@@ -52,7 +54,8 @@ void add_files(FcConfig* config, std::vector<std::string> const& files) {
     for (std::string const& file : files) {
         int const before = faces_of(config);
         FcConfigAppFontAddFile(config, reinterpret_cast<FcChar8 const*>(file.c_str()));
-        if (faces_of(config) == before) throw Failure("cannot use the typeface " + file + ": " + why_unread(file));
+        if (faces_of(config) == before)
+            throw Failure("cannot use the typeface " + file + ": " + why_unread(file) + kWayOut);
     }
 }
 
@@ -149,9 +152,7 @@ Fonts::Inside::Inside(std::string const& folder) : files_(font_files(folder)) {
     // current configuration already.
     FcConfigSetCurrent(config.get());
     family_ = family_of(config.get());
-    if (family_.empty())
-        throw Failure("no typeface (*.otf, *.ttf) in " + folder +
-                      "; install legwork again, its fonts folder is missing");
+    if (family_.empty()) throw Failure("no typeface (*.otf, *.ttf) in " + folder + kWayOut);
     bundled_ = faces(std::move(config));
     size_ = kUnit / x_height_ratio(bundled_.context.get(), family_);
     regular_ = Face(bundled_.context.get(), description(family_, Weight::regular, size_).get());
