@@ -26,8 +26,10 @@ constexpr std::string_view kStarter = "starter"; // the one file of templates/ t
 std::vector<fs::path> form_files() {
     std::vector<fs::path> files;
     std::error_code failed;
-    for (fs::directory_iterator at(share_folder("templates"), failed), end; !failed && at != end; at.increment(failed))
+    auto const folder = share_folder("templates");
+    for (fs::directory_iterator at(folder, failed), end; !failed && at != end; at.increment(failed))
         if (at->path().extension() == ".toml" && at->path().stem() != kStarter) files.push_back(at->path());
+    if (failed) throw Failure(fmt::format("cannot read the forms in {}: {}", folder, failed.message()));
     std::ranges::sort(files);
     return files;
 }

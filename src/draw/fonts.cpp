@@ -9,12 +9,19 @@
 #include <pango/pangofc-fontmap.h>
 
 #include <algorithm>
+#include <cerrno>
 #include <cstdint>
 #include <filesystem>
+#include <system_error>
+
+#include <fcntl.h>
+#include <unistd.h>
 
 namespace legwork {
 
 namespace {
+
+constexpr auto kWayOut = "; if that stays so, install legwork again";
 
 std::vector<std::string> font_files(std::string const& folder) {
     std::vector<std::string> files;
@@ -22,13 +29,34 @@ std::vector<std::string> font_files(std::string const& folder) {
     for (auto at = std::filesystem::directory_iterator(folder, error); !error && at != std::filesystem::end(at);
          at.increment(error))
         if (auto const end = at->path().extension(); end == ".otf" || end == ".ttf") files.push_back(at->path());
+    if (error) throw Failure("cannot read the typefaces in " + folder + ": " + error.message() + kWayOut);
     std::ranges::sort(files); // the folder's own order differs from machine to machine
     return files;
 }
 
+int faces_of(FcConfig* config) {
+    FcFontSet const* const set = FcConfigGetFonts(config, FcSetApplication);
+    return set ? set->nfont : 0;
+}
+
+// Fontconfig keeps the reason to itself, so it is asked for once more.
+std::string why_unread(std::string const& file) {
+    char first = 0;
+    int const opened = ::open(file.c_str(), O_RDONLY | O_CLOEXEC);
+    bool const is_read = opened >= 0 && ::read(opened, &first, 1) == 1;
+    int const error = errno;
+    if (opened >= 0) ::close(opened);
+    return is_read ? "it is damaged, or could not be read" : std::generic_category().message(error);
+}
+
+// All of them: with one missing, its words would be set in another face, and nobody would say so.
 void add_files(FcConfig* config, std::vector<std::string> const& files) {
-    for (std::string const& file : files)
+    for (std::string const& file : files) {
+        int const before = faces_of(config);
         FcConfigAppFontAddFile(config, reinterpret_cast<FcChar8 const*>(file.c_str()));
+        if (faces_of(config) == before)
+            throw Failure("cannot use the typeface " + file + ": " + why_unread(file) + kWayOut);
+    }
 }
 
 std::string family_of(FcConfig* config) {
@@ -124,9 +152,7 @@ Fonts::Inside::Inside(std::string const& folder) : files_(font_files(folder)) {
     // current configuration already.
     FcConfigSetCurrent(config.get());
     family_ = family_of(config.get());
-    if (family_.empty())
-        throw Failure("no typeface (*.otf, *.ttf) in " + folder +
-                      "; install legwork again, its fonts folder is missing");
+    if (family_.empty()) throw Failure("no typeface (*.otf, *.ttf) in " + folder + kWayOut);
     bundled_ = faces(std::move(config));
     size_ = kUnit / x_height_ratio(bundled_.context.get(), family_);
     regular_ = Face(bundled_.context.get(), description(family_, Weight::regular, size_).get());

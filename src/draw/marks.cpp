@@ -118,8 +118,11 @@ cairo_status_t append_bytes(void* bytes, unsigned char const* data, unsigned int
 }
 
 void require(cairo_status_t status) {
-    if (status != CAIRO_STATUS_SUCCESS)
-        throw Failure(std::string("a page could not be drawn: ") + cairo_status_to_string(status));
+    if (status == CAIRO_STATUS_SUCCESS) return;
+    // Cairo says so, too, of a typeface's file that it could not open or read.
+    bool const memory = status == CAIRO_STATUS_NO_MEMORY;
+    throw Failure(std::string("a page could not be drawn: ") + cairo_status_to_string(status) +
+                  (memory ? ", or a typeface could not be read" : ""));
 }
 
 double clamped(Mm edge) { return std::isfinite(edge) ? std::clamp(edge, 1.0, 2000.0) : 1.0; }

@@ -3,9 +3,13 @@
 
 #include "draw/draw.h"
 #include "picture.h"
+#include "temporary_folder.h"
 #include "units/failure.h"
 
 #include <catch2/catch.hpp>
+
+#include <filesystem>
+#include <fstream>
 
 using namespace legwork;
 
@@ -106,4 +110,17 @@ TEST_CASE("fonts: control characters and broken bytes take no letter away", "[dr
 TEST_CASE("fonts: a folder without a typeface is a failure with a way out", "[draw][fonts]") {
     CHECK_THROWS_AS(Fonts(SOURCE_DIR "/src/page"), Failure);
     CHECK_THROWS_WITH(Fonts("/nowhere"), Catch::Contains("/nowhere") && Catch::Contains("install"));
+}
+
+TEST_CASE("fonts: each bundled face is there, or it is told which is not", "[draw][fonts]") {
+    // Else the words of the missing weight would be set in another face.
+    TemporaryFolder const folder;
+    std::filesystem::copy_file(SOURCE_DIR "/fonts/B612-Regular.otf", folder / "B612-Regular.otf");
+    REQUIRE_NOTHROW(Fonts(folder.path()));
+    std::ofstream(folder / "B612-Bold.otf") << "no typeface";
+    REQUIRE_THROWS_WITH(Fonts(folder.path()), Catch::Contains("B612-Bold.otf: it is damaged"));
+    std::filesystem::remove(folder / "B612-Bold.otf");
+    std::filesystem::create_symlink("nowhere", folder / "B612-Bold.otf");
+    REQUIRE_THROWS_WITH(Fonts(folder.path()), Catch::Contains("B612-Bold.otf: No such file or directory"));
+    REQUIRE_THROWS_WITH(Fonts(folder / "none"), Catch::Contains("No such file or directory"));
 }
