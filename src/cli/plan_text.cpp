@@ -70,11 +70,13 @@ std::string landing(Placement const& p) {
 
 // All wires come off before the first one lands: half of two swapped circuits has nowhere to go otherwise.
 void print_moves(PanelPlan const& plan, std::ostream& out) {
-    std::vector<Placement const*> moved, fresh;
+    std::vector<Placement const*> moved, fresh, changed;
     for (Placement const& p : plan.placements) {
         if (p.slots.empty()) continue;
         if (p.from.empty())
             fresh.push_back(&p);
+        else if (changes_breaker(p))
+            changed.push_back(&p);
         else if (p.from != p.slots)
             moved.push_back(&p);
     }
@@ -83,6 +85,10 @@ void print_moves(PanelPlan const& plan, std::ostream& out) {
         for (auto const* p : moved) out << fmt::format("    {} from {}\n", p->circuit, spots(p->from));
         out << "  then land\n";
         for (auto const* p : moved) out << "    " << landing(*p) << '\n';
+    }
+    if (!changed.empty()) {
+        out << "\nA full-size breaker in place of a half, with the panel dead\n";
+        for (auto const* p : changed) out << fmt::format("    {}, in place of {}\n", landing(*p), spots(p->from));
     }
     if (!fresh.empty() && fresh.size() < plan.placements.size()) { // of a new panel the table says it all
         out << "\nNew circuits land\n";

@@ -3,6 +3,7 @@
 
 #include "cli/space_table.h"
 
+#include "balance/tally.h"
 #include "cli/words.h"
 #include "job/problem.h"
 #include "panel/feeds.h"
@@ -20,11 +21,17 @@ namespace {
 
 constexpr std::size_t kCell = 50;
 
+// Columns of what stands on a space, together kCell less its number and leg. Marks and ratings are never cut.
+struct Widths {
+    std::size_t mark = 4, name = 27, breaker = 8;
+};
+
 struct Table {
     Job const& job;
     Layout layout;
     std::vector<Feed> sources;
     std::map<Spot, std::string> filled;
+    Widths widths;
 };
 
 std::string breaker(Circuit const& c) {
@@ -32,18 +39,31 @@ std::string breaker(Circuit const& c) {
     return c.poles == 2 ? "2P " + amps : amps;
 }
 
-std::string entry(Circuit const& c, Placement const& p) {
-    auto const sign = p.from.empty() ? '+' : p.from != p.slots ? '*' : ' ';
+Widths widths_for(Job const& job, PanelPlan const& plan) {
+    Widths w;
+    auto const all = w.mark + w.name + w.breaker;
+    for (Placement const& p : plan.placements)
+        if (auto const* c = circuit_of(job, p.circuit)) {
+            w.mark = std::max(w.mark, c->mark.size());
+            w.breaker = std::max(w.breaker, breaker(*c).size());
+        }
+    w.name = all - w.mark - w.breaker;
+    return w;
+}
+
+std::string entry(Circuit const& c, Placement const& p, Widths const& w) {
+    auto const sign = p.from.empty() ? '+' : changes_breaker(p) ? '=' : p.from != p.slots ? '*' : ' ';
     auto const place = c.room.empty() ? "" : ", " + c.room;
-    return fmt::format("{} {} {} {:>8}", sign, fitted(c.mark, 4), fitted(fit_to_print(c.name + place), 27), breaker(c));
+    return fmt::format("{} {:<{}} {} {:>{}}", sign, c.mark, w.mark, fitted(fit_to_print(c.name + place), w.name),
+                       breaker(c), w.breaker);
 }
 
 void fill(Table& t, PanelPlan const& plan) {
     for (Placement const& p : plan.placements) {
         auto const* c = circuit_of(t.job, p.circuit);
         if (!c || p.slots.empty()) continue;
-        t.filled[p.slots.front()] = entry(*c, p);
-        if (p.slots.size() > 1) t.filled[p.slots.back()] = fmt::format("  {} |", fitted(c->mark, 4));
+        t.filled[p.slots.front()] = entry(*c, p, t.widths);
+        if (p.slots.size() > 1) t.filled[p.slots.back()] = fmt::format("  {:<{}} |", c->mark, t.widths.mark);
     }
 }
 
@@ -74,8 +94,12 @@ void print_row(std::vector<std::string> const& left, std::vector<std::string> co
 
 } // namespace
 
+bool changes_breaker(Placement const& p) {
+    return !p.from.empty() && !p.slots.empty() && p.from != p.slots && moves_of({p}) == 0;
+}
+
 void print_space_table(Job const& job, Panel const& panel, PanelPlan const& plan, std::ostream& out) {
-    Table t{job, Layout(panel), feeds(job, panel), {}};
+    Table t{job, Layout(panel), feeds(job, panel), {}, widths_for(job, plan)};
     fill(t, plan);
     bool const mirrored = panel.first == Corner::top_right || panel.first == Corner::bottom_right;
     bool const from_below = panel.first == Corner::bottom_left || panel.first == Corner::bottom_right;
@@ -86,8 +110,11 @@ void print_space_table(Job const& job, Panel const& panel, PanelPlan const& plan
         auto const right = cell(t, t.layout.space_at({mirrored ? 0 : 1, row}));
         print_row(left, right, out);
     }
-    bool const any_new = std::ranges::any_of(plan.placements, [](Placement const& p) { return p.from.empty(); });
-    if (any_new || plan.moves > 0) out << "  + new, * moved\n";
+    std::vector<std::string> signs;
+    if (std::ranges::any_of(plan.placements, [](Placement const& p) { return p.from.empty(); }) || plan.moves > 0)
+        signs.insert(signs.end(), {"+ new", "* moved"});
+    if (std::ranges::any_of(plan.placements, changes_breaker)) signs.emplace_back("= another breaker on its space");
+    if (!signs.empty()) out << fmt::format("  {}\n", joined(signs, ", "));
 }
 
 } // namespace legwork

@@ -112,6 +112,36 @@ space = 5
     REQUIRE(held["panels"][0]["least_imbalance_va"] == 0);
 }
 
+TEST_CASE("a breaker that grows from a half to a whole space is no move, and is told as what it is", "[cli][balance]") {
+    TemporaryFolder const folder;
+    legwork::write_file(folder / "job.toml", "[job]\ncode = \"NEC 2023\"\n[[panel]]\nname = \"Main\"\nspaces = 4\n"
+                                             "supply = \"120/240\"\n[[circuit]]\nmark = \"A\"\nspace = \"3a\"\n");
+    auto const called = call({"balance", folder / "job.toml"});
+    CAPTURE(called.out);
+    REQUIRE(json::parse(call({"balance", folder / "job.toml", "--json"}).out)["panels"][0]["moves"] == 0);
+    CHECK_THAT(called.out, !Catch::Contains("1 move") && !Catch::Contains("take off"));
+    CHECK_THAT(called.out, Catch::Contains("3 B = A") && Catch::Contains("= another breaker on its space") &&
+                               Catch::Contains("A on 3 (leg B), in place of 3a"));
+}
+
+// A mark says which cable is meant (README): a part of it says nothing.
+TEST_CASE("no mark and no rating is cut in the plan's table", "[cli][balance]") {
+    TemporaryFolder const folder;
+    legwork::write_file(folder / "job.toml",
+                        "[job]\ncode = \"NEC 2023\"\n[[panel]]\nname = \"Main\"\nspaces = 4\nsupply = \"120/240\"\n"
+                        "[[circuit]]\nmark = \"KITCHEN1\"\nname = \"Counter outlets by the window, left of the sink\"\n"
+                        "breaker = \"20 A\"\n[[circuit]]\nmark = \"KITCHEN2\"\npoles = 2\nbreaker = \"1000.25 A\"\n");
+    auto const out = call({"balance", folder / "job.toml"}).out;
+    CAPTURE(out);
+    std::istringstream lines(out);
+    std::size_t widest = 0;
+    for (std::string line; std::getline(lines, line) && !line.starts_with("Legs");)
+        widest = std::max(widest, line.size());
+    CHECK(widest <= 100);
+    CHECK_THAT(out, Catch::Contains("+ KITCHEN1 Counter") && Catch::Contains("KITCHEN2 |") &&
+                        Catch::Contains("2P 1000.25 A"));
+}
+
 TEST_CASE("balance --write changes spaces and nothing else, and keeps the old file", "[cli][balance]") {
     TemporaryFolder const folder;
     auto const path = folder / "my job.toml";
