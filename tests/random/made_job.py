@@ -134,6 +134,25 @@ def _accept(rng, words, circuits, panels):
     return made
 
 
+MOST_VALUES = 12_000  # README: keys and entries of lists of one file, a dotted key by its parts
+
+
+def values(content, depth=0):
+    """How many keys, parts of keys and entries of lists there are at most, in whatever way it is written."""
+    if isinstance(content, dict):
+        return sum((2 if depth > 2 else 1) + values(v, depth + 1) for v in content.values())
+    return sum(1 + values(v, depth + 1) for v in content) if isinstance(content, list) else 0
+
+
+def _keep_within(document):
+    """Takes lists of spaces away while the file holds more than a file may."""
+    for c in document.get("circuit", []):
+        if values(document) < MOST_VALUES:
+            return
+        if isinstance(c.get("reach"), list):
+            del c["reach"]
+
+
 def made_job(seed, number, words):
     """A document: {"job": {...}, "panel": [{...}], ...}; and its shape."""
     rng = random.Random(f"{seed}/{number}")
@@ -156,4 +175,5 @@ def made_job(seed, number, words):
              "cable": [_cable(rng, words, marks, shape) for _ in range(shape.cables)],
              "accept": [_accept(rng, words, circuits, panels) for _ in range(shape.accepts)]}
     document.update({kind: tables for kind, tables in lists.items() if tables})
+    _keep_within(document)
     return document, shape

@@ -68,16 +68,19 @@ class Run:
         document, shape = made_job(self.asked.seed, number, self.words)
         rng = random.Random(f"{self.asked.seed}/{number}/written")
         data = written(document, rng, shape.bytes)
+        in_order = rng.random() < 0.5
+        for kind in () if in_order else ("cable", "accept", "situation"):
+            rng.shuffle(document.get(kind, []))
         other = written(document, rng)
-        self.go(data, rng, f"--seed {self.asked.seed} --job {number}", other)
+        self.go(data, rng, f"--seed {self.asked.seed} --job {number}", other, in_order)
 
-    def go(self, data, rng, again, other=None):
+    def go(self, data, rng, again, other=None, in_order=True):
         with tempfile.TemporaryDirectory(prefix="legwork-random-") as folder:
             try:
                 journey = Journey(self.program, self.words, self.forms, rng, pathlib.Path(folder), data)
                 journey.go()
                 if other:
-                    journey.same_in_other_words(other)
+                    journey.same_in_other_words(other, in_order)
             except Fault as fault:
                 self._tell(data, other, again, f"{fault}\nlast call: {self.program.last}")
 

@@ -82,16 +82,19 @@ class Journey:
             by_input = self.program.call("check", "-", "--json", stdin=self.data)
             require(by_input.out == called.out, "standard input gave another verdict than the file")
 
-    def same_in_other_words(self, other):
-        """The same tables and values, in other spellings and another order of kinds: the same verdict."""
+    def same_in_other_words(self, other, in_order):
+        """The same tables and values, spelled otherwise: the same verdict, word for word where each kind of table keeps
+        its order, else the same rules at the same circuits."""
         copy = self.folder / "copy.toml"
         copy.write_bytes(other)
         verdict = self.call("check", "--json", file=copy).json()
-        place = lambda f: {k: v for k, v in f.items() if k not in ("line", "column")}
+        if in_order:
+            seen = lambda f: str({k: v for k, v in f.items() if k not in ("line", "column")})
+        else:
+            seen = lambda f: str((f["rule"], f["severity"], f["panel"], sorted(f["circuits"])))
         for key in ("findings", "accepted"):
-            here, there = [place(f) for f in self.verdict[key]], [place(f) for f in verdict[key]]
-            require(sorted(map(str, here)) == sorted(map(str, there)), f"written in another way, other {key}: " + str(
-                [f for f in here if f not in there] + [f for f in there if f not in here]))
+            here, there = sorted(map(seen, self.verdict[key])), sorted(map(seen, verdict[key]))
+            require(here == there, f"written in another way, other {key}: {set(here) ^ set(there)}")
         self._clear()
 
     def check_in_other_words(self):
@@ -132,7 +135,15 @@ class Journey:
         called, plan = self.planned()
         first_of(faults_of_choice(plan))
         self.plan = plan
-        require(self.call("balance").status == called.status, "another exit as text")
+        text = self.call("balance")
+        require(text.status == called.status, "another exit as text")
+        for p in plan["panels"]:
+            for placed in p["placements"]:
+                require(f" {placed['circuit']} " in text.out, f"{placed['circuit']} is not in the table of the plan")
+        told = sum(int(n) for n in re.findall(r"^(\d+) moves?: with the panel dead,$", text.out, re.MULTILINE))
+        require(told == sum(p["moves"] for p in plan["panels"]), f"{told} moves as text")
+        for p in plan["panels"]:
+            require(p["imbalance_va"] is None or f"{p['imbalance_va']} VA" in text.out, f"{p['panel']}: another imbalance")
         best, plan_best = self.planned("--best")
         first_of(faults_of_choice(plan_best, best=True))
         first_of(faults_between(self.job, plan, plan_best))
@@ -232,7 +243,9 @@ class Journey:
             require(usual.status == 2, "a load calculation of direct current")
             return
         self._judge_load(usual.json())
-        require(self.call("load").status == usual.status == self.status, "another exit of load")
+        text = self.call("load")
+        require(text.status == usual.status == self.status, "another exit of load")
+        require(f"{usual.json()['total_va']} VA" in text.out, "another total as text")
         for method in METHODS:
             called = self.call("load", "--method", method, "--json", may_refuse=True)
             if called.status != 2:
