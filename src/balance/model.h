@@ -50,6 +50,7 @@ struct PanelModel {
     std::vector<CircuitLoad> loads;
     std::vector<bool> is_sent_away;       // pinned to another space than the file's
     std::vector<std::vector<Spot>> today; // slots of each circuit, pins applied; empty: new
+    std::vector<bool> grows;              // typed in on a half; full-size where it stays
     std::vector<std::vector<bool>> reach; // of each circuit by space; empty: anywhere
     std::vector<int> space_of_cell, cell_of_space;
     std::vector<bool> line_end;         // the last cell of its line

@@ -18,7 +18,7 @@ std::size_t at(int i) { return static_cast<std::size_t>(i); }
 class Placer {
 public:
     Placer(PanelModel const& m, Signs const& signs, Rooming const& r)
-        : m_(m), signs_(signs), rooming_(r), layout_(*m.panel), neat_(m), empty_(r.empty), slots_(m.circuits.size()) {}
+        : m_(m), signs_(signs), rooming_(r), neat_(m), empty_(r.empty), slots_(m.circuits.size()) {}
 
     std::optional<Slots> run() {
         for (std::size_t i = 0; i < m_.units.size(); ++i) stay(m_.units[i], static_cast<int>(i));
@@ -44,27 +44,27 @@ public:
 
 private:
     int space(int cell) const { return m_.space_of_cell[at(cell)]; }
-    // What is not held stands on a full-size breaker unless halves are legal there.
-    Spot today(int circuit, bool held, std::size_t slot = 0) const {
-        Spot s = m_.today[at(circuit)][slot];
-        if (!held && !layout_.is_tandem(s.space)) s.half = 0;
-        return s;
+    std::vector<Spot> today(int circuit) const {
+        auto spots = m_.today[at(circuit)];
+        if (m_.grows[at(circuit)])
+            for (Spot& s : spots) s.half = 0;
+        return spots;
     }
 
     void stay(Unit const& u, int index) {
         if (u.held) {
-            slots_[at(u.a)] = m_.today[at(u.a)];
-            if (u.b >= 0) slots_[at(u.b)] = m_.today[at(u.b)];
+            slots_[at(u.a)] = today(u.a);
+            if (u.b >= 0) slots_[at(u.b)] = today(u.b);
             return;
         }
         switch (rooming_.fate[at(index)]) {
         case Fate::home: return stay_home(u, index);
         case Fate::keep_a:
-            slots_[at(u.a)] = {today(u.a, u.a_held)};
+            slots_[at(u.a)] = today(u.a);
             slots_[at(u.b)] = {{space(rooming_.other_cell[at(index)]), 0}};
             return;
         case Fate::keep_b:
-            slots_[at(u.b)] = {today(u.b, u.b_held)};
+            slots_[at(u.b)] = today(u.b);
             slots_[at(u.a)] = {{space(rooming_.other_cell[at(index)]), 0}};
             return;
         case Fate::lift: return;
@@ -72,9 +72,9 @@ private:
     }
 
     void stay_home(Unit const& u, int index) {
-        for (std::size_t i = 0; i < m_.today[at(u.a)].size(); ++i) slots_[at(u.a)].push_back(today(u.a, u.a_held, i));
+        slots_[at(u.a)] = today(u.a);
         if (u.b < 0) return;
-        slots_[at(u.b)] = {today(u.b, u.b_held)};
+        slots_[at(u.b)] = today(u.b);
         bool const a_on_a = m_.leg[at(u.cell_a)] == Leg::a;
         if (m_.legs == Legs::two && !u.half_held() && signs_[at(index)] != (a_on_a ? 1 : -1)) {
             std::swap(slots_[at(u.a)], slots_[at(u.b)]);
@@ -214,7 +214,6 @@ private:
     PanelModel const& m_;
     Signs const& signs_;
     Rooming const& rooming_;
-    Layout layout_;
     Neatness neat_;
     std::vector<bool> empty_;
     bool out_of_reach_ = false;
