@@ -20,8 +20,7 @@ class Today {
 public:
     Today(PanelModel const& m, ModelOptions const& options) : m_(m), layout_(*m.panel), here_(at(m.panel->spaces) + 1) {
         for (int i = 0; i < static_cast<int>(m.circuits.size()); ++i) {
-            bool const pinned = at(i) < options.pins.size() && options.pins[at(i)];
-            stays_.push_back(!m.today[at(i)].empty() && (options.hold_all || pinned || m.circuits[at(i)]->fixed));
+            stays_.push_back(!m.today[at(i)].empty() && (options.hold_all || m.circuits[at(i)]->fixed));
             for (Spot const s : m.today[at(i)]) here_[at(s.space)].push_back({i, s.half});
         }
     }
@@ -149,9 +148,7 @@ private:
         return words;
     }
     // Held as the file has it, legal or not.
-    bool is_filed(int circuit) const {
-        return hold_all_ && !m_.today[at(circuit)].empty() && !m_.is_sent_away[at(circuit)];
-    }
+    bool is_filed(int circuit) const { return hold_all_ && !m_.today[at(circuit)].empty(); }
     void contradict(std::string words) { m_.contradictions.push_back(std::move(words)); }
     void wall_up(int circuit) {
         for (Spot const s : m_.today[at(circuit)])
@@ -189,7 +186,6 @@ private:
     bool legal_together(Unit const& u) const {
         if (u.cell_a < 0 || u.cell_b < 0) return false;
         if (adjacent(u.cell_a, u.cell_b)) return true;
-        if (m_.is_sent_away[at(u.a)] || m_.is_sent_away[at(u.b)]) return false;
         // In phase it is no worse than elsewhere, but one space holds both only where it takes halves.
         if (m_.legs != Legs::two) return u.cell_a != u.cell_b || today_.verdict(u.a) == Verdict::half;
         bool const tied = m_.circuits[at(u.a)]->tie != Tie::none || m_.circuits[at(u.b)]->tie != Tie::none;

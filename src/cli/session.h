@@ -27,7 +27,8 @@ struct Session {
     Job job;
     Places places;
     CodeBook const* book = nullptr;
-    Plan plan; // the panels as the file has them, rechecked
+    Plan plan;                     // the panels as the file has them, rechecked
+    std::optional<double> seconds; // the search for that plan had at most so long
     std::unique_ptr<Fonts> fonts;
     Findings findings; // all, worst first; accepted ones marked
 };
@@ -38,8 +39,9 @@ struct Opened {
 };
 
 // Reads and judges the job. Throws Failure when legwork itself is broken: a plan that does not add up, missing fonts.
-Opened open_job(std::string const& file);
-Opened open_job(std::string const& file, std::string bytes);
+// `seconds`: a hard stop for the search that judging takes.
+Opened open_job(std::string const& file, std::optional<double> seconds = {});
+Opened open_job(std::string const& file, std::string bytes, std::optional<double> seconds);
 
 // Throws Failure when the plan does not hold: nothing of it may then be shown.
 void require_sound(Job const& job, Plan const& plan, bool filed);
