@@ -4,11 +4,9 @@
 #include "balance/balance.h"
 
 #include "balance/each_panel.h"
-#include "balance/reach_search.h"
 #include "balance/why.h"
 
 #include <algorithm>
-#include <limits>
 
 namespace legwork {
 
@@ -53,19 +51,12 @@ PanelPlan balanced(Job const& job, Panel const& panel, Below const& below, Balan
     plan.panel = panel.name;
     Solved const solved(job, panel, below, {}, effort);
     auto const& m = solved.model();
+    Front const& front = solved.front();
     if (!solved.has_layout()) {
-        plan.why = why_no_room(m, solved.problem(), solved.room(), false);
+        plan.why = why_no_room(m, false, front.is_certain);
         return plan;
     }
-    ReachFront reach;
-    bool const by_reach = solved.reach_matters();
-    if (by_reach) reach = reach_front(solved, below, {}, std::numeric_limits<int>::max(), effort);
-    if (by_reach && reach.steps.empty()) {
-        plan.why = why_out_of_reach(m, reach.is_proven);
-        return plan;
-    }
-    Front const front = by_reach ? as_front(reach, solved.front()) : solved.front();
-    fill_front(plan, m, front, solved.room(), effort);
+    fill_front(plan, m, front, effort);
     auto const step = chosen(m, front, options);
     if (!step) {
         plan.why = why_not_so_few(m, *options.max_moves, front.steps.front().moves);
@@ -73,7 +64,7 @@ PanelPlan balanced(Job const& job, Panel const& panel, Below const& below, Balan
     }
     // Reading the answer back must not fail for lack of steps: it is a small part of what finding it took.
     Effort reading(kSteps, kBytes);
-    auto const slots = by_reach ? std::optional(reach.steps[*step].slots) : solved.layout(*step, reading);
+    auto const slots = solved.layout(*step, reading);
     if (slots)
         fill(plan, m, *slots);
     else
@@ -84,11 +75,7 @@ PanelPlan balanced(Job const& job, Panel const& panel, Below const& below, Balan
 } // namespace
 
 Plan balance(Job const& job, BalanceOptions const& options) {
-    std::optional<Effort::Clock::time_point> stop;
-    if (options.seconds)
-        stop = Effort::Clock::now() + std::chrono::duration_cast<Effort::Clock::duration>(
-                                          std::chrono::duration<double>(std::clamp(*options.seconds, 0.0, 1e6)));
-    Effort effort(kSteps, kBytes, stop);
+    Effort effort(kSteps, kBytes, Effort::after(options.seconds));
     return each_panel(job, effort, [&](Panel const& panel, Below const& below, Effort& part) {
         return balanced(job, panel, below, options, part);
     });

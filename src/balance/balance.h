@@ -17,9 +17,10 @@ namespace legwork {
 // looked for.
 
 struct BalanceOptions {
-    bool best = false;             // the least imbalance itself, not just near it
-    std::optional<int> max_moves;  // the best with at most so many moves
-    std::optional<double> seconds; // a hard stop only; its use is told in the plan
+    bool best = false;            // the least imbalance itself, not just near it
+    std::optional<int> max_moves; // the best with at most so many moves
+    // A hard stop only, shared among the panels; its use is told in the plan. Each panel has a plan all the same.
+    std::optional<double> seconds;
 };
 
 // Proposes spaces for every circuit, moving present ones where that evens the legs. Never fails: an impossible panel
@@ -28,8 +29,8 @@ Plan balance(Job const& job, BalanceOptions const& options = {});
 
 // The panel as the file has it: circuits with a space stay there, legal or not; those without are placed as well as
 // can be with nobody moved. Also carries the least imbalance that moves could reach, found within about a second's
-// worth of counted steps.
-Plan as_filed(Job const& job);
+// worth of counted steps, and `seconds` if they are given.
+Plan as_filed(Job const& job, std::optional<double> seconds = {});
 
 // Recounts everything from the job with no code of the search: each slot used once and on the panel, blocked and dead
 // spaces empty, fixed circuits at home, two-pole breakers on two legs of one column, imbalances and moves as

@@ -14,6 +14,9 @@ namespace legwork {
 
 namespace {
 
+// One descent of the largest panel, even when the time is out: some ten milliseconds.
+constexpr std::int64_t kOwedSteps = 5'000'000;
+
 // A fixed sequence of numbers (the multiplier and increment are those of Knuth's MMIX; from memory).
 class Sequence {
 public:
@@ -34,8 +37,10 @@ struct Score {
 
 class Walk {
 public:
-    Walk(LegProblem const& p, Assignment start, int most_moves = std::numeric_limits<int>::max())
+    Walk(LegProblem const& p, Assignment start, int most_moves = std::numeric_limits<int>::max(),
+         Footing const* footing = nullptr)
         : p_(p),
+          footing_(footing),
           choice_(std::move(start)),
           d_(differences(p, choice_)),
           on_a_(count_on_a(p, choice_)),
@@ -73,6 +78,19 @@ private:
         return on_a >= p_.least_on_a && on_a <= p_.most_on_a && moves <= most_moves_;
     }
 
+    // Still has a layout with those turned. Asked of those only that would be better.
+    bool stands(std::size_t i, std::size_t j, Effort& effort) {
+        if (!footing_ || (!footing_->bound[i] && !footing_->bound[j])) return true;
+        auto const turn = [&] {
+            choice_[i] = !choice_[i];
+            if (j != i) choice_[j] = !choice_[j];
+        };
+        turn();
+        bool const found = footing_->stands(choice_, effort);
+        turn();
+        return found;
+    }
+
     bool step(Effort& effort) {
         auto const n = choice_.size();
         if (!effort.spend(static_cast<std::int64_t>(n * (n + 1) * d_.size()))) return false;
@@ -80,13 +98,14 @@ private:
         std::size_t one = n, two = n;
         for (std::size_t i = 0; i < n; ++i) {
             if (allowed(on_a_ + turned_count(i), moves_ + turned_moves(i)))
-                if (auto const s = score_of([&](std::size_t k) { return turned(i, k); }); s < best)
+                if (auto const s = score_of([&](std::size_t k) { return turned(i, k); });
+                    s < best && stands(i, i, effort))
                     best = s, one = i, two = n;
             for (std::size_t j = i + 1; j < n; ++j) {
                 if (!allowed(on_a_ + turned_count(i) + turned_count(j), moves_ + turned_moves(i) + turned_moves(j)))
                     continue;
                 auto const s = score_of([&](std::size_t k) { return turned(i, k) + turned(j, k); });
-                if (s < best) best = s, one = i, two = j;
+                if (s < best && stands(i, j, effort)) best = s, one = i, two = j;
             }
         }
         if (one == n) return false;
@@ -101,6 +120,7 @@ private:
     }
 
     LegProblem const& p_;
+    Footing const* footing_;
     Assignment choice_;
     std::vector<std::int64_t> d_;
     int on_a_, moves_, most_moves_;
@@ -151,7 +171,9 @@ std::optional<Assignment> descend(LegProblem const& p, int starts, std::int64_t 
     Score least;
     for (int n = 0; n < starts; ++n) {
         Walk walk(p, start(p, n));
-        walk.down(effort);
+        auto owed = effort.owed(n == 0 ? kOwedSteps : 0);
+        walk.down(owed);
+        effort.settle(owed);
         if (auto const s = walk.score(); !best || s < least) {
             best = walk.choice();
             least = s;
@@ -161,8 +183,9 @@ std::optional<Assignment> descend(LegProblem const& p, int starts, std::int64_t 
     return best;
 }
 
-Assignment descend_within(LegProblem const& p, Assignment start, int most_moves, Effort& effort) {
-    Walk walk(p, std::move(start), most_moves);
+Assignment descend_within(LegProblem const& p, Assignment start, int most_moves, Footing const* footing,
+                          Effort& effort) {
+    Walk walk(p, std::move(start), most_moves, footing);
     walk.down(effort);
     return walk.choice();
 }
@@ -194,8 +217,9 @@ Assignment kicked(LegProblem const& p, Assignment best, std::int64_t enough, Eff
 void open_up(LegProblem const& p, Assignment& best, std::vector<std::size_t> const& open, Effort& effort) {
     auto const part = rest_held(p, best, open);
     auto const both = halves(groups(part, true, false));
-    HalfList const left(both.left, part.constant), right(both.right, std::vector<std::int64_t>(p.situations(), 0));
-    if (!effort.spend(static_cast<std::int64_t>((left.size() + right.size()) * 150))) return;
+    HalfList const left(both.left, part.constant, kAnyMoves, effort);
+    HalfList const right(both.right, std::vector<std::int64_t>(p.situations(), 0), kAnyMoves, effort);
+    if (effort.is_over()) return;
     Assignment inner(open.size());
     bool better = false;
     Limits limits{{worst_difference(p, best)}, -1};
@@ -213,10 +237,9 @@ void open_up(LegProblem const& p, Assignment& best, std::vector<std::size_t> con
 
 Assignment improve(LegProblem const& p, Assignment best, std::int64_t enough, Effort& effort) {
     constexpr std::size_t kOpen = 32;
-    auto const given = effort.left() / 2;
-    auto part = effort.part(given);
+    auto part = effort.part(effort.left() / 2);
     best = kicked(p, std::move(best), enough, part);
-    effort.charge(part, given);
+    effort.charge(part);
     Sequence numbers(2);
     while (!effort.is_over() && worst_difference(p, best) > enough) {
         std::vector<std::size_t> open(p.decisions.size());

@@ -8,15 +8,25 @@
 #include "balance/effort.h"
 #include "balance/legs.h"
 
+#include <functional>
 #include <optional>
 
 namespace legwork {
 
-// The best of `starts` descents; none when the counts allow nothing. Stops early at `enough`.
+// What has to be looked at when one of some decisions changes: not every choice of these can be laid out.
+struct Footing {
+    std::vector<bool> bound; // of each decision
+    std::function<bool(Assignment const&, Effort&)> stands;
+};
+
+// The best of `starts` descents, the first of them even when nothing is left; none when the counts allow nothing. Stops
+// early at `enough`.
 std::optional<Assignment> descend(LegProblem const& problem, int starts, std::int64_t enough, Effort& effort);
 
-// From `start` down, never with more than `most_moves` moves (without what making room adds).
-Assignment descend_within(LegProblem const& problem, Assignment start, int most_moves, Effort& effort);
+// From `start` down, never with more than `most_moves` moves (without what making room adds), and only to what stands,
+// as `start` does.
+Assignment descend_within(LegProblem const& problem, Assignment start, int most_moves, Footing const* footing,
+                          Effort& effort);
 
 // For problems too large for one join: first kicks a few decisions at a time and descends again, then frees some 32
 // decisions at a time, holds the rest, and joins; until the effort is spent or `enough` is reached.

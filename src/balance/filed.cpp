@@ -5,55 +5,44 @@
 
 #include "balance/balance.h"
 #include "balance/each_panel.h"
-#include "balance/reach_search.h"
 #include "balance/why.h"
 
 #include <algorithm>
-#include <limits>
 
 namespace legwork {
 
 namespace {
 
 // Sheets are printed on small machines too: about a second and little memory for the whole job.
-constexpr std::int64_t kSteps = 500'000'000, kReachSteps = 20'000'000;
+constexpr std::int64_t kSteps = 500'000'000;
+// For each question whether a newcomer has room, even when nothing is left: half a millisecond.
+constexpr std::int64_t kOwedSteps = 200'000;
 constexpr std::size_t kBytes = std::size_t{20} << 20;
 
-// Nobody is moved, so one step: the most even of those layouts. Empty where there is none.
-ReachFront filed_front(Job const& job, Panel const& panel, Below const& below, ModelOptions const& options,
-                       Effort& effort) {
+// Nobody is moved, so one step: the most even of those layouts. None where there is none.
+std::optional<Slots> filed_layout(Job const& job, Panel const& panel, Below const& below, ModelOptions const& options,
+                                  Effort& effort) {
     Solved const solved(job, panel, below, options, effort);
     if (!solved.has_layout() || solved.front().steps.empty()) return {};
-    if (solved.reach_matters()) return reach_front(solved, below, options, std::numeric_limits<int>::max(), effort);
-    auto const& last = solved.front().steps.back();
     Effort reading(kSteps, kBytes);
-    auto slots = solved.layout(solved.front().steps.size() - 1, reading);
-    if (!slots) return {};
-    return {{{last.moves, last.worst, std::move(*slots)}}, true};
+    return solved.layout(solved.front().steps.size() - 1, reading);
 }
 
-bool is_limited(PanelModel const& m, Unit const& u) {
-    return !u.held && (!m.reach[static_cast<std::size_t>(u.a)].empty() ||
-                       (u.b >= 0 && !m.reach[static_cast<std::size_t>(u.b)].empty()));
-}
-
-bool has_room(Job const& job, Panel const& panel, Below const& below, ModelOptions const& options) {
+bool has_room(Job const& job, Panel const& panel, Below const& below, ModelOptions const& options, Effort& effort) {
     auto const m = panel_model(job, panel, below, options);
     if (!m.contradictions.empty()) return false;
     auto const problem = leg_problem(m);
     if (!problem.has_room()) return false;
-    Room const room(m);
-    if (room.pairs_asked() > room.pairs_that_fit()) return false;
-    if (!room.fewest_moves(problem.least_on_a, problem.most_on_a)) return false;
-    if (std::ranges::none_of(m.units, [&](Unit const& u) { return is_limited(m, u); })) return true;
-    Effort effort(kReachSteps, kBytes);
-    return !filed_front(job, panel, below, options, effort).steps.empty();
+    auto owed = effort.owed(kOwedSteps);
+    auto const fewest = room_of(m)->fewest_moves(problem.least_on_a, problem.most_on_a, owed);
+    effort.settle(owed);
+    return fewest.moves.has_value();
 }
 
 // Newcomers that find no space, taken in the order of the file: whoever comes first and fits has it.
-std::vector<int> left_over(Job const& job, Panel const& panel, Below const& below) {
-    ModelOptions options{.hold_all = true, .leave_out = {}, .pins = {}};
-    if (has_room(job, panel, below, options)) return {};
+std::vector<int> left_over(Job const& job, Panel const& panel, Below const& below, Effort& effort) {
+    ModelOptions options{.hold_all = true, .leave_out = {}};
+    if (has_room(job, panel, below, options, effort)) return {};
     std::vector<std::vector<int>> newcomers;
     auto const all = panel_model(job, panel, below, options);
     for (Unit const& u : all.units) {
@@ -66,53 +55,40 @@ std::vector<int> left_over(Job const& job, Panel const& panel, Below const& belo
     for (auto const& fresh : newcomers) {
         auto with = options;
         for (int const c : fresh) std::erase(with.leave_out, c);
-        if (has_room(job, panel, below, with)) options = std::move(with);
+        if (has_room(job, panel, below, with, effort)) options = std::move(with);
     }
     std::ranges::sort(options.leave_out);
     return options.leave_out;
-}
-
-std::string why_left_over(PanelModel const& held) {
-    auto const problem = leg_problem(held);
-    Room const room(held);
-    bool const only_reach =
-        held.contradictions.empty() && problem.has_room() && room.fewest_moves(problem.least_on_a, problem.most_on_a);
-    return only_reach ? why_out_of_reach(held, false) : why_no_room(held, problem, room, true);
 }
 
 // What moves could reach.
 void add_front(PanelPlan& plan, Job const& job, Panel const& panel, Below const& below, Effort& effort) {
     Solved const moved(job, panel, below, {}, effort, false);
     if (!moved.has_layout()) return;
-    Front front = moved.front();
-    if (moved.reach_matters())
-        front = as_front(reach_front(moved, below, {}, std::numeric_limits<int>::max(), effort), front);
-    fill_front(plan, moved.model(), front, moved.room(), effort);
-    if (!plan.why.empty()) plan.moves_for_room = front.fewest_moves;
+    fill_front(plan, moved.model(), moved.front(), effort);
+    if (!plan.why.empty()) plan.moves_for_room = moved.front().fewest_moves;
 }
 
 PanelPlan filed(Job const& job, Panel const& panel, Below const& below, Effort& effort) {
     PanelPlan plan;
     plan.panel = panel.name;
-    ModelOptions options{.hold_all = true, .leave_out = left_over(job, panel, below), .pins = {}};
-    auto const held = panel_model(job, panel, below, {.hold_all = true, .leave_out = {}, .pins = {}});
-    auto const given = effort.left() / 2;
-    auto part = effort.part(given);
-    auto const front = filed_front(job, panel, below, options, part);
-    effort.charge(part, given);
-    fill(plan, held, front.steps.empty() ? held.today : front.steps.back().slots);
-    if (!options.leave_out.empty())
-        plan.why = why_left_over(held);
-    else if (front.steps.empty())
-        plan.why = why_out_of_reach(held, false);
+    auto part = effort.part(effort.left() / 4);
+    ModelOptions options{.hold_all = true, .leave_out = left_over(job, panel, below, part)};
+    effort.charge(part);
+    auto const held = panel_model(job, panel, below, {.hold_all = true, .leave_out = {}});
+    part = effort.part(effort.left() / 2);
+    auto const slots = filed_layout(job, panel, below, options, part);
+    effort.charge(part);
+    fill(plan, held, slots ? *slots : held.today);
+    if (!options.leave_out.empty() || !slots) plan.why = why_no_room(held, true, false);
     add_front(plan, job, panel, below, effort);
     return plan;
 }
 
 } // namespace
 
-Plan as_filed(Job const& job) {
-    Effort effort(kSteps, kBytes);
+Plan as_filed(Job const& job, std::optional<double> seconds) {
+    Effort effort(kSteps, kBytes, Effort::after(seconds));
     return each_panel(job, effort, [&](Panel const& panel, Below const& below, Effort& part) {
         return filed(job, panel, below, part);
     });

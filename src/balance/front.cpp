@@ -15,6 +15,8 @@ namespace legwork {
 namespace {
 
 constexpr std::int64_t kFewMovesSteps = 1'000'000'000;
+// For a first layout, even when the time is out: some ten milliseconds.
+constexpr std::int64_t kOwedSteps = 5'000'000;
 
 // Pairs that can take their cheapest leg only where there is room beside a half that stays.
 bool needs_a_side(Unit const& u) {
@@ -23,7 +25,8 @@ bool needs_a_side(Unit const& u) {
 
 // True when every assignment has room for its pairs with no further move: then it has when nothing leaves its place,
 // whichever way the pairs go that stand with one half or illegally today; lifting and swapping in place only help.
-bool is_roomy(PanelModel const& model, LegProblem const& p, Room const& room) {
+bool is_roomy(PanelModel const& model, LegProblem const& p, Room const& room, Effort& effort) {
+    if (!room.bound_units().empty()) return false;
     Assignment choice;
     std::vector<std::size_t> open;
     for (std::size_t i = 0; i < p.decisions.size(); ++i) {
@@ -33,7 +36,7 @@ bool is_roomy(PanelModel const& model, LegProblem const& p, Room const& room) {
     if (open.size() > 5) return false;
     for (std::size_t ways = 0; ways < std::size_t{1} << open.size(); ++ways) {
         for (std::size_t k = 0; k < open.size(); ++k) choice[open[k]] = (ways >> k) & 1;
-        if (room.extra_moves(signs_of(model, p, choice)) > 0) return false;
+        if (room.extra_moves(signs_of(model, p, choice), effort).moves > 0) return false;
     }
     return true;
 }
@@ -59,26 +62,26 @@ bool table_steps(LegProblem const& p, Front& f, bool to_read, Effort& effort) {
 
 // An assignment with the signs of a plan with the fewest moves; the open ones as the counts need.
 Assignment with_signs(LegProblem const& p, Signs const& signs, Effort& effort) {
-    LegProblem open = p;
-    open.decisions.clear();
-    Assignment choice(p.decisions.size());
-    std::vector<std::size_t> at;
-    for (std::size_t i = 0; i < p.decisions.size(); ++i) {
-        Decision const& d = p.decisions[i];
+    std::vector<signed char> made;
+    for (Decision const& d : p.decisions) {
         auto sign = signs[static_cast<std::size_t>(d.unit)];
         if (sign == 0 && d.plus_moves != d.minus_moves) sign = d.plus_moves < d.minus_moves ? 1 : -1;
-        if (sign == 0) {
-            at.push_back(i);
-            open.decisions.push_back(d);
-            continue;
-        }
-        choice[i] = sign > 0;
-        for (std::size_t k = 0; k < p.situations(); ++k) open.constant[k] += sign * d.d[k];
-        if (choice[i] && d.is_single) --open.least_on_a, --open.most_on_a;
+        made.push_back(sign);
     }
-    if (auto const rest = descend(open, 1, 0, effort))
-        for (std::size_t i = 0; i < at.size(); ++i) choice[at[i]] = (*rest)[i];
-    return choice;
+    auto const legs = open_legs(p, made);
+    auto const rest = descend(legs.problem, 1, 0, effort);
+    return rest ? legs.with(*rest) : legs.choice;
+}
+
+} // namespace
+
+namespace {
+
+Room::Fewest fewest_moves(LegProblem const& problem, Room const& room, Effort& effort) {
+    auto owed = effort.owed(kOwedSteps);
+    auto const fewest = room.fewest_moves(problem.least_on_a, problem.most_on_a, owed);
+    effort.settle(owed);
+    return fewest;
 }
 
 } // namespace
@@ -86,26 +89,26 @@ Assignment with_signs(LegProblem const& p, Signs const& signs, Effort& effort) {
 Front front(PanelModel const& model, LegProblem const& problem, Room const& room, bool to_read, Effort& effort) {
     Front f;
     if (!problem.has_room()) return f;
-    auto const fewest = room.fewest_moves(problem.least_on_a, problem.most_on_a);
-    if (!fewest) return f;
-    f.fewest_moves = fewest->moves;
+    auto const fewest = fewest_moves(problem, room, effort);
+    f.is_certain = fewest.is_certain;
+    f.fewest_moves = fewest.moves;
+    if (!fewest.moves) return f;
     auto const p = without_idle_situations(problem);
     if (p.situations() == 0) {
-        f.steps.push_back({fewest->moves, 0, Assignment(p.decisions.size())});
-        f.proven_to = fewest->moves;
+        f.steps.push_back({*fewest.moves, 0, Assignment(p.decisions.size())});
+        f.proven_to = f.is_certain ? *fewest.moves : -1;
         return f;
     }
-    bool const roomy = is_roomy(model, p, room);
+    bool const roomy = is_roomy(model, p, room, effort);
     FrontJoins joins(model, p, room, roomy);
     bool const by_joins = p.situations() > 1 && joins.can_finish(effort);
-    auto const given = effort.left() / 3 * 2;
-    auto part = effort.part(given);
+    auto part = effort.part(effort.left() / 3 * 2);
     auto const least = by_joins ? quick_least(p, part) : least_worst(p, part);
-    effort.charge(part, given);
+    effort.charge(part);
     f.least = least.worst;
     f.lower_bound = least.lower_bound;
     if (p.situations() == 1 && roomy && least.is_proven() && table_steps(p, f, to_read, effort)) return f;
-    joins.offer(with_signs(p, fewest->signs, effort), effort);
+    joins.offer_first(with_signs(p, fewest.signs, effort), effort);
     if (least.choice)
         joins.offer(*least.choice, effort);
     else if (auto const choice = SumTable(p, 0).assignment({}, least.worst, effort))
@@ -113,11 +116,11 @@ Front front(PanelModel const& model, LegProblem const& problem, Room const& room
     else if (auto const some = descend(p, 12, least.lower_bound, effort))
         joins.offer(*some, effort);
     if (p.situations() == 1 && least.is_proven()) joins.use_table(least.worst, effort);
+    if (!room.bound_units().empty()) joins.use_standing(least.lower_bound, effort);
     // Where the least cannot be proven, the proof for few moves is worth a second or two, not more.
-    auto const share = least.is_proven() || by_joins ? effort.left() : std::min(effort.left(), kFewMovesSteps);
-    part = effort.part(share);
+    part = effort.part(least.is_proven() || by_joins ? effort.left() : std::min(effort.left(), kFewMovesSteps));
     joins.run(f, part);
-    effort.charge(part, share);
+    effort.charge(part);
     return f;
 }
 

@@ -9,7 +9,8 @@
 // joined, each pair held against the best plan had with no more moves than its signs cost; a pair that is below is
 // looked up in Room for its true number of moves, which is never less, and kept under that. So when the join ends, T(k)
 // is proven for k <= K; K grows until the least is reached. Cost: in all a few full joins, and less when the least
-// comes early.
+// comes early. Where some choices of legs have no layout at all (short wires), the joins show more pairs in vain; so
+// good plans are sought first with such legs as are known to stand.
 #pragma once
 
 #include "balance/effort.h"
@@ -43,7 +44,8 @@ struct Front {
         std::int64_t worst;
         std::optional<Assignment> choice; // none: to be read from the table of sums
     };
-    std::optional<int> fewest_moves; // none: no layout at all
+    std::optional<int> fewest_moves; // none: no layout at all, or none was found
+    bool is_certain = true;          // about that
     std::int64_t least = 0, lower_bound = 0;
     std::vector<Step> steps; // where T drops, from the fewest moves to the least imbalance
     int proven_to = -1;      // steps with at most so many moves are proven

@@ -4,6 +4,7 @@
 // The joins of front.h: all choices with at most K moves, K growing.
 #pragma once
 
+#include "balance/descent.h"
 #include "balance/front.h"
 #include "balance/half_list.h"
 
@@ -30,9 +31,14 @@ public:
 
     // A plan is known; it is kept under its true number of moves.
     void offer(Assignment const& choice, Effort& effort);
+    // The same of the first, even when nothing is left.
+    void offer_first(Assignment const& choice, Effort& effort);
     // One situation: what the table of sums reaches with so many moves if there were room for all. Its plans, with the
     // moves that room then takes, are good ones; and T cannot be lower.
     void use_table(std::int64_t least, Effort& effort);
+    // Good plans among the legs that have a layout, where not all have: from plans had, with the legs of the bound
+    // units first as there, then changed one or two at a time.
+    void use_standing(std::int64_t enough, Effort& effort);
     // All choices can be listed and joined: no other proof of the least is needed.
     bool can_finish(Effort const& effort) const { return fits(most_, effort.left() / 4, effort); }
     // Sets steps, least, bound and what is proven; the front has its fewest moves and a lower bound.
@@ -40,19 +46,22 @@ public:
 
 private:
     bool fits(int moves, std::int64_t steps, Effort const& effort) const;
-    bool is_at_floor(int moves, int fewest) const;
+    bool is_at_floor(int moves) const;
     int next_round(int done, Effort const& effort) const;
     int first_enough(Front const& f) const;
     void finish(Front& f, bool proven);
     void descend_to(int k, int spared, Effort& effort);
-    bool join_upto(int upto, int done, int fewest, Effort& effort);
+    void use_bound_legs(Assignment const& standing, std::int64_t enough, Effort& effort);
+    bool join_upto(int upto, int done, Effort& effort);
 
     PanelModel const& model_;
     LegProblem const& p_;
     Room const& room_;
     bool roomy_;
-    std::int64_t steps_a_look_; // at the room
-    int most_ = 0;              // moves, of all that can move
+    Footing footing_;
+    bool certain_ = true; // every look at the room was
+    int fewest_ = 0;      // no plan has fewer moves
+    int most_ = 0;        // moves, of all that can move
     Halves both_;
     BestByMoves best_;
     std::vector<std::int64_t> floor_;

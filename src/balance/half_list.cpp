@@ -13,6 +13,8 @@ namespace legwork {
 
 namespace {
 
+constexpr std::int64_t kStepsListed = 30; // of the steps of a point
+
 constexpr std::uint64_t kHuge = std::uint64_t{1} << 62;
 
 std::uint64_t times(std::uint64_t a, std::uint64_t b) { return b && a > kHuge / b ? kHuge : a * b; }
@@ -74,8 +76,8 @@ namespace {
 class Lister {
 public:
     Lister(std::vector<Group> const& half, std::vector<std::int64_t> const& start, int most_moves,
-           std::vector<std::int32_t>& rows)
-        : half_(half), most_moves_(most_moves), rows_(rows), least_(half.size() + 1, 0) {
+           std::vector<std::int32_t>& rows, Effort& effort)
+        : half_(half), most_moves_(most_moves), rows_(rows), effort_(effort), least_(half.size() + 1, 0) {
         for (std::size_t i = half.size(); i-- > 0;)
             least_[i] = least_[i + 1] +
                         static_cast<int>(half[i].members.size()) * std::min(half[i].plus_moves, half[i].minus_moves);
@@ -91,6 +93,7 @@ private:
     void go(std::size_t i, int moves, int on_a, std::uint64_t code, std::uint64_t base) {
         if (moves > most_moves_ - least_[i]) return;
         if (i == half_.size()) {
+            if (!effort_.spend(kStepsListed)) return;
             rows_.insert(rows_.end(), d_.begin(), d_.end());
             rows_.insert(rows_.end(), {on_a, moves, static_cast<std::int32_t>(code & 0x7fffffff),
                                        static_cast<std::int32_t>(code >> 31)});
@@ -99,7 +102,7 @@ private:
         Group const& g = half_[i];
         auto const n = static_cast<int>(g.members.size());
         add(i, n);
-        for (int minus = 0; minus <= n; ++minus) {
+        for (int minus = 0; minus <= n && !effort_.is_over(); ++minus) {
             go(i + 1, moves + minus * g.minus_moves + (n - minus) * g.plus_moves, on_a + (g.is_single ? n - minus : 0),
                code + base * static_cast<std::uint64_t>(minus), base * g.ways());
             add(i, -2);
@@ -113,6 +116,7 @@ private:
     std::vector<Group> const& half_;
     int most_moves_;
     std::vector<std::int32_t>& rows_;
+    Effort& effort_;
     std::vector<int> least_; // moves that the groups from here on must spend
     std::vector<std::int32_t> d_;
     std::vector<std::vector<std::int32_t>> steps_;
@@ -122,16 +126,20 @@ constexpr std::uint32_t kSample = 32;
 
 } // namespace
 
-HalfList::HalfList(std::vector<Group> const& half, std::vector<std::int64_t> const& start, int most_moves)
+HalfList::HalfList(std::vector<Group> const& half, std::vector<std::int64_t> const& start, int most_moves,
+                   Effort& effort)
     : half_(half), width_(start.size()), stride_(start.size() + 4) {
     rows_.reserve(size_of(half_, most_moves) * stride_ + kLeaf);
-    Lister(half_, start, most_moves, rows_);
+    Lister(half_, start, most_moves, rows_, effort);
     size_ = rows_.size() / stride_;
     rows_.resize(rows_.size() + kLeaf); // so that a leaf's columns can be read past their end
     if (size_ == 0) return;
     nodes_.reserve(size_ / 3 + 4);
     boxes_.reserve((size_ / 3 + 4) * 2 * columns());
-    grow(0, static_cast<std::uint32_t>(size_));
+    grow(0, static_cast<std::uint32_t>(size_), effort);
+    if (!effort.is_over()) return;
+    nodes_.clear();
+    size_ = 0;
 }
 
 // Rows with less than the pivot first; where the others begin. The order within each part depends on the rows alone.
@@ -173,18 +181,20 @@ std::uint32_t HalfList::split(std::uint32_t begin, std::uint32_t end) {
     return partition(begin, end, column, *middle > least ? *middle : least + 1);
 }
 
-std::size_t HalfList::grow(std::uint32_t begin, std::uint32_t end) {
+std::size_t HalfList::grow(std::uint32_t begin, std::uint32_t end, Effort& effort) {
     auto const at = nodes_.size();
     nodes_.push_back({begin, end});
     boxes_.resize(boxes_.size() + 2 * columns());
     if (end - begin <= kLeaf) {
+        effort.spend((kStepsAPoint - kStepsListed) * (end - begin));
         box_of_points(at);
         turn(nodes_[at]);
         return at;
     }
     auto const middle = split(begin, end);
-    grow(begin, middle);
-    auto const right = grow(middle, end);
+    if (effort.is_over()) return at;
+    grow(begin, middle, effort);
+    auto const right = grow(middle, end, effort);
     nodes_[at].right = static_cast<std::int32_t>(right);
     box_of_halves(at);
     return at;

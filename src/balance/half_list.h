@@ -4,6 +4,7 @@
 // All choices for one half of the decisions, as points (D per situation, singles on leg A), and a tree over them.
 #pragma once
 
+#include "balance/effort.h"
 #include "balance/legs.h"
 
 #include <cstdint>
@@ -37,8 +38,12 @@ std::uint64_t size_of(std::vector<Group> const& half, int most_moves = kAnyMoves
 
 class HalfList {
 public:
-    // Every choice of the groups with at most so many moves. The values must fit 31 bits.
-    HalfList(std::vector<Group> const& half, std::vector<std::int64_t> const& start, int most_moves = kAnyMoves);
+    // A point listed, sorted into its tree and boxed.
+    static constexpr std::int64_t kStepsAPoint = 150;
+
+    // Every choice of the groups with at most so many moves. The values must fit 31 bits. Empty when the effort ended
+    // first; the list is then of no use.
+    HalfList(std::vector<Group> const& half, std::vector<std::int64_t> const& start, int most_moves, Effort& effort);
 
     std::size_t size() const { return size_; }
     bool empty() const { return nodes_.empty(); }
@@ -72,7 +77,7 @@ public:
 
 private:
     std::size_t columns() const { return width_ + 2; }
-    std::size_t grow(std::uint32_t begin, std::uint32_t end);
+    std::size_t grow(std::uint32_t begin, std::uint32_t end, Effort& effort);
     std::uint32_t split(std::uint32_t begin, std::uint32_t end);
     std::uint32_t partition(std::uint32_t begin, std::uint32_t end, std::size_t column, std::int32_t pivot);
     void box_of_points(std::size_t node);

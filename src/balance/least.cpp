@@ -15,8 +15,6 @@ namespace legwork {
 namespace {
 
 constexpr int kStarts = 12;
-// A point listed, sorted into its tree and boxed.
-constexpr std::int64_t kStepsAPoint = 150;
 // Where nothing can be proven in the time a person waits, more search is worth little.
 constexpr std::int64_t kImproveSteps = 1'000'000'000;
 
@@ -26,9 +24,10 @@ bool join_all(LegProblem const& p, Least& least, Effort& effort) {
     auto const left_size = size_of(both.left), right_size = size_of(both.right);
     auto const bytes = HalfList::bytes_of(left_size, p.situations()) + HalfList::bytes_of(right_size, p.situations());
     if (!fits_join(p) || bytes > effort.bytes()) return false;
-    if (static_cast<std::int64_t>(left_size + right_size) > effort.left() / kStepsAPoint / 2) return false;
-    HalfList const left(both.left, p.constant), right(both.right, std::vector<std::int64_t>(p.situations(), 0));
-    effort.spend(static_cast<std::int64_t>(left_size + right_size) * kStepsAPoint);
+    if (static_cast<std::int64_t>(left_size + right_size) > effort.left() / HalfList::kStepsAPoint / 2) return false;
+    HalfList const left(both.left, p.constant, kAnyMoves, effort);
+    HalfList const right(both.right, std::vector<std::int64_t>(p.situations(), 0), kAnyMoves, effort);
+    if (effort.is_over()) return false;
     Assignment choice(p.decisions.size());
     Limits limits{{least.worst}, -1};
     return join({left, right, p.least_on_a, p.most_on_a, effort}, limits,
@@ -73,13 +72,12 @@ Least least_worst(LegProblem const& problem, Effort& effort) {
     for (std::size_t k = 0; k < p.situations() && p.situations() > 1; ++k) {
         auto part = effort.part(effort.left() / 4);
         if (auto const worst = SumTable(p, k).least(part)) least.lower_bound = std::max(least.lower_bound, *worst);
-        effort.charge(part, effort.left() / 4);
+        effort.charge(part);
     }
     if (!fits_join(p)) return least;
-    auto const given = std::min(effort.left() / 2, kImproveSteps);
-    auto part = effort.part(given);
+    auto part = effort.part(std::min(effort.left() / 2, kImproveSteps));
     least.choice = improve(p, *least.choice, least.lower_bound, part);
-    effort.charge(part, given);
+    effort.charge(part);
     least.worst = worst_difference(p, *least.choice);
     return least;
 }

@@ -30,7 +30,6 @@ public:
         } else if (free_a_ + free_b_ - in_phase_singles_ < 0) {
             problem_.least_on_a = problem_.most_on_a + 1;
         }
-        problem_.fixed_moves += m_.pinned_moves;
         return std::move(problem_);
     }
 
@@ -109,6 +108,37 @@ private:
 
 LegProblem leg_problem(PanelModel const& model) { return Builder(model).build(); }
 
+std::vector<bool> LegProblem::of_units(std::vector<int> const& units) const {
+    std::vector<bool> found;
+    for (Decision const& d : decisions) found.push_back(std::ranges::count(units, d.unit) > 0);
+    return found;
+}
+
+OpenLegs open_legs(LegProblem const& p, std::vector<signed char> const& made) {
+    OpenLegs legs{p, {}, Assignment(p.decisions.size())};
+    legs.problem.decisions.clear();
+    for (std::size_t i = 0; i < p.decisions.size(); ++i) {
+        Decision const& d = p.decisions[i];
+        if (made[i] == 0) {
+            legs.open.push_back(i);
+            legs.problem.decisions.push_back(d);
+            continue;
+        }
+        legs.choice[i] = made[i] > 0;
+        legs.problem.settled.push_back({d.unit, made[i]});
+        legs.problem.fixed_moves += made[i] > 0 ? d.plus_moves : d.minus_moves;
+        for (std::size_t k = 0; k < p.situations(); ++k) legs.problem.constant[k] += made[i] * d.d[k];
+        if (made[i] > 0 && d.is_single) --legs.problem.least_on_a, --legs.problem.most_on_a;
+    }
+    return legs;
+}
+
+Assignment OpenLegs::with(Assignment const& rest) const {
+    auto whole = choice;
+    for (std::size_t i = 0; i < open.size(); ++i) whole[open[i]] = rest[i];
+    return whole;
+}
+
 LegProblem relaxed_leg_problem(PanelModel const& m) {
     LegProblem p;
     p.constant.assign(m.minimised.size(), 0);
@@ -141,6 +171,7 @@ LegProblem relaxed_leg_problem(PanelModel const& m) {
 
 Signs signs_of(PanelModel const& model, LegProblem const& problem, Assignment const& choice) {
     Signs signs(model.units.size(), 0);
+    for (auto const& [unit, sign] : problem.settled) signs[at(unit)] = sign;
     for (std::size_t i = 0; i < choice.size(); ++i) signs[at(problem.decisions[i].unit)] = choice[i] ? 1 : -1;
     return signs;
 }

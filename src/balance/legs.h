@@ -21,17 +21,30 @@ struct Decision {
 };
 
 struct LegProblem {
-    std::vector<std::int64_t> constant; // per situation
-    std::vector<Decision> decisions;    // in the order of the units
-    int least_on_a = 0, most_on_a = 0;  // singles with +
-    int fixed_moves = 0;                // moves that no choice avoids
+    std::vector<std::int64_t> constant;               // per situation
+    std::vector<Decision> decisions;                  // in the order of the units
+    int least_on_a = 0, most_on_a = 0;                // singles with +
+    int fixed_moves = 0;                              // moves that no choice avoids
+    std::vector<std::pair<int, signed char>> settled; // units whose choice is made, and how
 
     bool has_room() const { return least_on_a <= most_on_a; }
+    // Decisions that hang on one of these units.
+    std::vector<bool> of_units(std::vector<int> const& units) const;
     std::size_t situations() const { return constant.size(); }
 };
 
 // One entry a decision: true for +.
 using Assignment = std::vector<bool>;
+
+// A problem of which some decisions are made.
+struct OpenLegs {
+    LegProblem problem; // of those that are open
+    std::vector<std::size_t> open;
+    Assignment choice; // of the whole problem, as made
+    Assignment with(Assignment const& rest) const;
+};
+// `made`: of each decision +1 or -1; 0: open.
+OpenLegs open_legs(LegProblem const& problem, std::vector<signed char> const& made);
 
 LegProblem leg_problem(PanelModel const& model);
 

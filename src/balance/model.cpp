@@ -27,22 +27,10 @@ void number_cells(PanelModel& m) {
     }
 }
 
-void read_today(PanelModel& m, ModelOptions const& options) {
+void read_today(PanelModel& m) {
     Layout const layout(*m.panel);
-    for (std::size_t i = 0; i < m.circuits.size(); ++i) {
-        Circuit const& c = *m.circuits[i];
-        auto filed = c.space ? slots(layout, *c.space, c.poles) : std::vector<Spot>{};
-        m.is_sent_away.push_back(false);
-        if (int const pin = i < options.pins.size() ? options.pins[i] : 0) {
-            auto put = slots(layout, {pin, 0}, c.poles);
-            m.is_sent_away.back() = filed.empty() || filed.front().space != pin;
-            m.pinned_moves += !filed.empty() && m.is_sent_away.back();
-            // At home it keeps the half it has, where that is legal.
-            if (!m.is_sent_away.back() && layout.is_tandem(pin)) put = filed;
-            filed = std::move(put);
-        }
-        m.today.push_back(std::move(filed));
-    }
+    for (Circuit const* c : m.circuits)
+        m.today.push_back(c->space ? slots(layout, *c->space, c->poles) : std::vector<Spot>{});
 }
 
 int index_of(PanelModel const& m, Circuit const* c) {
@@ -87,7 +75,7 @@ PanelModel panel_model(Job const& job, Panel const& panel, std::map<std::string,
     for (Circuit const* c : m.circuits)
         m.reach.push_back(is_reach_limited(panel, *c) ? reachable(panel, *c) : std::vector<bool>{});
     number_cells(m);
-    read_today(m, options);
+    read_today(m);
     m.units = units_of(m, options);
     judge_today(m, options);
     return m;

@@ -37,8 +37,6 @@ struct Unit {
 struct ModelOptions {
     bool hold_all = false;      // what has a space keeps it, legal or not
     std::vector<int> leave_out; // circuits that get no space
-    // Circuits put on a full-size space (0: not) before the search; they count as moved where they stood elsewhere.
-    std::vector<int> pins;
 };
 
 struct PanelModel {
@@ -48,8 +46,8 @@ struct PanelModel {
     Legs legs = Legs::two;
     std::vector<Circuit const*> circuits;
     std::vector<CircuitLoad> loads;
-    std::vector<bool> is_sent_away;       // pinned to another space than the file's
-    std::vector<std::vector<Spot>> today; // slots of each circuit, pins applied; empty: new
+    std::vector<std::vector<Spot>> today; // slots of each circuit; empty: new
+    std::vector<bool> grows;              // typed in on a half; full-size where it stays
     std::vector<std::vector<bool>> reach; // of each circuit by space; empty: anywhere
     std::vector<int> space_of_cell, cell_of_space;
     std::vector<bool> line_end;         // the last cell of its line
@@ -57,7 +55,6 @@ struct PanelModel {
     std::vector<Leg> leg;               // of a cell
     std::vector<Unit> units;            // in the order of their first circuit
     std::vector<std::size_t> minimised; // situations that count
-    int pinned_moves = 0;
     // Half-size breakers could be moved or added and are not: what is best here may not be best of all.
     bool halves_left_alone = false;
     // What no layout can cure: fixed circuits that stand illegally. One sentence each.

@@ -11,9 +11,9 @@
 namespace legwork {
 
 std::optional<Slots> laid_out(PanelModel const& model, LegProblem const& problem, Room const& room,
-                              Assignment const& choice) {
+                              Assignment const& choice, Effort& effort) {
     auto const signs = signs_of(model, problem, choice);
-    auto const rooming = room.rooming(signs);
+    auto const rooming = room.rooming(signs, effort);
     if (!rooming) return {};
     return place(model, signs, *rooming);
 }
@@ -35,7 +35,7 @@ void fill(PanelPlan& plan, PanelModel const& m, Slots const& slots) {
     if (m.legs == Legs::two && complete) plan.imbalance_va = worst_imbalance(plan.situations);
 }
 
-void fill_front(PanelPlan& plan, PanelModel const& m, Front const& front, Room const& room, Effort& effort) {
+void fill_front(PanelPlan& plan, PanelModel const& m, Front const& front, Effort& effort) {
     if (m.legs != Legs::two || front.steps.empty()) return;
     plan.least_imbalance_va = front.least;
     plan.lower_bound_va = front.lower_bound;
@@ -46,7 +46,7 @@ void fill_front(PanelPlan& plan, PanelModel const& m, Front const& front, Room c
     plan.proven = *plan.lower_bound_va == front.least;
     plan.tradeoff.clear();
     for (auto const& step : front.steps) plan.tradeoff.push_back({step.moves, step.worst});
-    plan.tradeoff_proven_to = room.is_exact() && !m.halves_left_alone ? front.proven_to : -1;
+    plan.tradeoff_proven_to = m.halves_left_alone ? -1 : front.proven_to;
 }
 
 LegLoads carried(PanelModel const& m, PanelPlan const& plan) {

@@ -15,15 +15,15 @@ namespace legwork {
 // One entry a circuit of the panel; empty: no space.
 using Slots = std::vector<std::vector<Spot>>;
 
-// Spaces for an assignment of the model's problem; none when reach forbids them.
+// Spaces for an assignment of the model's problem; none when none was found within reach.
 std::optional<Slots> laid_out(PanelModel const& model, LegProblem const& problem, Room const& room,
-                              Assignment const& choice);
+                              Assignment const& choice, Effort& effort);
 
 // Placements, situations, imbalance and moves of a layout.
 void fill(PanelPlan& plan, PanelModel const& model, Slots const& slots);
 
 // What the front says: least imbalance, bound, trade-off. Nothing on a panel with nothing to balance.
-void fill_front(PanelPlan& plan, PanelModel const& model, Front const& front, Room const& room, Effort& effort);
+void fill_front(PanelPlan& plan, PanelModel const& model, Front const& front, Effort& effort);
 
 // What the feeder of this panel carries: the legs of what is placed, and half on each leg of what is not.
 LegLoads carried(PanelModel const& model, PanelPlan const& plan);

@@ -18,21 +18,17 @@ std::size_t at(int i) { return static_cast<std::size_t>(i); }
 class Placer {
 public:
     Placer(PanelModel const& m, Signs const& signs, Rooming const& r)
-        : m_(m), signs_(signs), rooming_(r), layout_(*m.panel), neat_(m), empty_(r.empty), slots_(m.circuits.size()) {}
+        : m_(m), signs_(signs), rooming_(r), neat_(m), empty_(r.empty), slots_(m.circuits.size()) {}
 
     std::optional<Slots> run() {
         for (std::size_t i = 0; i < m_.units.size(); ++i) stay(m_.units[i], static_cast<int>(i));
-        if (out_of_reach_) return {};
         neat_.look(slots_);
-        std::vector<int> near, pairs, singles;
+        std::vector<int> pairs, singles;
         for (std::size_t i = 0; i < m_.units.size(); ++i) {
             Unit const& u = m_.units[i];
             if (u.held || rooming_.fate[i] != Fate::lift) continue;
-            bool const limited = is_limited(u.a) || (u.b >= 0 && is_limited(u.b));
-            (limited ? near : u.kind == Unit::Kind::single ? singles : pairs).push_back(static_cast<int>(i));
+            (u.kind == Unit::Kind::single ? singles : pairs).push_back(static_cast<int>(i));
         }
-        int const pairs_later = static_cast<int>(pairs.size());
-        if (!place_near(near, 0, pairs_later)) return {};
         if (!place_pairs(pairs)) return {};
         auto const before = slots_;
         if (!place_singles(singles)) return {};
@@ -44,27 +40,27 @@ public:
 
 private:
     int space(int cell) const { return m_.space_of_cell[at(cell)]; }
-    // What is not held stands on a full-size breaker unless halves are legal there.
-    Spot today(int circuit, bool held, std::size_t slot = 0) const {
-        Spot s = m_.today[at(circuit)][slot];
-        if (!held && !layout_.is_tandem(s.space)) s.half = 0;
-        return s;
+    std::vector<Spot> today(int circuit) const {
+        auto spots = m_.today[at(circuit)];
+        if (m_.grows[at(circuit)])
+            for (Spot& s : spots) s.half = 0;
+        return spots;
     }
 
     void stay(Unit const& u, int index) {
         if (u.held) {
-            slots_[at(u.a)] = m_.today[at(u.a)];
-            if (u.b >= 0) slots_[at(u.b)] = m_.today[at(u.b)];
+            slots_[at(u.a)] = today(u.a);
+            if (u.b >= 0) slots_[at(u.b)] = today(u.b);
             return;
         }
         switch (rooming_.fate[at(index)]) {
         case Fate::home: return stay_home(u, index);
         case Fate::keep_a:
-            slots_[at(u.a)] = {today(u.a, u.a_held)};
+            slots_[at(u.a)] = today(u.a);
             slots_[at(u.b)] = {{space(rooming_.other_cell[at(index)]), 0}};
             return;
         case Fate::keep_b:
-            slots_[at(u.b)] = {today(u.b, u.b_held)};
+            slots_[at(u.b)] = today(u.b);
             slots_[at(u.a)] = {{space(rooming_.other_cell[at(index)]), 0}};
             return;
         case Fate::lift: return;
@@ -72,33 +68,30 @@ private:
     }
 
     void stay_home(Unit const& u, int index) {
-        for (std::size_t i = 0; i < m_.today[at(u.a)].size(); ++i) slots_[at(u.a)].push_back(today(u.a, u.a_held, i));
+        slots_[at(u.a)] = today(u.a);
         if (u.b < 0) return;
-        slots_[at(u.b)] = {today(u.b, u.b_held)};
+        slots_[at(u.b)] = today(u.b);
         bool const a_on_a = m_.leg[at(u.cell_a)] == Leg::a;
         if (m_.legs == Legs::two && !u.half_held() && signs_[at(index)] != (a_on_a ? 1 : -1)) {
             std::swap(slots_[at(u.a)], slots_[at(u.b)]);
-            out_of_reach_ = !m_.reaches(u.a, u.cell_b) || !m_.reaches(u.b, u.cell_a) || out_of_reach_;
         }
     }
 
-    bool is_limited(int circuit) const { return !m_.reach[at(circuit)].empty(); }
-
-    // Which of a pair's circuits is on the upper cell.
+    // Half a of a pair is on the upper cell; in phase wherever its wires let it.
     bool a_is_upper(int unit, int upper) const {
-        return m_.legs != Legs::two || (signs_[at(unit)] > 0) == (m_.leg[at(upper)] == Leg::a);
+        if (m_.legs == Legs::two) return (signs_[at(unit)] > 0) == (m_.leg[at(upper)] == Leg::a);
+        return turned_cost(unit, upper, true) < kForbidden;
     }
-    bool fits_pair(int unit, int upper) const {
-        Unit const& u = m_.units[at(unit)];
-        if (u.b < 0) return m_.reaches(u.a, upper) && m_.reaches(u.a, upper + 1);
-        bool const up = a_is_upper(unit, upper);
-        return m_.reaches(up ? u.a : u.b, upper) && m_.reaches(up ? u.b : u.a, upper + 1);
-    }
-    std::int64_t pair_cost(int unit, int upper) const {
+    std::int64_t turned_cost(int unit, int upper, bool a_up) const {
         Unit u = m_.units[at(unit)];
-        if (u.b >= 0 && !a_is_upper(unit, upper)) std::swap(u.a, u.b);
-        return neat_.cost(u, space(upper), space(upper + 1));
+        if (u.b < 0)
+            return fits(u.a, upper) && fits(u.a, upper + 1) ? neat_.cost(u, space(upper), space(upper + 1))
+                                                            : kForbidden;
+        if (!a_up) std::swap(u.a, u.b);
+        return fits(u.a, upper) && fits(u.b, upper + 1) ? neat_.cost(u, space(upper), space(upper + 1)) : kForbidden;
     }
+    bool fits(int circuit, int cell) const { return m_.reaches(circuit, cell); }
+    std::int64_t pair_cost(int unit, int upper) const { return turned_cost(unit, upper, a_is_upper(unit, upper)); }
     void put_pair(int unit, int upper) {
         Unit const& u = m_.units[at(unit)];
         Spot const s{space(upper), 0}, t{space(upper + 1), 0};
@@ -113,50 +106,16 @@ private:
     bool is_site(int upper) const {
         return upper + 1 < m_.cells() && empty_[at(upper)] && empty_[at(upper + 1)] && m_.joined(upper, upper + 1);
     }
-    bool on_leg(int unit, int cell) const {
-        return m_.legs != Legs::two || signs_[at(unit)] == 0 || (signs_[at(unit)] > 0) == (m_.leg[at(cell)] == Leg::a);
+    bool may_stand(int unit, int cell) const {
+        bool const on_leg =
+            m_.legs != Legs::two || signs_[at(unit)] == 0 || (signs_[at(unit)] > 0) == (m_.leg[at(cell)] == Leg::a);
+        return on_leg && fits(m_.units[at(unit)].a, cell);
     }
 
-    int sites_left() const {
-        int sites = 0, run = 0;
-        for (int c = 0; c < m_.cells(); ++c) {
-            run = empty_[at(c)] ? run + 1 : 0;
-            if (run == 2) ++sites, run = 0;
-            if (m_.line_end[at(c)]) run = 0;
-        }
-        return sites;
-    }
-
-    // Circuits of limited reach one by one on their cheapest places, going back where the rest would not fit.
-    bool place_near(std::vector<int> const& near, std::size_t n, int pairs_later) {
-        if (++tries_ > kMostTries) return false;
-        if (n == near.size()) return sites_left() >= pairs_later;
-        int const index = near[n];
-        Unit const& u = m_.units[at(index)];
-        bool const pair = u.kind != Unit::Kind::single;
-        std::vector<std::pair<std::int64_t, int>> places;
-        for (int c = 0; c < m_.cells(); ++c) {
-            if (pair && is_site(c) && fits_pair(index, c)) places.push_back({pair_cost(index, c), c});
-            if (!pair && empty_[at(c)] && on_leg(index, c) && m_.reaches(u.a, c))
-                places.push_back({neat_.cost(u.a, space(c)), c});
-        }
-        std::ranges::sort(places);
-        for (auto const& [cost, c] : places) {
-            if (pair)
-                put_pair(index, c);
-            else
-                slots_[at(u.a)] = {{space(c), 0}}, empty_[at(c)] = false;
-            if (place_near(near, n + 1, pairs_later)) return true;
-            empty_[at(c)] = true;
-            if (pair) empty_[at(c + 1)] = true;
-        }
-        return false;
-    }
-
-    // The sites nearest the main that hold all pairs, then who takes which.
+    // The sites nearest the main that hold all pairs, if it is not settled where, then who takes which.
     bool place_pairs(std::vector<int> const& pairs) {
         if (pairs.empty()) return true;
-        auto const sites = nearest_sites(static_cast<int>(pairs.size()));
+        auto const sites = rooming_.sites ? *rooming_.sites : nearest_sites(static_cast<int>(pairs.size()));
         if (sites.size() < pairs.size()) return false;
         std::vector<std::vector<std::int64_t>> cost;
         for (int const u : pairs) {
@@ -201,7 +160,7 @@ private:
         for (int const u : singles) {
             cost.emplace_back();
             for (int const c : cells)
-                cost.back().push_back(on_leg(u, c) ? neat_.cost(m_.units[at(u)].a, space(c)) : kForbidden);
+                cost.back().push_back(may_stand(u, c) ? neat_.cost(m_.units[at(u)].a, space(c)) : kForbidden);
         }
         auto const taken = cheapest_assignment(cost);
         if (!taken) return false;
@@ -210,16 +169,12 @@ private:
         return true;
     }
 
-    static constexpr int kMostTries = 20000;
     PanelModel const& m_;
     Signs const& signs_;
     Rooming const& rooming_;
-    Layout layout_;
     Neatness neat_;
     std::vector<bool> empty_;
-    bool out_of_reach_ = false;
     Slots slots_;
-    int tries_ = 0;
 };
 
 } // namespace

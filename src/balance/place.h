@@ -13,8 +13,7 @@ namespace legwork {
 
 // The slots of each circuit of the model (empty: left out), with exactly the moves that the signs and the rooming
 // cost. Who stays is not touched; all others are placed as neatly as these legs allow: pairs first, then singles,
-// each by the cheapest assignment. Circuits with a limited reach are placed before all others, trying their spaces
-// in turn. None when nothing in reach fits (or no end of trying is in sight).
+// each by the cheapest assignment in which nobody is out of reach. None when the rooming leaves no such layout.
 std::optional<std::vector<std::vector<Spot>>> place(PanelModel const& model, Signs const& signs,
                                                     Rooming const& rooming);
 

@@ -39,7 +39,8 @@ struct PanelPlan {
     std::vector<Placement> placements;     // in the file's order; every circuit of the panel
     std::vector<SituationLoad> situations; // "connected" first, then the file's
     // Null where there is nothing to balance (one phase, DC). imbalance_va also where a circuit found no space; the
-    // other two also where no legal layout of all circuits was found.
+    // other two also where no legal layout of all circuits was found. Unless `proven` least_imbalance_va is only the
+    // least that was found, and nobody may be told that there is none less.
     std::optional<std::int64_t> imbalance_va, least_imbalance_va, lower_bound_va;
     // About least_imbalance_va: no layout is better, half-size breakers included. False when the search was cut short,
     // or when half-size breakers, which are never placed anew, might do better.

@@ -21,18 +21,16 @@ public:
 
     PanelModel const& model() const { return model_; }
     LegProblem const& problem() const { return problem_; }
-    Room const& room() const { return room_; }
+    Room const& room() const { return *room_; }
     Front const& front() const { return front_; }
     bool has_layout() const { return front_.fewest_moves.has_value(); }
-    // Some circuit that may land elsewhere does not reach every space.
-    bool reach_matters() const;
-    // Of step number `n`; none when reach forbids it, or the effort does not suffice.
+    // Of step number `n`; none when the effort does not suffice.
     std::optional<Slots> layout(std::size_t n, Effort& effort) const;
 
 private:
     PanelModel model_;
+    std::unique_ptr<Room> room_;
     LegProblem problem_;
-    Room room_;
     Front front_;
 };
 

@@ -20,19 +20,26 @@ class Today {
 public:
     Today(PanelModel const& m, ModelOptions const& options) : m_(m), layout_(*m.panel), here_(at(m.panel->spaces) + 1) {
         for (int i = 0; i < static_cast<int>(m.circuits.size()); ++i) {
-            bool const pinned = at(i) < options.pins.size() && options.pins[at(i)];
-            stays_.push_back(!m.today[at(i)].empty() && (options.hold_all || pinned || m.circuits[at(i)]->fixed));
+            stays_.push_back(!m.today[at(i)].empty() && (options.hold_all || m.circuits[at(i)]->fixed));
             for (Spot const s : m.today[at(i)]) here_[at(s.space)].push_back({i, s.half});
         }
     }
 
     bool stays(int i) const { return stays_[at(i)]; }
 
+    // A breaker is of one size: on halves only where each of its spaces takes them, else it is judged as full-size.
     Verdict verdict(int i) const {
         if (m_.today[at(i)].empty()) return Verdict::absent;
-        auto worst = Verdict::full;
-        for (Spot const s : m_.today[at(i)]) worst = std::min(worst, verdict(i, s));
-        return worst;
+        if (is_on_halves(i)) return Verdict::half;
+        return std::ranges::all_of(m_.today[at(i)], [&](Spot s) { return takes_full(i, s); }) ? Verdict::full
+                                                                                              : Verdict::no;
+    }
+
+    // Typed in on a half, and full-size if it stays: some space of it takes no halves.
+    bool grows(int i) const {
+        auto const& spots = m_.today[at(i)];
+        return !stays(i) && std::ranges::any_of(spots, [](Spot s) { return s.half != 0; }) &&
+               !std::ranges::all_of(spots, [&](Spot s) { return layout_.is_tandem(s.space); });
     }
 
     // Somebody else than circuits i and j has a half of the space.
@@ -74,21 +81,31 @@ private:
         });
     }
 
-    Verdict verdict(int i, Spot s) const {
-        if (is_wall(s.space)) return Verdict::no;
+    // The space takes what stands on it today as halves.
+    bool takes_halves(int space) const {
+        auto const& here = here_[at(space)];
+        return !is_wall(space) && layout_.is_tandem(space) && here.size() <= 2 &&
+               std::ranges::all_of(here, [](Occupant const& o) { return o.half != 0; }) &&
+               (here.size() < 2 || here[0].half != here[1].half);
+    }
+    bool is_on_halves(int i) const {
+        auto const& spots = m_.today[at(i)];
+        return !spots.empty() && std::ranges::all_of(spots, [&](Spot s) { return takes_halves(s.space); });
+    }
+
+    // Of those who are not legal as halves one can stay, as a full-size breaker. Two plain circuits may settle which;
+    // the halves of a pair are settled with the pair; else who is held stays, or the first in the file.
+    bool takes_full(int i, Spot s) const {
+        if (is_wall(s.space)) return false;
         auto const& here = here_[at(s.space)];
-        bool const halves = layout_.is_tandem(s.space) && here.size() <= 2 &&
-                            std::ranges::all_of(here, [](Occupant const& o) { return o.half != 0; }) &&
-                            (here.size() < 2 || here[0].half != here[1].half);
-        if (halves) return Verdict::half;
-        // Not legal as halves: one of them can stay, as a full-size breaker. Two plain circuits may settle which;
-        // the halves of a pair are settled with the pair; else who is held stays, or the first in the file.
-        if (here.size() == 1) return Verdict::full;
-        if (here.size() == 2 && is_plain_single(here[0].circuit) && is_plain_single(here[1].circuit))
-            return Verdict::full;
-        if (here.size() == 2 && are_mates(here[0].circuit, here[1].circuit)) return Verdict::full;
+        if (here.size() == 1) return true;
+        // Beside a half that stays it cannot grow; if it is held it need not.
+        if (std::ranges::any_of(here, [&](Occupant const& o) { return o.circuit != i && is_on_halves(o.circuit); }))
+            return stays(i);
+        if (here.size() == 2 && is_plain_single(here[0].circuit) && is_plain_single(here[1].circuit)) return true;
+        if (here.size() == 2 && are_mates(here[0].circuit, here[1].circuit)) return true;
         auto const held = std::ranges::find_if(here, [&](Occupant const& o) { return stays(o.circuit); });
-        return (held != here.end() ? held->circuit : here.front().circuit) == i ? Verdict::full : Verdict::no;
+        return (held != here.end() ? held->circuit : here.front().circuit) == i;
     }
 
     PanelModel const& m_;
@@ -116,6 +133,7 @@ public:
             if (u.held || u.a_held) wall_up(u.a);
             if (u.b >= 0 && (u.held || u.b_held)) wall_up(u.b);
         }
+        for (int i = 0; i < static_cast<int>(m_.circuits.size()); ++i) m_.grows.push_back(today_.grows(i));
     }
 
 private:
@@ -130,9 +148,7 @@ private:
         return words;
     }
     // Held as the file has it, legal or not.
-    bool is_filed(int circuit) const {
-        return hold_all_ && !m_.today[at(circuit)].empty() && !m_.is_sent_away[at(circuit)];
-    }
+    bool is_filed(int circuit) const { return hold_all_ && !m_.today[at(circuit)].empty(); }
     void contradict(std::string words) { m_.contradictions.push_back(std::move(words)); }
     void wall_up(int circuit) {
         for (Spot const s : m_.today[at(circuit)])
@@ -170,8 +186,8 @@ private:
     bool legal_together(Unit const& u) const {
         if (u.cell_a < 0 || u.cell_b < 0) return false;
         if (adjacent(u.cell_a, u.cell_b)) return true;
-        if (m_.is_sent_away[at(u.a)] || m_.is_sent_away[at(u.b)]) return false;
-        if (m_.legs != Legs::two) return true; // it is no worse than elsewhere
+        // In phase it is no worse than elsewhere, but one space holds both only where it takes halves.
+        if (m_.legs != Legs::two) return u.cell_a != u.cell_b || today_.verdict(u.a) == Verdict::half;
         bool const tied = m_.circuits[at(u.a)]->tie != Tie::none || m_.circuits[at(u.b)]->tie != Tie::none;
         return !tied && m_.leg[at(u.cell_a)] != m_.leg[at(u.cell_b)];
     }

@@ -3,6 +3,8 @@
 
 #include "balance/why.h"
 
+#include "balance/line_room.h"
+
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
@@ -14,6 +16,7 @@ namespace {
 
 std::size_t at(int i) { return static_cast<std::size_t>(i); }
 constexpr std::size_t kNamed = 6;
+constexpr std::int64_t kSteps = 1'000'000'000; // counted only
 
 std::string listed(std::vector<std::string> words) {
     if (words.size() <= kNamed) return fmt::format("{}", fmt::join(words, ", "));
@@ -95,7 +98,7 @@ std::string too_many(Need const& n, int free, bool filed) {
     return words + fmt::format("; free {} more, or feed some of it from a sub-panel or a larger panel", short_of);
 }
 
-std::string too_narrow(PanelModel const& m, Need const& n, Room const& room, bool filed) {
+std::string too_narrow(PanelModel const& m, Need const& n, LineRoom const& room, bool filed) {
     bool all_single = true;
     auto const left = gaps(m, &all_single);
     bool const facing = m.legs == Legs::two && m.panel->bus_legs == Panel::Bus::by_column;
@@ -137,9 +140,29 @@ std::string no_neighbour(PanelModel const& m) {
                        listed(who));
 }
 
+// There is room, but not within reach of all wires; `proven`: every way was tried.
+std::string out_of_reach(PanelModel const& m, bool proven) {
+    std::vector<std::string> who;
+    for (Unit const& u : m.units)
+        for (int const c : {u.a, u.b})
+            if (c >= 0 && !u.held && !m.reach[at(c)].empty()) who.push_back(m.mark(c));
+    return fmt::format("{} within reach of the wires of {}; give them more cable, change `reach`, or free spaces there",
+                       proven ? "there is no layout" : "no layout was found", listed(who));
+}
+
+// There is room if all wires reach all spaces.
+bool has_room_without_reach(PanelModel const& m, LegProblem const& problem, LineRoom const& room) {
+    Effort effort(kSteps, 0);
+    return m.contradictions.empty() && problem.has_room() && room.pairs_asked() <= room.pairs_that_fit() &&
+           room.fewest_moves(problem.least_on_a, problem.most_on_a, effort).moves;
+}
+
 } // namespace
 
-std::string why_no_room(PanelModel const& m, LegProblem const& problem, Room const& room, bool filed) {
+std::string why_no_room(PanelModel const& m, bool filed, bool proven) {
+    auto const problem = leg_problem(m);
+    LineRoom const room(m);
+    if (has_room_without_reach(m, problem, room)) return out_of_reach(m, proven);
     if (!m.contradictions.empty()) return fmt::format("{}", fmt::join(m.contradictions, "; "));
     auto const need = need_of(m);
     auto const free = static_cast<int>(std::ranges::count(m.wall, false));
@@ -160,15 +183,6 @@ std::string why_no_room(PanelModel const& m, LegProblem const& problem, Room con
         words += fmt::format(". Half-size breakers in {} were not tried; with them there may be room", listed(spaces));
     }
     return words;
-}
-
-std::string why_out_of_reach(PanelModel const& m, bool proven) {
-    std::vector<std::string> who;
-    for (Unit const& u : m.units)
-        for (int const c : {u.a, u.b})
-            if (c >= 0 && !u.held && !m.reach[at(c)].empty()) who.push_back(m.mark(c));
-    return fmt::format("{} within reach of the wires of {}; give them more cable, change `reach`, or free spaces there",
-                       proven ? "there is no layout" : "no layout was found", listed(who));
 }
 
 std::string why_not_so_few(PanelModel const& m, int asked, int fewest) {

@@ -4,6 +4,7 @@
 // legwork balance JOB: spaces for all circuits, with the proof.
 
 #include "balance/balance.h"
+#include "balance/effort.h"
 
 #include "check/check.h"
 #include "cli/command.h"
@@ -53,15 +54,27 @@ void tell(Session const& s, Plan const& plan, Saved const& saved, Streams& strea
         streams.out << "The file is unchanged; --write puts these spaces into it.\n";
 }
 
+// Judging the job searches too, before and after; of a hard stop it has a small part.
+std::optional<double> to_judge(std::optional<double> seconds) {
+    if (!seconds) return {};
+    return std::min(0.25, *seconds / 4);
+}
+
+std::optional<double> left_until(std::optional<Effort::Clock::time_point> stop) {
+    if (!stop) return {};
+    return std::chrono::duration<double>(*stop - Effort::Clock::now()).count();
+}
+
 int run(Options const& options, Streams& streams) {
     if (options.write && options.file == "-")
         return tell_problems(one_problem("", "--write cannot change standard input", "name the job file"), options.json,
                              streams),
                exit_not_understood;
-    auto opened = open_job(options.file);
+    auto const stop = Effort::after(options.seconds);
+    auto opened = open_job(options.file, to_judge(options.seconds));
     if (!opened.session) return tell_problems(opened.problems, options.json, streams), exit_not_understood;
     auto& s = *opened.session;
-    auto const plan = balance(s.job, {options.best, options.moves, options.seconds});
+    auto const plan = balance(s.job, {options.best, options.moves, left_until(stop)});
     require_sound(s.job, plan, false);
     Saved saved;
     if (options.write && has_room(plan)) saved = save_spaces(s, plan);

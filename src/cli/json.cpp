@@ -79,7 +79,7 @@ Json panel_json(Job const& job, PanelPlan const& p) {
               {"supplies", names},
               {"proven", p.proven},
               {"imbalance_va", or_null(p.imbalance_va)},
-              {"least_imbalance_va", or_null(p.least_imbalance_va)},
+              {"least_imbalance_va", or_null(p.proven ? p.least_imbalance_va : std::nullopt)},
               {"lower_bound_va", or_null(p.lower_bound_va)},
               {"situations", list(p.situations, situation_json)},
               {"moves", p.moves},
@@ -89,6 +89,7 @@ Json panel_json(Job const& job, PanelPlan const& p) {
                                 })},
               {"placements", list(p.placements, placement_json)}};
     if (!p.why.empty()) made["why"] = p.why;
+    if (!p.proven) made["best_found_va"] = or_null(p.least_imbalance_va);
     if (p.stopped_by_time) made["stopped"] = "time";
     return made;
 }

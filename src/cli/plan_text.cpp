@@ -49,12 +49,12 @@ void print_tradeoff(PanelPlan const& plan, std::ostream& out) {
 
 void print_proof(PanelPlan const& plan, std::ostream& out) {
     if (!plan.imbalance_va || !plan.least_imbalance_va) return;
-    out << fmt::format("\nWorst imbalance of this plan {} VA; the least there is {} VA", *plan.imbalance_va,
-                       *plan.least_imbalance_va);
+    out << fmt::format("\nWorst imbalance of this plan {} VA; ", *plan.imbalance_va);
     if (plan.proven)
-        out << ", proven: no plan does better.\n";
+        out << fmt::format("the least there is {} VA, proven: no plan does better.\n", *plan.least_imbalance_va);
     else
-        out << fmt::format(", not proven: no plan does better than {} VA{}.\n", plan.lower_bound_va.value_or(0),
+        out << fmt::format("the best found {} VA, not proven: no plan does better than {} VA{}.\n",
+                           *plan.least_imbalance_va, plan.lower_bound_va.value_or(0),
                            plan.stopped_by_time ? ", and the search was stopped by --seconds" : "");
 }
 

@@ -37,7 +37,7 @@ Saved save_edits(Session const& session, std::vector<Edit> const& edits, std::st
     if (!edited.why.empty())
         throw Failure(fmt::format("cannot put the {} into {}: {}", what, session.file, edited.why));
     // Judged before it is written: what cannot be read again is not put in anybody's file.
-    auto reopened = open_job(session.file, edited.bytes);
+    auto reopened = open_job(session.file, edited.bytes, session.seconds);
     if (!reopened.session)
         throw Failure(fmt::format("the changed job would not be readable, so {} was left as it is", session.file));
     auto const replaced = replace_file(session.file, session.bytes, edited.bytes);

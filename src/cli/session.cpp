@@ -37,7 +37,8 @@ void require_sound(Job const& job, Plan const& plan, bool filed) {
             joined(faults, "; "));
 }
 
-Opened open_job(std::string const& file, std::string bytes, std::shared_ptr<Fonts const> fonts) {
+Opened open_job(std::string const& file, std::string bytes, std::optional<double> seconds,
+                std::shared_ptr<Fonts const> fonts) {
     auto read = read_job(bytes, vocabulary());
     if (!read.job) return {std::nullopt, {file, std::move(read.problems)}};
     Session s;
@@ -47,23 +48,22 @@ Opened open_job(std::string const& file, std::string bytes, std::shared_ptr<Font
     s.places = std::move(read.places);
     s.book = code_book(s.job.code);
     if (!s.book) throw Failure("there is no code book for " + s.job.code);
-    s.plan = as_filed(s.job);
+    s.seconds = seconds;
+    s.plan = as_filed(s.job, seconds);
     require_sound(s.job, s.plan, true);
     s.fonts = fonts ? std::move(fonts) : std::make_shared<Fonts const>(share_folder("fonts"));
     s.findings = all_findings(s);
     return {std::move(s), {}};
 }
 
-Opened open_job(std::string const& file, std::string bytes) { return open_job(file, std::move(bytes), nullptr); }
-
-Opened open_job(std::string const& file) {
+Opened open_job(std::string const& file, std::optional<double> seconds) {
     std::string why;
     auto bytes = read_file(file, kLargestJob, why);
     if (!bytes) return refused(file, "cannot read it: " + why, "name a job file, or \"-\" for standard input");
     if (bytes->size() > kLargestJob)
         return refused(file, "it is larger than 1 MiB",
                        "name a job file: the largest real ones are a hundredth of that");
-    return open_job(file, std::move(*bytes));
+    return open_job(file, std::move(*bytes), seconds);
 }
 
 int error_exit(Session const& session) {

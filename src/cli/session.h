@@ -27,7 +27,8 @@ struct Session {
     Job job;
     Places places;
     CodeBook const* book = nullptr;
-    Plan plan; // the panels as the file has them, rechecked
+    Plan plan;                     // the panels as the file has them, rechecked
+    std::optional<double> seconds; // the search for that plan had at most so long
     std::shared_ptr<Fonts const> fonts;
     Findings findings; // all, worst first; accepted ones marked
 };
@@ -38,10 +39,10 @@ struct Opened {
 };
 
 // Reads and judges the job. Throws Failure when legwork itself is broken: a plan that does not add up, missing fonts.
-Opened open_job(std::string const& file);
-Opened open_job(std::string const& file, std::string bytes);
-Opened open_job(std::string const& file, std::string bytes,
-                std::shared_ptr<Fonts const> fonts); // fonts at hand, or null
+// `seconds`: a hard stop for the search that judging takes. `fonts`: those at hand, null where they are to be read.
+Opened open_job(std::string const& file, std::optional<double> seconds = {});
+Opened open_job(std::string const& file, std::string bytes, std::optional<double> seconds,
+                std::shared_ptr<Fonts const> fonts = nullptr);
 
 // Throws Failure when the plan does not hold: nothing of it may then be shown.
 void require_sound(Job const& job, Plan const& plan, bool filed);

@@ -75,7 +75,6 @@ private:
 
     void panel(Panel const& p, PanelPlan const& q, FeederLoads const& under, BalanceOptions const& options) {
         auto const& front = front_of(p, Today::may_move, under);
-        if (has_short_wires(p)) return honest(p, q, front, under, options);
         if (front.empty()) return impossible(q);
         if (phase(job_, p) != Phase::two_legs) {
             bool const enough = !options.max_moves || *options.max_moves >= front.front().moves;
@@ -103,30 +102,6 @@ private:
     void proof(Panel const& p, PanelPlan const& q) {
         if (!p.tandem.empty() && !q.proven) return check(q.lower_bound_va < q.least_imbalance_va, "a bound too high");
         check(q.proven && q.lower_bound_va == q.least_imbalance_va, "not proven");
-    }
-    bool has_short_wires(Panel const& p) const {
-        auto const all = circuits_on(job_, p);
-        return std::any_of(all.begin(), all.end(),
-                           [](Circuit const* c) { return !c->reach_side.empty() || !c->reach_spaces.empty(); });
-    }
-    // Short wires are outside what is exact: a plan must hold and be no better than can be, and what is proven be so.
-    void honest(Panel const& p, PanelPlan const& q, std::vector<Step> const& front, FeederLoads const& under,
-                BalanceOptions const& options) {
-        BalanceOptions some;
-        some.max_moves = options.max_moves.value_or(1000);
-        if (!q.why.empty()) return check(!chosen(front, some), "no plan where there is one: " + q.why);
-        plan_holds(q, Today::may_move, under);
-        if (phase(job_, p) != Phase::two_legs) return;
-        if (front.empty()) return check(false, "a plan for an impossible panel");
-        some.max_moves = q.moves;
-        check(q.imbalance_va >= chosen(front, some)->imbalance, "a plan better than can be");
-        check(!q.proven || q.least_imbalance_va == front.back().imbalance, "a false proof");
-        check(q.lower_bound_va <= front.back().imbalance, "a bound too high");
-        for (TradeoffStep const& t : q.tradeoff) {
-            some.max_moves = t.moves;
-            auto const least = chosen(front, some);
-            check(least && least->imbalance <= t.imbalance_va, "a step better than can be");
-        }
     }
     void impossible(PanelPlan const& q) {
         check(q.placements.empty() && !q.why.empty(), "a plan for an impossible panel");
@@ -168,10 +143,6 @@ private:
         }
     }
     void filed(Panel const& p, PanelPlan const& q, FeederLoads const& under) {
-        if (has_short_wires(p)) {
-            if (q.why.empty()) plan_holds(q, Today::stays, under);
-            return;
-        }
         auto const& held = front_of(p, Today::stays, under);
         auto const& free = front_of(p, Today::may_move, under);
         if (held.empty()) {

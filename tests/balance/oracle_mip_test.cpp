@@ -72,3 +72,35 @@ TEST_CASE("balance against cbc: 24 and 42 spaces", "[balance][oracle][mip]") {
         CHECK(recounted.imbalance == told(p, {}));
     }
 }
+
+namespace {
+// Loads of 500 VA each, some of 1000: a solver proves such panels soon, if not those with any loads.
+Job coarse(Job job) {
+    job.situations.clear();
+    for (std::size_t i = 0; i < job.circuits.size(); ++i) {
+        job.circuits[i].measured.reset();
+        job.circuits[i].load = VoltAmperes{i % 3 == 0 ? 1'000'000 : 500'000};
+    }
+    return job;
+}
+} // namespace
+
+TEST_CASE("balance against cbc: wires that reach few spaces, every place of every circuit",
+          "[balance][oracle][mip][reach]") {
+    if (auto const package = missing_package("cbc"); !package.empty()) FAIL("install the package " << package);
+    auto const kind = GENERATE(RandomPanel{.most_spaces = 24, .reach = true, .short_wires = 60},
+                               RandomPanel{.most_spaces = 28, .reach = true, .within = 25},
+                               RandomPanel{.most_spaces = 26, .pair_heavy = true, .reach = true});
+    for (std::uint64_t seed = 60'000; seed < 60'020; ++seed) {
+        Job const job = coarse(random_job(seed, kind));
+        CAPTURE(seed, as_toml(job));
+        if (phase(job, job.panels[0]) != Phase::two_legs) continue;
+        auto const b = board(job, job.panels[0], Today::may_move);
+        PanelPlan const p = best(job);
+        auto const recounted = recount(job, p, Today::may_move);
+        if (p.imbalance_va) CHECK(recounted.faults == std::vector<std::string>{});
+        CHECK((p.proven || !job.panels[0].tandem.empty()));
+        agree(solve_with_cbc(full_model(b), kSeconds), told(p, {}));
+        agree(solve_with_cbc(full_model(b, 2), kSeconds), told(p, 2));
+    }
+}

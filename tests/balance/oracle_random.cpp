@@ -136,10 +136,10 @@ private:
     void limit_reach(Panel const& p, std::size_t first) {
         for (std::size_t i = first; kind_.reach && i < job_.circuits.size(); ++i) {
             Circuit& c = job_.circuits[i];
-            if (!dice_.chance(30)) continue;
+            if (!dice_.chance(kind_.short_wires)) continue;
             if (dice_.chance(50)) c.reach_side = dice_.chance(50) ? "left" : "right";
             for (int s = 1; c.reach_side.empty() && s <= p.spaces; ++s)
-                if (dice_.chance(60)) c.reach_spaces.push_back(s);
+                if (dice_.chance(kind_.within)) c.reach_spaces.push_back(s);
         }
     }
     Circuit& add(Panel const& p, int poles) {

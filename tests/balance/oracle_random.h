@@ -35,6 +35,8 @@ struct RandomPanel {
     bool odd_buses = true; // by column or listed
     bool halves = false;   // some circuits on half-size breakers today
     bool reach = false;    // some wires land in few spaces only
+    int short_wires = 30;  // so many percent of them,
+    int within = 60;       // in so many percent of the spaces
 };
 
 // One panel "Main". Some are empty, some full, some illegal today, some impossible.

@@ -64,13 +64,23 @@ TEST_CASE("balance against exhaustive placement: wires that reach few spaces", "
     right_about_all({.most_spaces = 10, .reach = true}, 80'000, 500);
 }
 
+TEST_CASE("balance against exhaustive placement: most wires reach few spaces", "[balance][oracle]") {
+    right_about_all({.most_spaces = 10, .reach = true, .short_wires = 70, .within = 30}, 81'000, 400);
+    right_about_all({.most_spaces = 12, .most_situations = 2, .reach = true, .short_wires = 60, .within = 50}, 82'000, 150);
+    right_about_all({.most_spaces = 12, .pair_heavy = true, .reach = true, .short_wires = 50, .within = 60}, 83'000, 150);
+}
+
 // Not part of the suite: test_balance "[long]", with LEGWORK_SEED and LEGWORK_CASES in the environment.
 TEST_CASE("balance against exhaustive placement: a long run", "[.][long]") {
     std::uint64_t const first = asked("LEGWORK_SEED", 1'000'000), cases = asked("LEGWORK_CASES", 10'000);
     for (std::uint64_t seed = first; seed < first + cases; ++seed) {
         bool const pairs = seed % 3 == 0;
-        RandomPanel const kind{
-            .most_spaces = pairs ? 12 : 10, .pair_heavy = pairs, .halves = seed % 5 == 0, .reach = seed % 7 == 0};
+        RandomPanel const kind{.most_spaces = pairs ? 12 : 10,
+                               .pair_heavy = pairs,
+                               .halves = seed % 5 == 0,
+                               .reach = seed % 2 == 0,
+                               .short_wires = seed % 4 == 0 ? 30 : 70,
+                               .within = seed % 8 < 4 ? 60 : 30};
         right_about(seed % 10 == 9 ? random_job_with_sub_panel(seed) : random_job(seed, kind), seed);
     }
 }

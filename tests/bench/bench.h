@@ -32,5 +32,6 @@ Rows check_rows(Times const& times);
 Rows print_memory_rows();
 Rows balance_limit_rows();
 Rows check_search_rows();
+Rows stop_rows();
 
 } // namespace legwork::bench

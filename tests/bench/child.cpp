@@ -3,6 +3,7 @@
 
 #include "child.h"
 
+#include <chrono>
 #include <cstdlib>
 #include <fcntl.h>
 #include <filesystem>
@@ -28,13 +29,15 @@ double seconds_of_children() {
 }
 
 Ran run(std::function<int()> const& work) {
+    auto const start = std::chrono::steady_clock::now();
     pid_t const child = fork();
     if (child < 0) throw std::runtime_error("cannot fork");
     if (child == 0) _exit(work());
     int status = 0;
     rusage used{};
     if (wait4(child, &status, 0, &used) != child) throw std::runtime_error("cannot wait for a child process");
-    return {WIFEXITED(status) ? WEXITSTATUS(status) : -1, seconds(used), static_cast<double>(used.ru_maxrss) / 1024.0};
+    return {WIFEXITED(status) ? WEXITSTATUS(status) : -1, seconds(used), static_cast<double>(used.ru_maxrss) / 1024.0,
+            std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count()};
 }
 
 Ran run(std::vector<std::string> const& words) {

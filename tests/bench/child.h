@@ -14,6 +14,7 @@ struct Ran {
     int status = -1;     // exit status; -1 when it did not run or was killed
     double seconds = 0;  // of the processor, so that a busy machine does not count
     double peak_mib = 0; // largest resident size
+    double elapsed = 0;  // by the clock on the wall: only for what looks at it itself
 };
 
 // Runs a program with its output thrown away. The peak includes what this process held at the fork, so weigh before

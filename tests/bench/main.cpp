@@ -44,6 +44,7 @@ int main(int count, char** words) {
     Rows rows = print_memory_rows();
     add(rows, balance_limit_rows());
     add(rows, check_search_rows());
+    add(rows, stop_rows());
     register_print();
     register_balance();
     register_check();

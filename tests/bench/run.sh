@@ -1,7 +1,9 @@
 #!/bin/sh
 # SPDX-FileCopyrightText: legwork contributors
 # SPDX-License-Identifier: MIT
-# Builds the release and prints what it costs, each figure beside its target. Needs libbenchmark-dev and coinor-cbc.
+# Builds the release and prints what it costs, each figure beside its target: printing, the balance and its proofs, the
+# search of check, short wires, and how late a hard stop ends (that last is read off the clock on the wall, so leave the machine
+# alone meanwhile). Needs libbenchmark-dev and coinor-cbc.
 set -eu
 root=$(cd "$(dirname "$0")/../.." && pwd)
 build=${1:-$root/build-bench}

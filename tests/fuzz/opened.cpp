@@ -22,7 +22,7 @@ std::shared_ptr<legwork::Fonts const> fonts() {
 
 std::optional<legwork::Session> opened(std::string bytes) {
     auto const typed = bytes;
-    auto result = legwork::open_job("job.toml", std::move(bytes), fonts());
+    auto result = legwork::open_job("job.toml", std::move(bytes), std::nullopt, fonts());
     promise(result.session.has_value() == result.problems.problems.empty(), "either a job or mistakes");
     promise_problems(result.problems.problems, typed);
     return std::move(result.session);

@@ -1,10 +1,10 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// The pass of room.h along the lines of one case.
+// The pass of line_room.h along the lines of one case.
 #pragma once
 
-#include "balance/room.h"
+#include "balance/line_room.h"
 
 #include <cstdint>
 
@@ -25,14 +25,15 @@ struct CellOption {
     std::vector<std::pair<int, signed char>> signs; // of the others, when their legs are open; +1: leg A
 };
 
-class RoomPass {
+class LinePass {
 public:
     // `open_legs`: singles may land on either leg, and the pass counts how many are on leg A.
     // `traced`: keeps the way to each cost, for trace(); without it a pass is several times faster.
-    RoomPass(PanelModel const& model, Room::Case const& c, std::vector<FateCost> const& costs, bool open_legs,
+    LinePass(PanelModel const& model, LineRoom::Case const& c, std::vector<FateCost> const& costs, bool open_legs,
              bool traced);
     // (cell, state) pairs that a pass with closed legs may visit.
-    static std::int64_t size(PanelModel const& model, Room::Case const& c);
+    static std::int64_t size(PanelModel const& model, LineRoom::Case const& c);
+    std::int64_t visits() const { return visits_; } // that this one made
 
     // Least cost by singles on leg A (one entry when legs are not open); kNoWay where there is no room.
     std::vector<int> const& costs() const { return final_; }
@@ -53,7 +54,7 @@ private:
     struct PairRange {
         int least, most;
     };
-    static PairRange pair_range(PanelModel const& model, Room::Case const& c);
+    static PairRange pair_range(PanelModel const& model, LineRoom::Case const& c);
     int index(State const& s) const;
     State state(int index) const;
     void run();
@@ -63,7 +64,7 @@ private:
     int payment(int cell, int& pairs) const;
 
     PanelModel const& model_;
-    Room::Case const& case_;
+    LineRoom::Case const& case_;
     std::vector<FateCost> const& unit_cost_;
     std::vector<std::vector<CellOption>> options_;
     int least_pairs_ = 0, most_pairs_ = 0, counts_ = 1;
@@ -71,6 +72,7 @@ private:
     std::size_t row(int cell) const { return static_cast<std::size_t>(traced_ ? cell : cell % 3) * states_; }
     bool traced_;
     std::size_t states_ = 0;
+    std::int64_t visits_ = 0;
     std::vector<int> best_;
     std::vector<From> from_;
     std::vector<int> final_;

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "balance/room_pass.h"
+#include "balance/line_pass.h"
 
 #include <algorithm>
 #include <utility>
@@ -22,7 +22,7 @@ int FateCost::of(Fate f) const {
     return lift;
 }
 
-RoomPass::PairRange RoomPass::pair_range(PanelModel const& model, Room::Case const& c) {
+LinePass::PairRange LinePass::pair_range(PanelModel const& model, LineRoom::Case const& c) {
     int payers = 0, held = 0;
     for (int i = 0; i < model.cells(); ++i) {
         payers += c.payer[at(i)] >= 0;
@@ -32,12 +32,12 @@ RoomPass::PairRange RoomPass::pair_range(PanelModel const& model, Room::Case con
     return {-payers, c.asked + payers + 2 * held};
 }
 
-std::int64_t RoomPass::size(PanelModel const& model, Room::Case const& c) {
+std::int64_t LinePass::size(PanelModel const& model, LineRoom::Case const& c) {
     auto const range = pair_range(model, c);
     return std::int64_t{4} * (range.most - range.least + 1) * model.cells();
 }
 
-RoomPass::RoomPass(PanelModel const& model, Room::Case const& c, std::vector<FateCost> const& costs, bool open_legs,
+LinePass::LinePass(PanelModel const& model, LineRoom::Case const& c, std::vector<FateCost> const& costs, bool open_legs,
                    bool traced)
     : model_(model), case_(c), unit_cost_(costs), traced_(traced) {
     int singles = 0;
@@ -52,11 +52,11 @@ RoomPass::RoomPass(PanelModel const& model, Room::Case const& c, std::vector<Fat
     run();
 }
 
-int RoomPass::index(State const& s) const {
+int LinePass::index(State const& s) const {
     return ((s.odd * 2 + s.after_upper) * (most_pairs_ - least_pairs_ + 1) + s.pairs - least_pairs_) * counts_ + s.on_a;
 }
 
-RoomPass::State RoomPass::state(int index) const {
+LinePass::State LinePass::state(int index) const {
     State s{};
     s.on_a = index % counts_;
     index /= counts_;
@@ -68,7 +68,7 @@ RoomPass::State RoomPass::state(int index) const {
     return s;
 }
 
-std::vector<CellOption> RoomPass::options(int cell, bool open_legs) const {
+std::vector<CellOption> LinePass::options(int cell, bool open_legs) const {
     std::vector<CellOption> found;
     auto const& here = case_.singles[at(cell)];
     int const home_on_a = open_legs && model_.leg[at(cell)] == Leg::a;
@@ -95,14 +95,14 @@ std::vector<CellOption> RoomPass::options(int cell, bool open_legs) const {
 }
 
 // Of the unit that has its place here and does not get it.
-int RoomPass::payment(int cell, int& pairs) const {
+int LinePass::payment(int cell, int& pairs) const {
     int const u = case_.payer[at(cell)];
     if (u < 0) return 0;
     --pairs;
     return unit_cost_[at(u)].lift;
 }
 
-void RoomPass::reach(int from_cell, int from_index, int cell, State s, int cost, Step step, int choice, int second) {
+void LinePass::reach(int from_cell, int from_index, int cell, State s, int cost, Step step, int choice, int second) {
     if (cost >= kNoWay || s.pairs < least_pairs_ || s.on_a >= counts_) return;
     s.pairs = std::min(s.pairs, most_pairs_);
     if (model_.line_end[at(cell - 1)]) s.odd = s.after_upper = 0;
@@ -115,7 +115,7 @@ void RoomPass::reach(int from_cell, int from_index, int cell, State s, int cost,
                                 static_cast<short>(second), step};
 }
 
-void RoomPass::advance(int cell, int index) {
+void LinePass::advance(int cell, int index) {
     int const cost = best_[row(cell) + at(index)];
     State const s = state(index);
     int const block = case_.block[at(cell)], must = case_.must[at(cell)];
@@ -156,7 +156,7 @@ void RoomPass::advance(int cell, int index) {
     }
 }
 
-void RoomPass::run() {
+void LinePass::run() {
     int const states = 4 * (most_pairs_ - least_pairs_ + 1) * counts_;
     states_ = at(states);
     auto const rows = at(traced_ ? model_.cells() + 2 : 3);
@@ -165,7 +165,7 @@ void RoomPass::run() {
     best_[row(0) + at(index({0, 0, 0, 0}))] = 0;
     for (int c = 0; c < model_.cells(); ++c) {
         for (int i = 0; i < states; ++i)
-            if (best_[row(c) + at(i)] < kNoWay) advance(c, i);
+            if (best_[row(c) + at(i)] < kNoWay) ++visits_, advance(c, i);
         auto const done = best_.begin() + static_cast<std::ptrdiff_t>(row(c));
         if (!traced_) std::fill_n(done, states_, kNoWay); // the row of cell c + 3 from now on
     }
@@ -175,9 +175,11 @@ void RoomPass::run() {
             final_[at(s.on_a)] = std::min(final_[at(s.on_a)], best_[row(model_.cells()) + at(i)]);
 }
 
-Rooming RoomPass::trace(int on_a, Signs* signs) const {
-    Rooming r{std::vector<Fate>(model_.units.size(), Fate::lift), std::vector<int>(model_.units.size(), -1),
-              std::vector<bool>(at(model_.cells()), false)};
+Rooming LinePass::trace(int on_a, Signs* signs) const {
+    Rooming r{std::vector<Fate>(model_.units.size(), Fate::lift),
+              std::vector<int>(model_.units.size(), -1),
+              std::vector<bool>(at(model_.cells()), false),
+              {}};
     for (std::size_t u = 0; u < model_.units.size(); ++u)
         if (model_.units[u].held) r.fate[u] = Fate::home;
     for (int const u : case_.stay_put) r.fate[at(u)] = Fate::home;

@@ -1,9 +1,9 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "balance/room.h"
+#include "balance/line_room.h"
 
-#include "balance/room_pass.h"
+#include "balance/line_pass.h"
 
 #include <algorithm>
 #include <utility>
@@ -16,6 +16,7 @@ std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
 // Many pairs that stand apart today are rare: up to so many cases are looked at.
 constexpr std::size_t kMostCases = 64;
+constexpr std::int64_t kStepsAVisit = 4; // measured: some 8 ns
 
 enum class Apart { home, keep_a, keep_b, lift };
 
@@ -55,7 +56,7 @@ public:
         }
     }
 
-    Room::Case build() { return std::move(c_); }
+    LineRoom::Case build() { return std::move(c_); }
 
 private:
     void add_block(int index, Unit const& u) {
@@ -104,7 +105,7 @@ private:
 
     static constexpr int kMostPairs = 1000;
     PanelModel const& m_;
-    Room::Case c_;
+    LineRoom::Case c_;
 };
 
 std::vector<FateCost> costs_of(PanelModel const& m, Signs const* signs) {
@@ -120,7 +121,7 @@ std::vector<FateCost> costs_of(PanelModel const& m, Signs const* signs) {
 }
 
 // A fate that the signs rule out makes the whole case impossible.
-int stay_put_cost(Room::Case const& c, std::vector<FateCost> const& costs) {
+int stay_put_cost(LineRoom::Case const& c, std::vector<FateCost> const& costs) {
     int sum = 0;
     for (int const u : c.stay_put) {
         if (costs[at(u)].home >= kNoWay) return kNoWay;
@@ -131,7 +132,7 @@ int stay_put_cost(Room::Case const& c, std::vector<FateCost> const& costs) {
 
 } // namespace
 
-Room::Room(PanelModel const& model) : model_(model) {
+LineRoom::LineRoom(PanelModel const& model) : model_(model) {
     std::vector<std::vector<Apart>> cases{{}};
     for (Unit const& u : model.units) {
         auto ways = ways_apart(u);
@@ -158,33 +159,34 @@ Room::Room(PanelModel const& model) : model_(model) {
     }
 }
 
-int Room::extra_moves(Signs const& signs) const {
+Room::Extra LineRoom::extra_moves(Signs const& signs, Effort& effort) const {
+    effort.spend(steps_a_look());
     auto const costs = costs_of(model_, &signs);
     int least = kNoWay;
     for (Case const& c : cases_) {
         int const put = stay_put_cost(c, costs);
         if (put >= least) continue;
-        least = std::min(least, put + RoomPass(model_, c, costs, false, false).costs()[0]);
+        least = std::min(least, put + LinePass(model_, c, costs, false, false).costs()[0]);
         if (least < kMoveCost) break;
     }
-    return least >= kNoWay ? kImpossible : least / kMoveCost;
+    return {least >= kNoWay ? kImpossible : least / kMoveCost, exact_};
 }
 
-std::int64_t Room::steps_a_look() const {
-    constexpr std::int64_t steps_a_visit = 4; // measured: some 8 ns
+std::int64_t LineRoom::steps_a_look() const {
     std::int64_t visits = 0;
-    for (Case const& c : cases_) visits += RoomPass::size(model_, c);
-    return visits * steps_a_visit;
+    for (Case const& c : cases_) visits += LinePass::size(model_, c);
+    return visits * kStepsAVisit;
 }
 
-std::optional<Rooming> Room::rooming(Signs const& signs) const {
+std::optional<Rooming> LineRoom::rooming(Signs const& signs, Effort& effort) const {
+    effort.spend(steps_a_look());
     auto const costs = costs_of(model_, &signs);
     int least = kNoWay;
     std::optional<Rooming> best;
     for (Case const& c : cases_) {
         int const put = stay_put_cost(c, costs);
         if (put >= least) continue;
-        RoomPass const pass(model_, c, costs, false, true);
+        LinePass const pass(model_, c, costs, false, true);
         if (put + pass.costs()[0] >= least) continue;
         least = put + pass.costs()[0];
         best = pass.trace(0, nullptr);
@@ -196,7 +198,7 @@ namespace {
 
 // Units that stand in no cell of a case: their moves are the same whatever is done.
 int moves_without_place(PanelModel const& m) {
-    int n = m.pinned_moves;
+    int n = 0;
     for (Unit const& u : m.units) {
         bool const placed = u.held || u.home_ok || u.keep_a || u.keep_b;
         if (!placed) n += unit_moves(m, u, 0).least();
@@ -214,17 +216,18 @@ signed char sign_by_fate(PanelModel const& m, Unit const& u, Fate fate) {
 
 } // namespace
 
-std::optional<Room::Fewest> Room::fewest_moves(int least, int most) const {
+Room::Fewest LineRoom::fewest_moves(int least, int most, Effort& effort) const {
     bool const two = model_.legs == Legs::two;
     int anywhere = 0; // singles without a place of today
     for (Unit const& u : model_.units) anywhere += two && u.kind == Unit::Kind::single && !u.held && !u.home_ok;
     auto const costs = costs_of(model_, nullptr);
     int best = kNoWay;
-    std::optional<Fewest> found;
+    Fewest found{{}, {}, exact_};
     for (Case const& c : cases_) {
         int const put = stay_put_cost(c, costs);
         if (put >= best) continue;
-        RoomPass const pass(model_, c, costs, two, true);
+        LinePass const pass(model_, c, costs, two, true);
+        effort.spend(pass.visits() * kStepsAVisit);
         for (int n = 0; n < static_cast<int>(pass.costs().size()); ++n) {
             if (two && (n > most || n + anywhere < least)) continue;
             if (put + pass.costs()[at(n)] >= best) continue;
@@ -233,18 +236,18 @@ std::optional<Room::Fewest> Room::fewest_moves(int least, int most) const {
             auto const r = pass.trace(n, two ? &signs : nullptr);
             for (std::size_t i = 0; two && i < signs.size(); ++i)
                 if (auto const s = sign_by_fate(model_, model_.units[i], r.fate[i])) signs[i] = s;
-            found = Fewest{best / kMoveCost + moves_without_place(model_), std::move(signs)};
+            found = {best / kMoveCost + moves_without_place(model_), std::move(signs), exact_};
         }
     }
     return found;
 }
 
-int Room::pairs_asked() const {
+int LineRoom::pairs_asked() const {
     return static_cast<int>(std::ranges::count_if(
         model_.units, [](Unit const& u) { return !u.held && !u.half_held() && u.kind != Unit::Kind::single; }));
 }
 
-int Room::pairs_that_fit() const {
+int LineRoom::pairs_that_fit() const {
     int fit = 0, run = 0;
     for (int c = 0; c < model_.cells(); ++c) {
         run = model_.wall[at(c)] ? 0 : run + 1;
