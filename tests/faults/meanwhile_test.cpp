@@ -10,6 +10,7 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <csignal>
 #include <filesystem>
 #include <fstream>
 #include <optional>
@@ -128,6 +129,37 @@ void keeps_what_is_typed(Scene const& scene) {
     REQUIRE(nth > 8); // there were calls to meet
 }
 
+// Saves the job in the last moment, before the exchange, and kills the run so many calls later. False: it ended before.
+bool killed_after_save(Scene const& scene, std::string const& folder, Saved how, unsigned calls) {
+    lay_out(folder, scene.before);
+    Running running(folder, scene.words, {.act = Act::stop_on});
+    while (running.stops() && running.call() != "exchange") running.go_on();
+    Editor const editor(folder + "/job.toml", typed(), how);
+    for (; calls > 0; --calls) {
+        running.go_on();
+        if (!running.stops()) return false;
+    }
+    running.kill();
+    CHECK(running.end().status == -SIGKILL);
+    return true;
+}
+
+void keeps_what_is_typed_through_kills(Scene const& scene) {
+    auto const how = GENERATE(Saved::beside, Saved::in_place, Saved::late);
+    TemporaryFolder const folder;
+    unsigned calls = 0;
+    for (; killed_after_save(scene, folder.path(), how, calls); ++calls) {
+        CAPTURE(scene.name, how, calls);
+        // The next run may ask to look at what was left; the one after has nothing more to ask.
+        auto next = run(folder.path(), scene.words);
+        if (next.status == 3) next = run(folder.path(), scene.words);
+        CHECK(next.status == 0);
+        CHECK(has_text(standing_in(folder.path()), typed()));
+        CHECK_FALSE(has_stray(standing_in(folder.path())));
+    }
+    REQUIRE(calls > 3);
+}
+
 } // namespace
 
 TEST_CASE("balance --write: what is saved meanwhile stands in the job, or beside it", "[faults][meanwhile]") {
@@ -136,6 +168,10 @@ TEST_CASE("balance --write: what is saved meanwhile stands in the job, or beside
 
 TEST_CASE("check --propose --write: what is saved meanwhile stands in the job, or beside it", "[faults][meanwhile]") {
     keeps_what_is_typed(propose_write());
+}
+
+TEST_CASE("what is saved in the last moment is not lost by a kill either", "[faults][meanwhile]") {
+    keeps_what_is_typed_through_kills(balance_write());
 }
 
 TEST_CASE("new: a file that comes up meanwhile is left as it is", "[faults][meanwhile]") {

@@ -109,7 +109,11 @@ bool Running::wait() {
 
 bool Running::stops() { return !ended_ && wait(); }
 
+std::string Running::call() const { return board_->call.data(); }
+
 void Running::go_on() { ::kill(process_, SIGCONT); }
+
+void Running::kill() { ::kill(process_, SIGKILL); }
 
 namespace {
 
@@ -152,7 +156,7 @@ Ran run(std::string const& folder, std::vector<std::string> const& words, Fault 
 
 std::string told(Fault const& fault, Ran const& ran) {
     static constexpr char const* acts[]{"undisturbed",   "refused",      "refused from here on", "short",
-                                        "killed before", "killed after", "stopped before"};
+                                        "killed before", "killed after", "stopped before",       "stopped from"};
     auto const kind = fault.kind == Kind::any ? "call" : kKindNames[static_cast<std::size_t>(fault.kind)];
     auto text = std::string(kind) + " " + std::to_string(fault.nth) + " " + acts[static_cast<std::size_t>(fault.act)];
     if (fault.error != 0) text += std::string(", ") + ::strerrorname_np(fault.error);

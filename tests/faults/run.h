@@ -46,8 +46,10 @@ public:
     Running(Running const&) = delete;
     Running& operator=(Running const&) = delete;
 
-    bool stops(); // waits; false: it ended
+    bool stops();             // waits; false: it ended
+    std::string call() const; // before which it stopped
     void go_on();
+    void kill();
     void let_run() const; // until it ended, or does nothing any more: it waits for somebody
     Ran end();            // waits
 

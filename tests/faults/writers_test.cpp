@@ -120,3 +120,24 @@ TEST_CASE("two runs at once, many rounds, both orders", "[faults][writers]") {
             check_accounts(pair, ended_first, ended_second, standing_in(folder.path()));
         }
 }
+
+TEST_CASE("two runs that make one job: one of them does", "[faults][writers]") {
+    auto const scene = new_job();
+    TemporaryFolder const folder;
+    unsigned nth = 1;
+    for (bool reached = true; reached; ++nth) {
+        lay_out(folder.path(), scene.before);
+        Running first(folder.path(), scene.words, {.act = Act::stop, .nth = nth});
+        reached = first.stops();
+        Running second(folder.path(), scene.words, {});
+        second.let_run();
+        if (reached) first.go_on();
+        auto const ended_first = first.end(), ended_second = second.end();
+        CAPTURE(nth, ended_first.call, ended_first.err, ended_second.err);
+        CHECK(standing_in(folder.path()) == scene.after);
+        auto const& refused = ended_first.status == 0 ? ended_second : ended_first;
+        CHECK(ended_first.status + ended_second.status == 3);
+        CHECK_THAT(refused.err, Catch::Contains("job.toml is there already"));
+    }
+    REQUIRE(nth > 8);
+}

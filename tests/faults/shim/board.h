@@ -48,7 +48,8 @@ enum class Act : unsigned {
     shorten,     // the n-th read or write moves half of what it was asked to
     kill_before, // the process is killed instead of the n-th call
     kill_after,  // and after it
-    stop         // the process stops itself before the n-th call; its parent sends SIGCONT
+    stop,        // the process stops itself before the n-th call; its parent sends SIGCONT
+    stop_on      // and before every later one
 };
 
 struct Board {
@@ -65,7 +66,7 @@ struct Board {
 
     // Counted while main() runs and in its own thread, so that the same run counts the same.
     std::atomic<unsigned> seen, reached;
-    std::array<char, 32> call; // the call that was reached, and the file it was on
+    std::array<char, 32> call; // the call that was reached last, and the file it was on
     std::array<char, kLongest> path;
 };
 

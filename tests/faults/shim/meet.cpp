@@ -108,10 +108,10 @@ Way meet(Kind kind, char const* call, On const& on) {
     if (!ours) return Way::made;
     if (lacking != 0) return last_refusal = lacking, Way::refused;
     auto const n = ++board->seen;
-    bool const later = n > board->nth && board->act == Act::fail_on;
+    bool const later = n > board->nth && (board->act == Act::fail_on || board->act == Act::stop_on);
     if ((n != board->nth && !later) || board->act == Act::count) return Way::made;
     last_refusal = board->error;
-    if (!later) note(call, name);
+    if (!later || board->act == Act::stop_on) note(call, name);
     switch (board->act) {
     case Act::count: break;
     case Act::fail:
@@ -119,7 +119,8 @@ Way meet(Kind kind, char const* call, On const& on) {
     case Act::shorten: return Way::halved;
     case Act::kill_before: die();
     case Act::kill_after: return Way::last;
-    case Act::stop: send_self(SIGSTOP); errno = before;
+    case Act::stop:
+    case Act::stop_on: send_self(SIGSTOP); errno = before;
     }
     return Way::made;
 }

@@ -24,7 +24,7 @@ On from_to(int from_at, char const* from, int to_at, char const* to) {
 
 int renamed(char const* call, int from_at, char const* from, int to_at, char const* to, unsigned flags) {
     auto const kind = flags == 0 ? Kind::rename : (flags & RENAME_EXCHANGE) != 0 ? Kind::exchange : Kind::claim;
-    return through(kind, call, from_to(from_at, from, to_at, to), -1, [&] {
+    return through(kind, kind == Kind::exchange ? "exchange" : call, from_to(from_at, from, to_at, to), -1, [&] {
         return behind<int(int, char const*, int, char const*, unsigned)>("renameat2")(from_at, from, to_at, to, flags);
     });
 }
@@ -43,7 +43,7 @@ int unlinked(char const* call, int at, char const* name, int flags) {
 // An int or a size, -1 where it is refused.
 template <class Real>
 auto noted(Kind kind, char const* call, On const& on, Real const& real) {
-    return through(kind, call, on, static_cast<decltype(real())>(-1), real);
+    return through(kind, kind == Kind::exchange ? "exchange" : call, on, static_cast<decltype(real())>(-1), real);
 }
 
 } // namespace
