@@ -58,7 +58,7 @@ TEST_CASE("balance against cbc: 24 and 42 spaces", "[balance][oracle][mip]") {
     if (auto const package = missing_package("cbc"); !package.empty()) FAIL("install the package " << package);
     auto const home = GENERATE(Home{24, 1, 3, 3, 2}, Home{24, 3, 3, 3, 2}, Home{24, 8, 3, 3, 2}, Home{42, 1, 5, 5, 3},
                                Home{42, 3, 5, 5, 3}, Home{42, 8, 6, 6, 3});
-    for (std::uint64_t seed : {1, 2}) {
+    for (std::uint64_t seed : {1U, 2U}) {
         Job job = random_home(seed, home);
         if (seed == 2) job.circuits.back().fixed = job.circuits[5].fixed = true;
         CAPTURE(home.spaces, home.situations, seed);

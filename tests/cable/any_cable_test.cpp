@@ -49,7 +49,7 @@ TEST_CASE("any cable: every conductor has one job, and colour and tape never lie
     REQUIRE(rc::check([] {
         auto const made = *any_cable();
         auto const [wires, missing_hots, missing_neutrals] = conductors_of(made.colors, made.task, *made.book);
-        auto const count = [&](ConductorJob job) { return std::ranges::count(wires, job, &Conductor::job); };
+        auto const count = [&all = wires](ConductorJob job) { return std::ranges::count(all, job, &Conductor::job); };
         RC_ASSERT(wires.size() == made.colors.size() || wires.size() == made.colors.size() + 1);
         if (made.task.wires == Wires::ac) {
             RC_ASSERT(count(ConductorJob::hot) + missing_hots == static_cast<int>(made.task.hots.size()));

@@ -57,7 +57,7 @@ fuzz_run() {
     scratch=$(mktemp -d)
     status=0
     TMPDIR=$scratch ASAN_OPTIONS=detect_leaks=0:malloc_context_size=8:quarantine_size_mb=32 UBSAN_OPTIONS=print_stacktrace=1 \
-        "$PWD/$build/tests/fuzz/fuzz_$target" -dict="$PWD/$build/legwork.dict" -print_final_stats=1 -detect_leaks=0 -timeout=120 \
+        "$PWD/$build/tests/fuzz/fuzz_$target" -dict="$PWD/$build/legwork.dict" -print_final_stats=1 -detect_leaks=0 -timeout=300 -report_slow_units=300 \
         -entropic=0 -max_len=6000 -artifact_prefix="$PWD/$build/findings/$target-" "$@" >"$log" 2>&1 </dev/null || status=$?
     rm -rf "$scratch"
     return "$status"
