@@ -34,7 +34,8 @@ status=0
 "$program" print "$job" --out elsewhere 2>told || status=$?
 if [ "$status" -ne 0 ]; then # else another legwork is installed on this machine, and its forms were found
     [ "$status" -eq 3 ]
-    grep -q 'missing' told
+    grep -q 'was not found' told
+    grep -qF "$share" told
     [ ! -e elsewhere ]
 fi
 

@@ -38,13 +38,20 @@ def _of_no_layout(planned):
         yield f"{planned['panel']}: no layout, and {planned['imbalance_va']} VA, {planned['moves']} moves are claimed"
 
 
+def best_of(p):
+    """The least imbalance there is, where that is proven, else the least that was found."""
+    return p["least_imbalance_va"] if p["proven"] else p.get("best_found_va")
+
+
 def _of_bounds(p):
-    least, bound = p["least_imbalance_va"], p["lower_bound_va"]
+    least, bound = best_of(p), p["lower_bound_va"]
     if p["imbalance_va"] is None:
         if least is not None or bound is not None or p["tradeoff"]:
             yield f"{p['panel']}: nothing to balance, and {least}, {bound}, {p['tradeoff']} are claimed"
         return
-    if least is None or bound is None or not bound <= least <= p["imbalance_va"]:
+    if not p["proven"] and p["least_imbalance_va"] is not None:
+        yield f"{p['panel']}: proven False, and {p['least_imbalance_va']} VA are called the least"
+    elif least is None or bound is None or not bound <= least <= p["imbalance_va"]:
         yield f"{p['panel']}: bound {bound}, least {least}, this plan {p['imbalance_va']} VA"
     elif p["proven"] != (bound == least):
         yield f"{p['panel']}: proven {p['proven']} of bound {bound} and least {least}"
@@ -55,8 +62,8 @@ def _of_tradeoff(p):
     for (moves, va), (more, less) in zip(steps, steps[1:]):
         if more <= moves or less >= va:
             yield f"{p['panel']}: the trade-off does not drop from {moves} to {more} moves: {va}, {less} VA"
-    if steps and steps[-1][1] != p["least_imbalance_va"]:
-        yield f"{p['panel']}: the trade-off ends at {steps[-1]}, the least is {p['least_imbalance_va']} VA"
+    if steps and steps[-1][1] != best_of(p):
+        yield f"{p['panel']}: the trade-off ends at {steps[-1]}, the least is {best_of(p)} VA"
     if steps and p["placements"] and (p["moves"], p["imbalance_va"]) not in steps:
         yield f"{p['panel']}: {p['moves']} moves and {p['imbalance_va']} VA are no step of {steps}"
 
@@ -66,8 +73,8 @@ def faults_of_choice(plan, best=False, moves=None):
     for p in plan["panels"]:
         if p["imbalance_va"] is None:
             continue
-        if best and p["imbalance_va"] != p["least_imbalance_va"]:
-            yield f"{p['panel']}: --best gave {p['imbalance_va']} of {p['least_imbalance_va']} VA"
+        if best and p["imbalance_va"] != best_of(p):
+            yield f"{p['panel']}: --best gave {p['imbalance_va']} of {best_of(p)} VA"
         elif moves is not None:
             within = [s["imbalance_va"] for s in p["tradeoff"] if s["moves"] <= moves]
             if p["moves"] > moves or not within or p["imbalance_va"] != min(within):
@@ -78,11 +85,11 @@ def faults_of_choice(plan, best=False, moves=None):
 
 def _not_the_fewest(p):
     heavier = max(max(s["leg_a_va"], s["leg_b_va"]) for s in p["situations"])
-    most = p["least_imbalance_va"] + max(NEAR_VA, heavier * NEAR_PERCENT // 100 + 1)
+    most = best_of(p) + max(NEAR_VA, heavier * NEAR_PERCENT // 100 + 1)
     if p["imbalance_va"] > most:
-        yield f"{p['panel']}: {p['imbalance_va']} VA is not near the least, {p['least_imbalance_va']} VA"
+        yield f"{p['panel']}: {p['imbalance_va']} VA is not near the least, {best_of(p)} VA"
     fewer = [s for s in p["tradeoff"] if s["moves"] < p["moves"]]
-    if fewer and fewer[-1]["imbalance_va"] <= p["least_imbalance_va"] + NEAR_VA:
+    if fewer and fewer[-1]["imbalance_va"] <= best_of(p) + NEAR_VA:
         yield f"{p['panel']}: {p['moves']} moves where {fewer[-1]['moves']} come within {NEAR_VA} VA of the least"
 
 
@@ -95,7 +102,7 @@ def faults_between(job, plan, other):
             continue
         one_panel = len(job["panel"]) == 1  # several share the effort, so one that is cut short may be cut elsewhere
         if one_panel or p["proven"] and q["proven"]:
-            if p["least_imbalance_va"] != q["least_imbalance_va"]:
-                yield f"{p['panel']}: the least is {p['least_imbalance_va']} VA once, {q['least_imbalance_va']} VA then"
+            if best_of(p) != best_of(q):
+                yield f"{p['panel']}: the least is {best_of(p)} VA once, {best_of(q)} VA then"
         if one_panel and p["tradeoff"] != q["tradeoff"]:
             yield f"{p['panel']}: the trade-off is {p['tradeoff']} once and {q['tradeoff']} then"
