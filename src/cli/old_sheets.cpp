@@ -34,10 +34,19 @@ bool is_named_like(std::string const& name, std::set<std::string> const& sheets,
     return std::ranges::any_of(formats, ends) && std::ranges::any_of(sheets, begins);
 }
 
-bool carries(fs::path const& path, std::string const& mark) {
+bool carries(std::string const& path, std::string const& mark, OldSheets& found) {
     std::string why;
-    auto const bytes = read_file(path.string(), kLargestSheet, why);
+    auto const bytes = read_file(path, kLargestSheet, why);
+    if (!bytes) found.unknown.push_back(path + ": " + why);
     return bytes && bytes->find(mark) != std::string::npos;
+}
+
+// Links are not followed, and nothing else than an ordinary file is opened. False as well when it cannot be known.
+bool is_plain(std::string const& path, OldSheets& found) {
+    std::error_code failed;
+    auto const is = fs::symlink_status(path, failed);
+    if (is.type() == fs::file_type::none) found.unknown.push_back(path + ": " + failed.message());
+    return fs::is_regular_file(is);
 }
 
 } // namespace
@@ -49,33 +58,27 @@ std::string job_mark(Job const& job, std::string const& file) {
     return name.empty() ? "" : fmt::format("legwork-job-{:016x}", digest(name));
 }
 
-std::vector<std::string> pages_beyond(std::string const& folder, std::string const& stem, std::string const& format,
-                                      int pages) {
-    std::vector<std::string> found;
-    std::error_code failed;
+void find_pages_beyond(std::string const& folder, std::string const& stem, std::string const& format, int pages,
+                       std::set<std::string> const& written, OldSheets& found) {
     for (int page = pages + 1;; ++page) {
-        auto const path = fs::path(folder) / fmt::format("{}-{}.{}", stem, page, format);
-        if (!fs::exists(path, failed)) return found;
-        found.push_back(path.lexically_normal().string());
+        auto const path = (fs::path(folder) / fmt::format("{}-{}.{}", stem, page, format)).lexically_normal().string();
+        if (!is_plain(path, found)) return;
+        if (!written.contains(fs::path(path).filename().string())) found.beyond.push_back(path);
     }
 }
 
-std::vector<std::string> sheets_no_longer_printed(std::string const& folder, std::string const& mark,
-                                                  std::set<std::string> const& sheets,
-                                                  std::set<std::string> const& formats,
-                                                  std::set<std::string> const& written) {
-    std::vector<std::string> found;
+void find_gone(std::string const& folder, std::string const& mark, std::set<std::string> const& sheets,
+               std::set<std::string> const& formats, std::set<std::string> const& written, OldSheets& found) {
+    if (mark.empty()) return;
     std::error_code failed;
-    if (mark.empty()) return found;
     for (fs::directory_iterator at(folder, failed), end; !failed && at != end; at.increment(failed)) {
-        auto const name = at->path().filename().string();
-        std::error_code unknown;
-        if (written.contains(name) || !is_named_like(name, sheets, formats)) continue;
-        if (!fs::is_regular_file(at->symlink_status(unknown)) || !carries(at->path(), mark)) continue;
-        found.push_back(at->path().lexically_normal().string());
+        auto const name = at->path().filename().string(), path = at->path().lexically_normal().string();
+        if (written.contains(name) || std::ranges::count(found.beyond, path) > 0) continue;
+        if (is_named_like(name, sheets, formats) && is_plain(path, found) && carries(path, mark, found))
+            found.gone.push_back(path);
     }
-    std::ranges::sort(found);
-    return found;
+    if (failed) found.unknown.push_back(folder + ": " + failed.message());
+    std::ranges::sort(found.gone);
 }
 
 } // namespace legwork

@@ -103,6 +103,20 @@ void tell_empty(Options const& options, std::vector<WrittenFile> const& files, S
                                        name);
 }
 
+void tell_old(OldSheets const& old, Streams& streams) {
+    for (auto const& path : old.beyond)
+        streams.err << fmt::format("legwork: {} is from an earlier print with more pages: throw it away\n",
+                                   fit_to_print(path));
+    for (auto const& path : old.gone)
+        streams.err << fmt::format(
+            "legwork: {} is from an earlier print of this job, in which it has no place any more "
+            "(its panel is gone or has another name): throw it away\n",
+            fit_to_print(path));
+    for (auto const& why : old.unknown)
+        streams.err << fmt::format("legwork: whether a sheet of an earlier print lies there is not known: {}\n",
+                                   fit_to_print(why));
+}
+
 int run(Options const& options, Streams& streams) {
     auto ordered = order(options);
     if (!ordered.problems.problems.empty())
@@ -117,14 +131,7 @@ int run(Options const& options, Streams& streams) {
     else
         tell_files(s, written.files, streams);
     tell_empty(options, written.files, streams);
-    for (auto const& old : written.left_over)
-        streams.err << fmt::format("legwork: {} is from an earlier print with more pages: throw it away\n",
-                                   fit_to_print(old));
-    for (auto const& gone : written.gone)
-        streams.err << fmt::format(
-            "legwork: {} is from an earlier print of this job, in which it has no place any more "
-            "(its panel is gone or has another name): throw it away\n",
-            fit_to_print(gone));
+    tell_old(written.old, streams);
     return error_exit(s);
 }
 

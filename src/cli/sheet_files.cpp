@@ -3,7 +3,6 @@
 
 #include "cli/sheet_files.h"
 
-#include "cli/old_sheets.h"
 #include "output/files.h"
 #include "sheet/sheets.h"
 
@@ -73,16 +72,16 @@ std::vector<Sheet> compose(Session const& s, std::vector<SheetOrder> const& orde
     return sheets;
 }
 
-WrittenSheets write(Session const& s, std::vector<Drawn> drawn, fs::path const& out) {
+std::vector<WrittenFile> write(Session const& s, std::vector<Drawn> drawn, fs::path const& out) {
     std::vector<FileToWrite> files;
     for (Drawn& d : drawn) {
         d.file.path = (out / d.file.path).lexically_normal().string();
         files.push_back({d.file.path, d.bytes});
     }
     write_files(files, s.file == "-" ? "" : s.file);
-    WrittenSheets done;
-    for (Drawn& d : drawn) done.files.push_back(std::move(d.file));
-    return done;
+    std::vector<WrittenFile> written;
+    for (Drawn& d : drawn) written.push_back(std::move(d.file));
+    return written;
 }
 
 } // namespace
@@ -92,26 +91,23 @@ WrittenSheets write_sheets(Session const& s, std::vector<SheetOrder> const& orde
     fs::path const out(folder.empty() ? "." : folder);
     std::set<std::string> const wanted(formats.begin(), formats.end());
     std::vector<Drawn> drawn;
-    std::vector<std::string> beyond;
-    std::set<std::string> taken;
-    for (Sheet const& sheet : compose(s, orders)) {
-        auto const stem =
-            unused_stem(sheet.panel.empty() ? sheet.name : sheet.name + "-" + file_stem(sheet.panel), taken);
-        for (auto const& format : wanted) {
-            draw(s, sheet, stem, format, drawn);
-            if (format != "pdf")
-                std::ranges::move(pages_beyond(out.string(), stem, format, static_cast<int>(sheet.pages.size())),
-                                  std::back_inserter(beyond));
-        }
+    std::set<std::string> kinds, taken, names;
+    for (SheetOrder const& o : orders) kinds.emplace(o.kind->name);
+    auto const sheets = compose(s, orders);
+    std::vector<std::string> stems;
+    for (Sheet const& sheet : sheets) {
+        stems.push_back(
+            unused_stem(sheet.panel.empty() ? sheet.name : sheet.name + "-" + file_stem(sheet.panel), taken));
+        for (auto const& format : wanted) draw(s, sheet, stems.back(), format, drawn);
     }
-    auto done = write(s, std::move(drawn), out);
-    std::set<std::string> sheets, names;
-    for (SheetOrder const& o : orders) sheets.emplace(o.kind->name);
+    WrittenSheets done{write(s, std::move(drawn), out), {}};
     for (WrittenFile const& f : done.files) names.insert(fs::path(f.path).filename().string());
-    std::ranges::copy_if(beyond, std::back_inserter(done.left_over),
-                         [&](std::string const& path) { return !names.contains(fs::path(path).filename().string()); });
-    for (auto const& path : done.left_over) names.insert(fs::path(path).filename().string());
-    done.gone = sheets_no_longer_printed(out.string(), job_mark(s.job, s.file), sheets, wanted, names);
+    for (std::size_t i = 0; i < sheets.size(); ++i)
+        for (auto const& format : wanted)
+            if (format != "pdf")
+                find_pages_beyond(out.string(), stems[i], format, static_cast<int>(sheets[i].pages.size()), names,
+                                  done.old);
+    find_gone(out.string(), job_mark(s.job, s.file), kinds, wanted, names, done.old);
     return done;
 }
 

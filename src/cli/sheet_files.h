@@ -4,6 +4,7 @@
 // Composed sheets to named files.
 #pragma once
 
+#include "cli/old_sheets.h"
 #include "cli/session.h"
 #include "sheet/form.h"
 
@@ -27,8 +28,7 @@ struct WrittenFile {
 
 struct WrittenSheets {
     std::vector<WrittenFile> files;
-    std::vector<std::string> left_over; // pages of an earlier, longer print that now belong to nothing
-    std::vector<std::string> gone;      // sheets of this job that this print would have written anew if they still were
+    OldSheets old;
 };
 
 // "directory-Main.pdf", "directory-Main-1.svg", "labels.pdf", ...: the panel's name reduced, clashes numbered.

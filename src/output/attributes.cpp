@@ -30,11 +30,12 @@ void keep_owner(int to, int from, std::string const& shown) {
     auto const old = facts(from, shown);
     auto const now = facts(to, shown);
     if (now.st_uid != old.st_uid && ::fchown(to, old.st_uid, static_cast<gid_t>(-1)) != 0)
-        throw Failure("cannot write " + shown + ": it belongs to another user (uid " + std::to_string(old.st_uid) +
-                      ") and would change hands; let them run this, or work on a copy of your own");
+        throw Failure(cannot("write", shown, errno) + " (it belongs to another user, uid " +
+                      std::to_string(old.st_uid) +
+                      ", and would change hands; let them run this, or work on a copy of your own)");
     if (now.st_gid != old.st_gid && ::fchown(to, static_cast<uid_t>(-1), old.st_gid) != 0)
-        throw Failure("cannot write " + shown + ": its group (gid " + std::to_string(old.st_gid) +
-                      ") cannot be kept, since you are not in it; give it a group of yours, or work on a copy");
+        throw Failure(cannot("write", shown, errno) + " (its group, gid " + std::to_string(old.st_gid) +
+                      ", cannot be kept unless you are in it; give it one of yours, or work on a copy)");
 }
 
 bool has_no_attributes(int error) { return error == ENOTSUP || error == ENOSYS; }

@@ -29,13 +29,6 @@ Descriptor open_nameless(Folder const& folder, mode_t mode) {
     return opened;
 }
 
-// False: a sweeping run was faster, between the two calls that make a locked file.
-bool locked(Descriptor const& file) {
-    if (::flock(file.number(), LOCK_EX | LOCK_NB) != 0 && errno == EWOULDBLOCK) return false;
-    struct stat there {};
-    return ::fstat(file.number(), &there) == 0 && there.st_nlink > 0;
-}
-
 void copy_all(int from, int to, std::string const& shown) {
     std::array<char, 65536> piece{};
     for (off_t at = 0;;) {
@@ -52,14 +45,12 @@ void copy_all(int from, int to, std::string const& shown) {
 
 Draft::Draft(Folder const& folder, std::string target, std::string shown, mode_t mode)
     : folder_(folder), target_(std::move(target)), shown_(std::move(shown)), file_(open_nameless(folder, mode)) {
-    if (file_.open())
-        ::flock(file_.number(), LOCK_EX | LOCK_NB); // nobody else can have it
-    else
+    if (!file_.open()) {
         open_named(mode);
-    if (::fstat(file_.number(), &facts_) == 0) return;
-    int const error = errno;
-    if (!name_.empty()) ::unlink(name_.c_str());
-    throw Failure(cannot("write", shown_, error));
+        return;
+    }
+    ::flock(file_.number(), LOCK_EX | LOCK_NB); // nobody else can have it
+    if (::fstat(file_.number(), &facts_) != 0) throw Failure(cannot("write", shown_, errno));
 }
 
 Draft::~Draft() {
@@ -72,7 +63,14 @@ void Draft::open_named(mode_t mode) {
         Descriptor made(::open(name.c_str(), O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC, mode));
         if (!made.open() && errno == EEXIST) continue;
         if (!made.open()) throw Failure(cannot("write", shown_, errno));
-        if (!locked(made)) continue;
+        // A sweeping run may be faster, between the two calls that make a locked file: it takes this one away.
+        if (::flock(made.number(), LOCK_EX | LOCK_NB) != 0 && errno == EWOULDBLOCK) continue;
+        if (::fstat(made.number(), &facts_) != 0) {
+            int const error = errno;
+            ::unlink(name.c_str());
+            throw Failure(cannot("write", shown_, error));
+        }
+        if (facts_.st_nlink == 0) continue;
         file_ = std::move(made);
         name_ = name;
         return;
@@ -121,7 +119,6 @@ int Draft::give_name(fs::path const& name) {
 void Draft::become_named() {
     Descriptor const nameless = std::move(file_);
     open_named(0600);
-    if (::fstat(file_.number(), &facts_) != 0) throw Failure(cannot("write", shown_, errno));
     copy_all(nameless.number(), file_.number(), shown_);
     keep_attributes(file_.number(), nameless.number(), shown_);
     flush();

@@ -5,9 +5,8 @@
 
 #include "units/failure.h"
 
-#include <vector>
-
 #include <fcntl.h>
+#include <sys/stat.h>
 
 namespace legwork {
 
@@ -25,14 +24,24 @@ void Folder::flush() const {
     throw Failure(cannot("bring to the disk the folder", path_.string(), errno));
 }
 
+void Folder::flush_written(std::string const& written) const {
+    try {
+        flush();
+    } catch (Failure const& e) {
+        throw Failure(written + " is written, but a power cut may still undo that: " + e.what());
+    }
+}
+
 void make_folders(fs::path const& path) {
-    if (path.empty()) return;
-    std::error_code failed;
-    std::vector<fs::path> missing;
-    for (auto at = path; !at.empty() && !fs::exists(at, failed); at = at.parent_path()) missing.push_back(at);
-    fs::create_directories(path, failed);
-    if (failed && !fs::is_directory(path)) throw Failure(cannot("make the folder", path.string(), failed.value()));
-    for (auto const& made : missing) Folder(made.parent_path()).flush();
+    struct stat there {};
+    bool const stands = path.empty() || ::stat(path.c_str(), &there) == 0;
+    int const error = stands ? ENOTDIR : errno;
+    if (path.empty() || (stands && S_ISDIR(there.st_mode))) return;
+    if (error != ENOENT) throw Failure(cannot("make the folder", path.string(), error));
+    make_folders(path.parent_path());
+    if (::mkdir(path.c_str(), 0777) != 0 && errno != EEXIST)
+        throw Failure(cannot("make the folder", path.string(), errno));
+    Folder(path.parent_path()).flush();
 }
 
 } // namespace legwork

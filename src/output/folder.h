@@ -21,6 +21,8 @@ public:
     // To the disk, so that a power cut cannot undo the changes of names. Throws Failure. A folder that may be written
     // to but not read, and a file system that knows no such thing, are left to themselves.
     void flush() const;
+    // The same after the last change of a name: the Failure says that `written` stands all the same.
+    void flush_written(std::string const& written) const;
 
 private:
     std::filesystem::path path_;

@@ -22,8 +22,8 @@ fs::path beside(fs::path const& file, std::string const& word, int n) {
 
 // One that cannot be read is another text: it moves on and is kept as well.
 bool is_kept_already(fs::path const& before, std::string_view bytes) {
-    struct stat there {};
-    if (::lstat(before.c_str(), &there) != 0 || !S_ISREG(there.st_mode)) return false;
+    auto const there = looked_at(before);
+    if (!there || !S_ISREG(there->st_mode)) return false;
     std::string why;
     return read_file(before.string(), bytes.size(), why) == bytes;
 }
@@ -32,9 +32,13 @@ bool is_kept_already(fs::path const& before, std::string_view bytes) {
 
 fs::path before_path(fs::path const& file, int n) { return beside(file, "before", n); }
 
-fs::path free_meanwhile_path(fs::path const& file) {
-    for (int n = 1;; ++n)
-        if (auto path = beside(file, "meanwhile", n); !stands(path)) return path;
+fs::path move_aside(fs::path const& text, fs::path const& file, int& error) {
+    for (int n = 1;; ++n) {
+        auto const aside = beside(file, "meanwhile", n);
+        error = move_to_free_name(text, aside);
+        if (error == 0) return aside;
+        if (error != EEXIST) return text;
+    }
 }
 
 bool holds(fs::path const& file, std::string_view bytes, std::string const& shown) {

@@ -17,8 +17,9 @@ namespace legwork {
 
 // "shed.toml", 1 -> "shed.before.toml"; 2 -> "shed.before-2.toml"; "shed" -> "shed.before". No two files share one.
 std::filesystem::path before_path(std::filesystem::path const& file, int n = 1);
-// "shed.meanwhile.toml", for a text that somebody saved while legwork wrote; the first that is free.
-std::filesystem::path free_meanwhile_path(std::filesystem::path const& file);
+// Moves a text that somebody saved while legwork wrote to "shed.meanwhile.toml", or "shed.meanwhile-2.toml", ...; says
+// where it stands now: where it was, when that fails (`error` is then not zero).
+std::filesystem::path move_aside(std::filesystem::path const& text, std::filesystem::path const& file, int& error);
 
 // Whether the file holds exactly these bytes. Throws Failure when it cannot be read: that is no answer.
 bool holds(std::filesystem::path const& file, std::string_view bytes, std::string const& shown);

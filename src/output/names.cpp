@@ -4,11 +4,11 @@
 #include "output/names.h"
 
 #include "output/descriptor.h"
+#include "units/failure.h"
 
 #include <cstdio>
 
 #include <fcntl.h>
-#include <sys/stat.h>
 
 namespace legwork {
 
@@ -49,9 +49,13 @@ int move_to_free_name(fs::path const& from, fs::path const& to) {
     return has_no_exchange(error) ? move_by_steps(from, to) : error;
 }
 
-bool stands(fs::path const& path) {
+std::optional<struct stat> looked_at(fs::path const& path) {
     struct stat there {};
-    return ::lstat(path.c_str(), &there) == 0;
+    if (::lstat(path.c_str(), &there) == 0) return there;
+    if (errno == ENOENT || errno == ENOTDIR) return std::nullopt;
+    throw Failure(cannot("look at", path.string(), errno));
 }
+
+bool stands(fs::path const& path) { return looked_at(path).has_value(); }
 
 } // namespace legwork

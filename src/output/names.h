@@ -5,6 +5,9 @@
 #pragma once
 
 #include <filesystem>
+#include <optional>
+
+#include <sys/stat.h>
 
 namespace legwork {
 
@@ -16,6 +19,9 @@ bool has_no_exchange(int error);
 // Zero, EEXIST when something stands at `to` already, or another error; nothing is changed then.
 int move_to_free_name(std::filesystem::path const& from, std::filesystem::path const& to);
 
-bool stands(std::filesystem::path const& path); // a dangling link stands as well
+// Whether there is anything under that name, be it a dangling link. Throws Failure when that cannot be known.
+bool stands(std::filesystem::path const& path);
+// What is there, links not followed; nothing when nothing is. Throws Failure when that cannot be known.
+std::optional<struct stat> looked_at(std::filesystem::path const& path);
 
 } // namespace legwork

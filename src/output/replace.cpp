@@ -78,9 +78,8 @@ void settle(Stray const& stray, fs::path const& file, std::string const& path) {
     if (!text) throw Failure("cannot read " + stray.path.string() + ": " + why);
     for (auto const& known : {before_path(file), file})
         if (stands(known) && holds(known, *text, known.string())) return void(::unlink(stray.path.c_str()));
-    auto const seen = free_meanwhile_path(file);
-    if (int const error = move_to_free_name(stray.path, seen); error != 0)
-        throw Failure(cannot("move " + stray.path.string() + " to", seen.string(), error));
+    int error = 0;
+    auto const seen = move_aside(stray.path, file, error);
     throw Failure("an earlier run was killed while it wrote " + path +
                   ", perhaps as somebody saved it: the text that "
                   "it left now stands in " +
@@ -129,11 +128,7 @@ private:
 
     Replaced done(KeptCopy& kept) const {
         kept.stay();
-        try {
-            folder_.flush();
-        } catch (Failure const& e) {
-            throw Failure(path_ + " is written, but a power cut may still undo that: " + e.what());
-        }
+        folder_.flush_written(path_);
         return {true, file_.string(), before_path(file_).string()};
     }
 
@@ -167,8 +162,8 @@ private:
         int const error = exchange_names(next.name(), file_);
         if (error == 0 && next.stands_at(next.name()) && next.still_holds(new_bytes_)) return;
         kept.stay();
-        auto aside = free_meanwhile_path(file_);
-        if (move_to_free_name(next.name(), aside) != 0) aside = next.name();
+        int unmoved = 0;
+        auto const aside = move_aside(next.name(), file_, unmoved);
         if (error == 0)
             throw Failure(path_ + " was saved twice by somebody else while legwork wrote: the earlier text stands in " +
                           path_ + ", the later one in " + aside.string() + ", the one before both in " +

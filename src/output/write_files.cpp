@@ -41,10 +41,13 @@ bool is_same(struct stat const& one, struct stat const& other) {
 
 // By any name: the link by which it was named is spared as well as the file.
 bool is_the_file(struct stat const& there, std::string const& never) {
+    auto const named = never.empty() ? std::nullopt : looked_at(never);
+    if (!named || is_same(there, *named)) return named.has_value();
+    if (!S_ISLNK(named->st_mode)) return false;
     struct stat one {};
-    if (never.empty()) return false;
-    return (::lstat(never.c_str(), &one) == 0 && is_same(there, one)) ||
-           (::stat(never.c_str(), &one) == 0 && is_same(there, one));
+    if (::stat(never.c_str(), &one) == 0) return is_same(there, one);
+    if (errno == ENOENT) return false;
+    throw Failure(cannot("look at", never, errno));
 }
 
 class Batch {
@@ -52,26 +55,23 @@ public:
     explicit Batch(std::string never) : never_(std::move(never)) {}
 
     void check(FileToWrite const& file) const {
-        struct stat there {};
         require_name(file.path);
-        if (::lstat(file.path.c_str(), &there) != 0) {
-            if (errno == ENOENT || errno == ENOTDIR) return; // or its parent is missing: see make_folders
-            throw Failure(cannot("write", file.path, errno));
-        }
-        if (is_the_file(there, never_))
+        auto const there = looked_at(file.path);
+        if (!there) return;
+        if (is_the_file(*there, never_))
             throw Failure("cannot write " + file.path + ": it is the job file itself; write to another folder");
-        if (S_ISDIR(there.st_mode)) throw Failure(cannot("write", file.path, EISDIR));
-        if (!S_ISREG(there.st_mode) && !S_ISLNK(there.st_mode))
+        if (S_ISDIR(there->st_mode)) throw Failure(cannot("write", file.path, EISDIR));
+        if (!S_ISREG(there->st_mode) && !S_ISLNK(there->st_mode))
             throw Failure("cannot write " + file.path + ": it is not an ordinary file");
     }
 
     void draft(FileToWrite const& file) {
         fs::path const target(file.path);
         Folder const& folder = folder_of(target);
-        struct stat there {};
-        bool const replaces = ::lstat(file.path.c_str(), &there) == 0;
-        bool const keeps = replaces && S_ISREG(there.st_mode);
-        Draft& made = drafts_.emplace_back(Entry{file.path, replaces, nullptr}).draft_in(folder, keeps ? 0600 : 0666);
+        auto const there = looked_at(file.path);
+        bool const keeps = there && S_ISREG(there->st_mode);
+        Draft& made =
+            drafts_.emplace_back(Entry{file.path, there.has_value(), nullptr}).draft_in(folder, keeps ? 0600 : 0666);
         made.write(file.bytes);
         if (keeps) keep_old(made, file.path);
         made.begin_flush();
@@ -84,7 +84,7 @@ public:
             } catch (Failure const& e) {
                 throw Failure(std::string(e.what()) + how_far(at));
             }
-        for (auto const& [path, folder] : folders_) folder.flush();
+        for (auto const& [path, folder] : folders_) folder.flush_written("everything");
     }
 
 private:
@@ -159,7 +159,7 @@ bool write_new_file(std::string const& path, std::string_view bytes) {
     draft.write(bytes);
     draft.flush();
     if (!draft.put_new()) return false;
-    folder.flush();
+    folder.flush_written(path);
     return true;
 }
 
