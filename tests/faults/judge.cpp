@@ -103,6 +103,12 @@ void judge_message(Scene const& scene, Fault const& fault, Ran const& ran, Folde
     if (!names_a_file(scene, ran)) found.push_back("no file is named" + said);
 }
 
+// What an undisturbed run tells of (pages of an older print), or else that it could not be looked for, and why.
+bool tells_as_much(Scene const& scene, Fault const& fault, Ran const& ran) {
+    if (holds(ran.err, scene.good.err)) return true;
+    return fault.error != 0 && tells_cause(fault.error, ran.err) && names_a_file(scene, ran);
+}
+
 void judge_failed(Scene const& scene, Ran const& ran, Folder const& now, Complaints& found) {
     if (scene.keeps) return; // one file, whose text tells whether it is old
     auto const missing = not_written(scene, now);
@@ -117,7 +123,7 @@ void judge_status(Scene const& scene, Fault const& fault, Ran const& ran, Folder
         if (auto const unlike = difference(now, scene.after); !unlike.empty())
             found.push_back("exit status 0, but" + unlike);
         if (ran.out != scene.good.out) found.push_back("exit status 0, but it prints otherwise: " + ran.out);
-        if (!holds(ran.err, scene.good.err))
+        if (!tells_as_much(scene, fault, ran))
             found.push_back("exit status 0, but it keeps silent on: " + scene.good.err);
         return;
     }

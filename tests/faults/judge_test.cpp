@@ -104,6 +104,17 @@ TEST_CASE("sheets of two prints side by side have to be named", "[faults][net]")
     CHECK_THAT(listed(found), !Catch::Contains("load-Main.pdf stayed"));
 }
 
+TEST_CASE("a print that does not tell of old pages has to say why", "[faults][net]") {
+    auto const scene = print_over_older();
+    Fault const fault{.act = Act::fail, .kind = Kind::look, .error = EIO};
+    auto silent = scene.good;
+    silent.reached = true;
+    silent.err = "";
+    CHECK_THAT(listed(judged(scene, fault, silent, scene.after)), Catch::Contains("it keeps silent on"));
+    silent.err = "directory-Main-2.svg could not be looked at: Input/output error";
+    CHECK(judged(scene, fault, silent, scene.after).empty());
+}
+
 TEST_CASE("what a next run leaves is seen", "[faults][net]") {
     auto const scene = balance_write();
     TemporaryFolder const folder;
