@@ -12,6 +12,16 @@ class Fault(Exception):
     """A promise that a job broke."""
 
 
+def require(holds, what):
+    if not holds:
+        raise Fault(what)
+
+
+def first_of(faults):
+    for fault in faults:
+        raise Fault(fault)
+
+
 def _no_such_number(word):
     raise ValueError(f"{word} is no JSON")
 

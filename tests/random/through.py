@@ -6,25 +6,15 @@ import re
 import shutil
 
 import typed
-from called import Fault
-from edits import only_values_differ, values_changed
+from called import first_of, require
 from plans import faults_between, faults_of_choice, faults_of_plan
 from panel import Panel, is_direct, sources
+from rewriting import write_sizes, write_spaces
 from sheets import contents, judge_files, marks_missing
 
 METHODS = ["standard", "optional", "existing", "measured"]
 ADDED = ["vehicle charger, 40 A, 2 poles, continuous", "hot tub, 50 A, 2 poles", "kiln, 4800 W, 240 V",
          "refrigerator, 20 A", "lighting, 1 pole, 600 VA, not continuous", "heat pump, mca 24 A, 2 poles, motor"]
-
-
-def require(holds, what):
-    if not holds:
-        raise Fault(what)
-
-
-def first_of(faults):
-    for fault in faults:
-        raise Fault(fault)
 
 
 class Journey:
@@ -51,8 +41,8 @@ class Journey:
         self.balance()
         self.load()
         self.print()
-        self.write_spaces()
-        self.write_sizes()
+        write_spaces(self)
+        write_sizes(self)
         require(self.file.read_bytes() == self.data, "a call without --write changed the job file")
         strays = [p.name for p in self.folder.iterdir() if p != self.file]
         require(not strays, f"left beside the job: {strays}")
@@ -95,7 +85,7 @@ class Journey:
         for key in ("findings", "accepted"):
             here, there = sorted(map(seen, self.verdict[key])), sorted(map(seen, verdict[key]))
             require(here == there, f"written in another way, other {key}: {set(here) ^ set(there)}")
-        self._clear()
+        self.clear()
 
     def check_in_other_words(self):
         """The same findings as text, and in groups."""
@@ -156,77 +146,7 @@ class Journey:
         if not self.is_large:
             require(self.call("balance", "--json").out == called.out, "the same job gave another plan")
 
-    def write_spaces(self):
-        words = self.rng.choice([[], [], ["--best"]])
-        copy = self.folder / "copy.toml"
-        copy.write_bytes(self.data)
-        called, plan = self.planned("--write", *words, file=copy)
-        new = copy.read_bytes()
-        if called.status == 3:
-            require(new == self.data, "the spaces cannot be written, and the file was changed")
-        elif any(p.get("why") for p in plan["panels"]):
-            require(new == self.data, "no room for all, and the file was changed")
-        else:
-            expected = {}
-            for placed in (q for p in plan["panels"] for q in p["placements"]):
-                old = next(c for c in self.job["circuit"] if c["mark"] == placed["circuit"]).get("space")
-                if str(old) != placed["spaces"][0]:
-                    at = placed["spaces"][0]
-                    expected[placed["circuit"], "space"] = (old, int(at) if at.isdigit() else at)
-            self._judge_written(copy, new, expected, ["space"], plan.get("written"))
-            again, plan_again = self.planned("--write", *words, file=copy, job=typed.job_of(new))
-            require(copy.read_bytes() == new and "written" not in plan_again,
-                    f"balance --write {words} a second time wrote again")
-            require(self.call("check", file=copy).status == again.status == called.status, "another exit once written")
-        self._clear()
-
-    def _judge_written(self, copy, new, expected, keys, written):
-        if not expected:
-            require(new == self.data and not written, "there was nothing to write, and it wrote")
-            return
-        changed = values_changed(self.job, typed.job_of(new))
-        require(changed == expected, f"the file says {changed}, the answer {expected}")
-        require(only_values_differ(self.data, new, keys, len(expected)), "other bytes than the values changed")
-        require(written and written["path"] == str(copy), f"written: {written}")
-        before = self.folder / "copy.before.toml"
-        require(written["before"] == str(before) and before.read_bytes() == self.data, "the old file is not kept")
-
-    def write_sizes(self):
-        copy = self.folder / "copy.toml"
-        copy.write_bytes(self.data)
-        called = self.call("check", "--propose", "--write", "--json", file=copy, may_fail=self.is_full)
-        answer, new = called.json(), copy.read_bytes()
-        if called.status == 3:
-            require(new == self.data, "the sizes cannot be written, and the file was changed")
-            return self._clear()
-        changed = values_changed(self.job, typed.job_of(new))
-        require(changed is not None, "more than circuits changed")
-        proposed = {p["circuit"]: p for p in answer["proposals"]}
-        for (mark, key), (old, value) in changed.items():
-            p = proposed.get(mark)
-            require(p is not None, f"{mark} was changed, and nothing was proposed for it")
-            if key in ("breaker", "fuse", "cable"):
-                require(old in (None, "?") and value == p["cable" if key == "cable" else "breaker"],
-                        f"{mark}: {key} was {old} and is {value}, {p} was proposed")
-            else:
-                self._judge_segments(mark, key, old, value)
-        require(only_values_differ(self.data, new, ["breaker", "fuse", "cable", "kind"], 40 * len(changed)),
-                "other bytes than the values changed")
-        require(bool(changed) == ("written" in answer), f"{len(changed)} changes, written: {answer.get('written')}")
-        require(self.call("check", file=copy).status == called.status, "another exit once written")
-        again = self.call("check", "--propose", "--write", "--json", file=copy)
-        require(copy.read_bytes() == new and "written" not in again.json(), "--propose --write a second time wrote again")
-        self._clear()
-
-    @staticmethod
-    def _judge_segments(mark, key, old, new):
-        require(key == "segments" and len(old) == len(new), f"{mark}: {key} was {old} and is {new}")
-        for before, after in zip(old, new):
-            require({k: v for k, v in before.items() if k != "kind"} == {k: v for k, v in after.items() if k != "kind"}
-                    and (before.get("kind") in (None, "?") or before["kind"] == after["kind"]),
-                    f"{mark}: a segment was {before} and is {after}")
-
-    def _clear(self):
+    def clear(self):
         left = {p.name for p in self.folder.iterdir()} - {"job.toml", "copy.toml", "copy.before.toml",
                                                            "copy.before-2.toml"}
         require(not left, f"left beside the job: {sorted(left)}")
