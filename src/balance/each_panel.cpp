@@ -31,7 +31,7 @@ Plan each_panel(Job const& job, Effort& effort, PlanPanel const& plan_panel) {
     std::int64_t left = static_cast<std::int64_t>(order.size());
     for (std::size_t const i : order) {
         Panel const& panel = job.panels[i];
-        auto part = effort.part_of_time(effort.left() / left, left);
+        auto part = effort.part_of_time(effort.left() / left, left, static_cast<std::int64_t>(order.size()));
         --left;
         plan.panels[i] = plan_panel(panel, below, part);
         plan.panels[i].stopped_by_time = part.stopped_by_time();

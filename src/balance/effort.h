@@ -50,6 +50,7 @@ public:
         e.over_ = e.stopped_by_time_ = stopped_by_time_;
         e.since_look_ = since_look_;
         e.owed_ = std::min(owed_, e.start_);
+        e.sharers_ = sharers_;
         return e;
     }
     void charge(Effort const& part) {
@@ -60,9 +61,10 @@ public:
         stopped_by_time_ = stopped_by_time_ || part.stopped_by_time_;
         over_ = over_ || stopped_by_time_ || steps_ < 0;
     }
-    // The same, to be done with before its share of the time is over: one of so many.
-    Effort part_of_time(std::int64_t steps, std::int64_t shares) const {
+    // The same, to be done with before its share of the time is over: one of so many that are left of all sharers.
+    Effort part_of_time(std::int64_t steps, std::int64_t shares, std::int64_t sharers) const {
         Effort e = part(steps);
+        e.sharers_ = sharers;
         if (stop_) e.stop_ = Clock::now() + std::max(*stop_ - Clock::now(), Clock::duration::zero()) / shares;
         return e;
     }
@@ -72,11 +74,12 @@ public:
         over_ = over_ || steps_ < 0;
     }
 
-    // For what is done even when nothing is left: so many steps are allowed whatever happens.
+    // For what is done even when nothing is left: so many steps are allowed whatever happens, or an equal share of what
+    // a whole job may take so.
     Effort owed(std::int64_t steps) const {
         Effort e = *this;
         e.over_ = e.stopped_by_time_ = false;
-        e.owed_ = steps;
+        e.owed_ = std::min(steps, kOwedToAll / sharers_);
         return e;
     }
     void settle(Effort const& owed) {
@@ -87,8 +90,8 @@ public:
     }
 
 private:
-    static constexpr std::int64_t kLookEvery = 200'000;
-    std::int64_t start_, steps_, since_look_ = 0, owed_ = 0;
+    static constexpr std::int64_t kLookEvery = 200'000, kOwedToAll = 40'000'000;
+    std::int64_t start_, steps_, since_look_ = 0, owed_ = 0, sharers_ = 1;
     std::size_t bytes_;
     std::optional<Clock::time_point> stop_;
     bool over_ = false, stopped_by_time_ = false;

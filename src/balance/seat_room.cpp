@@ -15,7 +15,7 @@ namespace {
 constexpr std::size_t kMostKnown = 100'000;
 constexpr std::int64_t kStepsToAsk = 200; // what is known already
 // One choice of legs is not worth more than this; some milliseconds.
-constexpr std::int64_t kStepsALook = 4'000'000, kStepsToNarrow = 20'000'000;
+constexpr std::int64_t kStepsALook = 4'000'000, kStepsToTidy = 1'000'000, kStepsToNarrow = 20'000'000;
 
 std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
@@ -60,7 +60,7 @@ std::optional<Rooming> SeatRoom::rooming(Signs const& signs, Effort& effort) con
     auto const answer = cheapest_seating(seats_, signs, part);
     effort.charge(part);
     if (!answer.seating) return {};
-    part = effort.part(kStepsALook);
+    part = effort.part(kStepsToTidy);
     auto const neat = neat_seating(seats_, signs, answer.seating->cost, part);
     effort.charge(part);
     return neat ? neat->rooming : answer.seating->rooming;

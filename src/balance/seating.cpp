@@ -4,7 +4,7 @@
 #include "balance/seating.h"
 
 #include "balance/neat.h"
-#include "balance/seating_node.h"
+#include "balance/seating_layout.h"
 
 #include <algorithm>
 #include <limits>
@@ -20,13 +20,6 @@ constexpr int kMostNodes = 3000;
 constexpr std::int64_t kStepsANode = 2000;
 
 std::size_t at(int i) { return static_cast<std::size_t>(i); }
-
-// A layout: what is settled, a matching, and which of its pairs each pair of short wires has.
-struct Dealt {
-    SeatingNode node;
-    SeatingMatch match;
-    std::vector<int> pair_of; // of each sitter of short wires whose pair is anybody's; else -1
-};
 
 class Search {
 public:
@@ -52,7 +45,7 @@ public:
             if (sitters_[i].kind == Kind::single) root.kind[i] = only_kind(root, i);
         visit(root);
     }
-    std::optional<Dealt> const& best() const { return best_; }
+    std::optional<DealtSeats> const& best() const { return best_; }
     bool is_certain() const { return certain_; }
     std::vector<Sitter> const& sitters() const { return sitters_; }
 
@@ -93,7 +86,7 @@ private:
         if (++nodes_ > kMostNodes || !effort_.spend(kStepsANode)) return give_up();
         if (auto const askew = askew_sitter(n)) return branch_on_seats(n, *askew, 0);
         if (!own_pairs_pack(n)) return;
-        Dealt d{n, {}, {}};
+        DealtSeats d{n, {}, {}};
         auto const found = graph_.match(n, d.match, effort_);
         if (found == Cover::Found::gave_up) return give_up();
         if (found == Cover::Found::no) return;
@@ -114,7 +107,7 @@ private:
         certain_ = false;
         done_ = true;
     }
-    void offer(Dealt d) {
+    void offer(DealtSeats d) {
         if (d.match.cost >= limit_) return;
         limit_ = d.match.cost;
         best_ = std::move(d);
@@ -164,7 +157,7 @@ private:
     }
 
     // Deals the pairs of the matching out. The one who does not come off, if any.
-    std::optional<std::size_t> deal(Dealt& d) const {
+    std::optional<std::size_t> deal(DealtSeats& d) const {
         std::vector<int> own(sitters_.size(), 0);
         for (Pair const& p : d.match.pairs)
             if (p.sitter >= 0 && ++own[at(p.sitter)] > 1) return at(p.sitter);
@@ -190,7 +183,7 @@ private:
                    return s.fate == Fate::lift && std::minmax(s.cells[0], s.cells[1]) == std::minmax(p.upper, p.lower);
                });
     }
-    bool claim(Dealt const& d, std::size_t sitter, std::vector<int>& owner, std::vector<bool>& seen) const {
+    bool claim(DealtSeats const& d, std::size_t sitter, std::vector<int>& owner, std::vector<bool>& seen) const {
         for (std::size_t p = 0; p < owner.size(); ++p) {
             if (seen[p] || !suits(sitter, d.match.pairs[p])) continue;
             seen[p] = true;
@@ -253,99 +246,9 @@ private:
     int limit_; // only layouts that cost less are wanted
     bool any_;  // the first of them will do
     Effort& effort_;
-    std::optional<Dealt> best_;
+    std::optional<DealtSeats> best_;
     int nodes_ = 0;
     bool certain_ = true, done_ = false;
-};
-
-// From a dealt matching to what becomes of each unit.
-class Writer {
-public:
-    Writer(Seats const& seats, std::vector<Sitter> const& sitters, Dealt const& d)
-        : seats_(seats), m_(seats.model()), sitters_(sitters), d_(d) {}
-
-    Seating write() {
-        auto const units = m_.units.size();
-        Rooming& r = seating_.rooming;
-        r = {std::vector<Fate>(units, Fate::lift), std::vector<int>(units, -1), {}, std::vector<int>{}};
-        for (bool const wall : m_.wall) r.empty.push_back(!wall);
-        seating_.signs.assign(units, 0);
-        seating_.cost = d_.match.cost;
-        for (std::size_t i = 0; i < units; ++i)
-            if (m_.units[i].held) r.fate[i] = Fate::home;
-        for (std::size_t i = 0; i < sitters_.size(); ++i) {
-            if (d_.node.settled[i] >= 0)
-                take(i, sitters_[i].seats[at(d_.node.settled[i])]);
-            else if (d_.match.seat_of[i] >= 0)
-                take(i, sitters_[i].seats[at(d_.match.seat_of[i])]);
-        }
-        for (Pair const& p : d_.match.pairs)
-            if (p.sitter >= 0)
-                take(at(p.sitter), sitters_[at(p.sitter)].seats[at(p.seat)]);
-            else
-                r.sites->push_back(p.upper);
-        for (std::size_t i = 0; i < sitters_.size(); ++i)
-            if (!d_.pair_of.empty() && d_.pair_of[i] >= 0) sign_of_pair(i, d_.match.pairs[at(d_.pair_of[i])]);
-        std::ranges::sort(*r.sites);
-        settle_others();
-        return std::move(seating_);
-    }
-
-private:
-    void take(std::size_t i, Seat const& s) {
-        Rooming& r = seating_.rooming;
-        auto const unit = at(sitters_[i].unit);
-        r.fate[unit] = s.fate;
-        if (m_.legs == Legs::two && m_.units[unit].kind == Unit::Kind::pair) seating_.signs[unit] = s.sign;
-        if (m_.legs == Legs::two && m_.units[unit].kind == Unit::Kind::single)
-            seating_.signs[unit] = seats_.side(s.cells[0]);
-        if (s.fate == Fate::lift) {
-            if (s.is_two()) r.sites->push_back(std::min(s.cells[0], s.cells[1]));
-            return;
-        }
-        for (int const c : s.cells)
-            if (c >= 0) r.empty[at(c)] = false;
-        if (s.fate == Fate::home) return;
-        bool const a_stays = s.fate == Fate::keep_a;
-        r.other_cell[unit] = !s.is_two() ? s.cells[0] : s.cells[a_stays ? 1 : 0];
-    }
-    void sign_of_pair(std::size_t i, Pair const& p) {
-        if (m_.legs != Legs::two || m_.units[at(sitters_[i].unit)].kind != Unit::Kind::pair) return;
-        for (Seat const& s : sitters_[i].seats)
-            if (s.fate == Fate::lift && std::min(s.cells[0], s.cells[1]) == p.upper)
-                seating_.signs[at(sitters_[i].unit)] = s.sign;
-    }
-
-    // Who reaches everywhere stays at home if nobody took that cell; else it takes any cell, of its leg if it can.
-    void settle_others() {
-        Rooming& r = seating_.rooming;
-        auto left = d_.match.free;
-        for (std::size_t i = 0; i < sitters_.size(); ++i) {
-            Sitter const& s = sitters_[i];
-            if (s.kind != Kind::any_single || s.seats.empty() || !left[at(s.seats[0].cells[0])]) continue;
-            int const cell = s.seats[0].cells[0];
-            left[at(cell)] = r.empty[at(cell)] = false;
-            r.fate[at(s.unit)] = Fate::home;
-            if (m_.legs == Legs::two) seating_.signs[at(s.unit)] = seats_.side(cell);
-        }
-        if (m_.legs != Legs::two) return;
-        int room[2] = {0, 0};
-        for (std::size_t c = 0; c < left.size(); ++c)
-            if (left[c]) ++room[seats_.side(static_cast<int>(c)) > 0 ? 0 : 1];
-        for (Sitter const& s : sitters_) {
-            if (s.kind != Kind::any_single || s.lift == 0 || r.fate[at(s.unit)] == Fate::home) continue;
-            bool on_a = s.seats.empty() ? room[0] >= room[1] : seats_.side(s.seats[0].cells[0]) > 0;
-            if (room[on_a ? 0 : 1] == 0) on_a = !on_a;
-            --room[on_a ? 0 : 1];
-            seating_.signs[at(s.unit)] = static_cast<signed char>(on_a ? 1 : -1);
-        }
-    }
-
-    Seats const& seats_;
-    PanelModel const& m_;
-    std::vector<Sitter> const& sitters_;
-    Dealt const& d_;
-    Seating seating_;
 };
 
 } // namespace
@@ -354,7 +257,7 @@ SeatingAnswer cheapest_seating(Seats const& seats, Signs const& signs, Effort& e
     Search search(seats, signs, {}, kNoSeat, false, effort);
     search.run();
     SeatingAnswer answer{{}, search.is_certain()};
-    if (search.best()) answer.seating = Writer(seats, search.sitters(), *search.best()).write();
+    if (search.best()) answer.seating = seating_of(seats, search.sitters(), *search.best());
     return answer;
 }
 
@@ -365,7 +268,7 @@ std::optional<Seating> neat_seating(Seats const& seats, Signs const& signs, int 
     Search search(seats, signs, std::move(distances), cost + 1, true, effort);
     search.run();
     if (!search.best()) return {};
-    return Writer(seats, search.sitters(), *search.best()).write();
+    return seating_of(seats, search.sitters(), *search.best());
 }
 
 } // namespace legwork
