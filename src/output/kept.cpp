@@ -7,7 +7,6 @@
 #include "output/names.h"
 #include "units/failure.h"
 
-#include <ranges>
 
 namespace legwork {
 
@@ -53,7 +52,7 @@ KeptCopy::KeptCopy(Folder const& folder, fs::path const& file, std::string shown
 
 KeptCopy::~KeptCopy() {
     if (is_put_ && copy_->stands_at(before_path(file_))) ::unlink(before_path(file_).c_str());
-    for (auto const& [from, to] : std::views::reverse(moved_)) move_to_free_name(to, from);
+    for (; !moved_.empty(); moved_.pop_back()) move_to_free_name(moved_.back().second, moved_.back().first);
 }
 
 void KeptCopy::draft(std::string_view bytes, int old) {
