@@ -18,10 +18,24 @@ namespace legwork::oracle {
 namespace {
 std::uint32_t bit(int space) { return std::uint32_t{1} << (space - 1); }
 
-// Legally on a half-size breaker, which nobody moves.
-bool stands_on_half(Panel const& panel, std::vector<Seat> const& all, Circuit const& c) {
-    if (!c.space || !c.space->half || !all[static_cast<std::size_t>(c.space->space) - 1].usable) return false;
-    return std::count(panel.tandem.begin(), panel.tandem.end(), c.space->space) > 0;
+// The spaces of a breaker whose first is `space`; one where there is no second.
+std::vector<int> spaces_of(std::vector<Seat> const& all, int poles, int space) {
+    std::vector<int> found{space};
+    Seat const& s = all[static_cast<std::size_t>(space) - 1];
+    for (std::size_t t = 0; poles == 2 && t < all.size(); ++t)
+        if (all[t].column == s.column && all[t].row == s.row + 1) found.push_back(static_cast<int>(t) + 1);
+    return found;
+}
+
+// Legally on a half-size breaker, which nobody moves: each space of it takes halves, and two poles reach two legs.
+bool stands_on_half(Panel const& panel, Phase phase, std::vector<Seat> const& all, Circuit const& c) {
+    if (!c.space || !c.space->half) return false;
+    auto const spaces = spaces_of(all, c.poles, c.space->space);
+    auto const seat = [&](int s) -> Seat const& { return all[static_cast<std::size_t>(s) - 1]; };
+    if (c.poles == 2 && (spaces.size() < 2 || !two_pole_site(phase, seat(spaces[0]), seat(spaces[1])))) return false;
+    return std::all_of(spaces.begin(), spaces.end(), [&](int s) {
+        return seat(s).usable && std::count(panel.tandem.begin(), panel.tandem.end(), s) > 0;
+    });
 }
 
 class Builder {
@@ -44,7 +58,7 @@ private:
     Seat const& seat(int space) const { return seats_[static_cast<std::size_t>(space) - 1]; }
     // Nothing is asked of a circuit but that it stay.
     bool filed(Circuit const& c) const { return c.space && today_ == Today::stays; }
-    bool on_half(Circuit const& c) const { return stands_on_half(panel_, seats_, c); }
+    bool on_half(Circuit const& c) const { return stands_on_half(panel_, phase_, seats_, c); }
     // Where a circuit's (first) pole may land.
     std::vector<int> landings(Circuit const& c) const {
         if (filed(c)) return {c.space->space};
@@ -145,7 +159,8 @@ Board board(Job const& job, Panel const& panel, Today today, FeederLoads const& 
     auto const all = seats(job, panel);
     Builder const builder(job, panel, today, below);
     for (Circuit const* c : circuits_on(job, panel)) {
-        if (stands_on_half(panel, all, *c)) b.held |= bit(c->space->space);
+        if (stands_on_half(panel, phase(job, panel), all, *c))
+            for (int const s : spaces_of(all, c->poles, c->space->space)) b.held |= bit(s);
         Circuit const* o = other_half(job, *c);
         if (o && o < c) continue; // stood with its first half
         b.pieces.push_back(builder.piece(*c));

@@ -77,7 +77,7 @@ private:
         Circuit& feeder = add(upper, dice_.chance(20) ? 1 : 2);
         feeder.mark = mark;
         int const poles = feeder.poles;
-        stand_today(dice_, job_, upper, first, false);
+        stand_today(dice_, job_, upper, first, false, false);
         panel(name, dice_.from(2, 8));
         Panel& p = job_.panels.back();
         p.feeder = FeederName{above, mark};
@@ -131,7 +131,7 @@ private:
             }
         }
         limit_reach(p, first);
-        stand_today(dice_, job_, p, first, kind_.halves);
+        stand_today(dice_, job_, p, first, kind_.halves, kind_.half_two_poles);
     }
     void limit_reach(Panel const& p, std::size_t first) {
         for (std::size_t i = first; kind_.reach && i < job_.circuits.size(); ++i) {

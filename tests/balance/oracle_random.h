@@ -32,11 +32,12 @@ struct RandomPanel {
     int most_spaces = 12;
     int most_situations = 4;
     bool pair_heavy = false;
-    bool odd_buses = true; // by column or listed
-    bool halves = false;   // some circuits on half-size breakers today
-    bool reach = false;    // some wires land in few spaces only
-    int short_wires = 30;  // so many percent of them,
-    int within = 60;       // in so many percent of the spaces
+    bool odd_buses = true;       // by column or listed
+    bool halves = false;         // some circuits on half-size breakers today
+    bool half_two_poles = false; // and some two-pole breakers, legally or not
+    bool reach = false;          // some wires land in few spaces only
+    int short_wires = 30;        // so many percent of them,
+    int within = 60;             // in so many percent of the spaces
 };
 
 // One panel "Main". Some are empty, some full, some illegal today, some impossible.

@@ -56,6 +56,11 @@ TEST_CASE("balance against exhaustive placement: half-size breakers stay and cou
     right_about_all({.most_spaces = 8, .halves = true}, 30'000, 500);
 }
 
+TEST_CASE("balance against exhaustive placement: two-pole breakers on halves, some spaces of which take none",
+          "[balance][oracle][halves]") {
+    right_about_all({.most_spaces = 10, .halves = true, .half_two_poles = true}, 31'000, 800);
+}
+
 TEST_CASE("balance against exhaustive placement: a sub-panel loads the panel above", "[balance][oracle]") {
     for (std::uint64_t seed = 40'000; seed < 40'300; seed += kShare) right_about(random_job_with_sub_panel(seed), seed);
 }
@@ -66,8 +71,10 @@ TEST_CASE("balance against exhaustive placement: wires that reach few spaces", "
 
 TEST_CASE("balance against exhaustive placement: most wires reach few spaces", "[balance][oracle]") {
     right_about_all({.most_spaces = 10, .reach = true, .short_wires = 70, .within = 30}, 81'000, 400);
-    right_about_all({.most_spaces = 12, .most_situations = 2, .reach = true, .short_wires = 60, .within = 50}, 82'000, 150);
-    right_about_all({.most_spaces = 12, .pair_heavy = true, .reach = true, .short_wires = 50, .within = 60}, 83'000, 150);
+    right_about_all({.most_spaces = 12, .most_situations = 2, .reach = true, .short_wires = 60, .within = 50}, 82'000,
+                    150);
+    right_about_all({.most_spaces = 12, .pair_heavy = true, .reach = true, .short_wires = 50, .within = 60}, 83'000,
+                    150);
 }
 
 // Not part of the suite: test_balance "[long]", with LEGWORK_SEED and LEGWORK_CASES in the environment.

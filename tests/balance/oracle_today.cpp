@@ -13,8 +13,8 @@ namespace legwork::oracle {
 namespace {
 class Stander {
 public:
-    Stander(Dice& dice, Job& job, Panel const& panel, bool halves)
-        : dice_(dice), job_(job), panel_(panel), halves_(halves) {}
+    Stander(Dice& dice, Job& job, Panel const& panel, bool halves, bool half_two_poles)
+        : dice_(dice), job_(job), panel_(panel), halves_(halves), half_two_poles_(half_two_poles) {}
 
     // Stands some circuits: as a careful person would, or anyhow.
     void today(std::size_t first) {
@@ -41,6 +41,7 @@ public:
             stand(c, dice_.chance(careless));
         }
         if (halves_) halve(first);
+        if (half_two_poles_) halve_two_poles(first);
         for (std::size_t i = first; i < job_.circuits.size(); ++i)
             if (job_.circuits[i].space && dice_.chance(fixed)) job_.circuits[i].fixed = true;
     }
@@ -92,17 +93,34 @@ private:
         }
     }
 
+    // Two-pole breakers become half-size, wherever they stand; beside some of them comes a one-pole circuit.
+    void halve_two_poles(std::size_t first) {
+        for (std::size_t i = first; i < job_.circuits.size(); ++i) {
+            Circuit& c = job_.circuits[i];
+            if (c.poles != 2 || !c.space || !dice_.chance(50)) continue;
+            c.space->half = dice_.chance(50) ? 'a' : 'b';
+            bool const shared = std::count(panel_.tandem.begin(), panel_.tandem.end(), c.space->space) > 0;
+            if (!shared || !seat(c.space->space).usable || !dice_.chance(40)) continue;
+            for (std::size_t j = first; j < job_.circuits.size(); ++j) {
+                Circuit& o = job_.circuits[j];
+                if (o.poles != 1 || o.space || !o.multiwire.empty()) continue;
+                o.space = Spot{c.space->space, c.space->half == 'a' ? 'b' : 'a'};
+                break;
+            }
+        }
+    }
+
     Dice& dice_;
     Job& job_;
     Panel const& panel_;
-    bool halves_;
+    bool halves_, half_two_poles_;
     std::vector<Seat> all_;
     std::set<int> free_;
 };
 } // namespace
 
-void stand_today(Dice& dice, Job& job, Panel const& panel, std::size_t first, bool halves) {
-    Stander(dice, job, panel, halves).today(first);
+void stand_today(Dice& dice, Job& job, Panel const& panel, std::size_t first, bool halves, bool half_two_poles) {
+    Stander(dice, job, panel, halves, half_two_poles).today(first);
 }
 
 } // namespace legwork::oracle
