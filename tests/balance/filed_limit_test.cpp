@@ -28,7 +28,7 @@ Job scattered(std::uint64_t seed, oracle::Home const& home) {
 }
 } // namespace
 
-TEST_CASE("as filed: pairs that stand apart do not make the search endless", "[balance][filed]") {
+TEST_CASE("as filed: pairs that stand apart do not make the search endless", "[balance][filed][slow]") {
     Job const job = scattered(7, {84, 3, 2, 20, 4, 1900});
     Plan const plan = as_filed(job);
     REQUIRE(recheck(job, plan, true).empty());

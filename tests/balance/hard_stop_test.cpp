@@ -47,7 +47,7 @@ TEST_CASE("balance: a hard stop ends the search, and says so", "[balance][stop]"
     }
 }
 
-TEST_CASE("balance: with no time at all every panel still has its descent", "[balance][stop]") {
+TEST_CASE("balance: with no time at all every panel still has its descent", "[balance][stop][slow]") {
     Job const job = oracle::hard_homes(4);
     Plan const plan = stopped(job, 0);
     Plan const filed = as_filed(job);
@@ -67,7 +67,7 @@ TEST_CASE("balance: panels share the time, none is left with its descent alone",
         CHECK(some.panels[i].imbalance_va < none.panels[i].imbalance_va);
 }
 
-TEST_CASE("as filed: counted steps end the search, whatever the job", "[balance][stop][filed]") {
+TEST_CASE("as filed: counted steps end the search, whatever the job", "[balance][stop][filed][slow]") {
     for (Job const& job : {oracle::hard_homes(4), oracle::short_wires(), oracle::full_job()}) {
         Watch const watch;
         Plan const plan = as_filed(job);
