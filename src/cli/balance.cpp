@@ -22,6 +22,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
+#include <cstdlib>
 
 namespace legwork {
 
@@ -33,7 +35,10 @@ void add_options(CLI::App& app, Options& options) {
     auto* const moves =
         app.add_option("--moves", options.moves, "the best with at most so many moves")->check(CLI::Range(0, 10000));
     app.add_option("--seconds", options.seconds, "stop searching after so many seconds")
-        ->check(CLI::Range(0.001, 86400.0));
+        ->check(CLI::Range(0.001, 86400.0))
+        ->check([](std::string const& said) { // no comparison refuses it
+            return std::isnan(std::strtod(said.c_str(), nullptr)) ? said + " is no number of seconds" : std::string();
+        });
     app.add_flag("--write", options.write, "put the spaces into the job file; the old file stays as NAME.before.toml");
     moves->excludes(best);
     add_json(app, options);

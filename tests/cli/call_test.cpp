@@ -26,7 +26,7 @@ TEST_CASE("what cannot be understood of a call exits 2 and says so", "[cli]") {
         {"balance", "a.toml", "--moves", "-1"},
         {"balance", "a.toml", "--moves", "2", "--best"},
         {"balance", "a.toml", "--seconds", "0"},
-        {"balance", "a.toml", "--seconds", "nan"},
+        {"balance", SOURCE_DIR "/examples/boathouse.toml", "--seconds", "nan"},
         {"balance", "a.toml", "--seconds", "inf"},
         {"balance", "-", "--write"},
         {"print", "a.toml", "--format", "gif"},
