@@ -148,7 +148,7 @@ constexpr std::array kChanges{duplicate_table, drop_table, swap_tables, duplicat
 
 std::string mutated(std::string_view text, std::span<KnownKey const> keys, Dice& dice) {
     Workpiece w{taken_apart(text), keys, dice};
-    for (auto changes = 1 + dice.below(3); changes > 0; --changes) dice.one_of(kChanges)(w);
+    for (auto changes = 1 + dice.below(2); changes > 0; --changes) dice.one_of(kChanges)(w);
     return put_together(w.pieces);
 }
 
