@@ -4,21 +4,12 @@
 // Every rule, run over one job.
 #pragma once
 
-#include "balance/plan.h"
 #include "check/finding.h"
-#include "codebook/code_book.h"
-#include "job/job.h"
+#include "reckon/case.h"
 
 #include <span>
 
 namespace legwork {
-
-// What a rule looks at. `plan` is the panel as the file has it (as_filed).
-struct Case {
-    Job const& job;
-    Plan const& plan;
-    CodeBook const& book;
-};
 
 struct Rule {
     std::string_view id;

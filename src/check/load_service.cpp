@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: MIT
 
 #include "check/say.h"
-#include "check/service.h"
 #include "check/themes.h"
 #include "demand/items.h"
+#include "reckon/service.h"
 
 #include <fmt/format.h>
 

@@ -3,8 +3,8 @@
 
 #include "check/measure.h"
 
-#include "check/backfeed.h"
 #include "codebook/uses.h"
+#include "reckon/backfeed.h"
 
 #include <algorithm>
 #include <iterator>

@@ -3,12 +3,12 @@
 
 #include "balance/loads.h"
 #include "cable/run.h"
-#include "check/leg_amps.h"
 #include "check/multiwire.h"
 #include "check/pair_place.h"
 #include "codebook/cables.h"
 #include "codebook/cite.h"
 #include "codebook/uses.h"
+#include "reckon/leg_amps.h"
 
 #include <fmt/format.h>
 

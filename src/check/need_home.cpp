@@ -4,9 +4,9 @@
 #include "check/need_home.h"
 
 #include "check/named_things.h"
-#include "check/wire_rating.h"
 #include "panel/fed_from.h"
 #include "panel/feeds.h"
+#include "reckon/wire_rating.h"
 
 #include <algorithm>
 

@@ -3,9 +3,9 @@
 
 // need-neutral-at-switch: what is in the box of a switch at the end of a loop.
 #include "cable/run.h"
-#include "check/circuit_place.h"
 #include "check/need_rules.h"
-#include "check/wire_rating.h"
+#include "reckon/circuit_place.h"
+#include "reckon/wire_rating.h"
 
 #include <fmt/format.h>
 

@@ -3,10 +3,10 @@
 
 #include "check/pair_place.h"
 
-#include "check/leg_amps.h"
-#include "check/wire_rating.h"
 #include "codebook/cables.h"
 #include "panel/feeds.h"
+#include "reckon/leg_amps.h"
+#include "reckon/wire_rating.h"
 
 #include <fmt/format.h>
 

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 // Solar and battery on the bus. An interlocked inlet never feeds it together with the main, so it is not judged here.
-#include "check/backfeed.h"
 #include "check/panel_rules.h"
+#include "reckon/backfeed.h"
 #include "units/text.h"
 
 #include <fmt/format.h>

@@ -4,9 +4,9 @@
 // panel-feeder-wires and panel-sub-neutral: the wires that bring power to a panel below another.
 #include "cable/run.h"
 #include "check/panel_rules.h"
-#include "check/wire_rating.h"
 #include "panel/fed_from.h"
 #include "panel/feeds.h"
+#include "reckon/wire_rating.h"
 
 #include <fmt/format.h>
 

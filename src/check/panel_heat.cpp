@@ -3,8 +3,8 @@
 
 // panel-208-heat: heaters made for 240 V between two phases of a wye.
 #include "check/panel_rules.h"
-#include "check/wire_rating.h"
 #include "panel/feeds.h"
+#include "reckon/wire_rating.h"
 
 #include <fmt/format.h>
 

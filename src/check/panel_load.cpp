@@ -1,8 +1,8 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "check/leg_amps.h"
 #include "check/panel_rules.h"
+#include "reckon/leg_amps.h"
 
 #include <fmt/format.h>
 
@@ -59,9 +59,9 @@ std::optional<Finding> overload(Case const& c, Panel const& panel, Feed const& f
         "{} {} {}{}, more than {} carries, {}", worst.what, amps(worst.amperes), in_situation(worst.situation),
         feed.source.empty() ? "" : fmt::format(" from \"{}\"", feed.source), limit->what, amps(value(limit->most)));
     if (in_use)
-        f.fix =
-            "Leave something off in that situation, move load to the other leg (`legwork balance`), or have the service "
-            "reckoned: it may have to grow";
+        f.fix = "Leave something off in that situation, move load to the other leg (`legwork balance`), or have the "
+                "service "
+                "reckoned: it may have to grow";
     else if (c.job.situations.empty())
         f.fix =
             "It need not matter, since not everything runs at once: name the situations that do happen, and they are "

@@ -4,7 +4,7 @@
 // panel-neutral-terminals: one terminal for each neutral that lands in the panel.
 #include "cable/run.h"
 #include "check/panel_rules.h"
-#include "check/wire_rating.h"
+#include "reckon/wire_rating.h"
 
 #include <fmt/format.h>
 

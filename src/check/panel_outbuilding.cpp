@@ -3,8 +3,8 @@
 
 // panel-outbuilding: how many supplies lead from elsewhere into a building that the job names. A pair is one.
 #include "check/panel_rules.h"
-#include "check/wire_rating.h"
 #include "codebook/outbuilding.h"
+#include "reckon/wire_rating.h"
 
 #include <fmt/format.h>
 

@@ -3,7 +3,7 @@
 
 // One note a panel, naming its signs and what they say.
 #include "check/panel_rules.h"
-#include "check/signs.h"
+#include "reckon/signs.h"
 
 #include <fmt/format.h>
 

@@ -2,11 +2,11 @@
 // SPDX-License-Identifier: MIT
 
 // gfci-needed and afci-needed: what the code book asks of each circuit's outlets, against what the job says is there.
-#include "check/circuit_place.h"
 #include "check/say.h"
 #include "check/themes.h"
-#include "check/wire_rating.h"
 #include "codebook/cite.h"
+#include "reckon/circuit_place.h"
+#include "reckon/wire_rating.h"
 
 #include <fmt/format.h>
 

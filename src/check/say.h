@@ -1,14 +1,14 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// How findings speak: the same words for the same things in every rule.
+// How a rule makes a finding, and what it is about.
 #pragma once
 
 #include "check/check.h"
+#include "reckon/say.h"
 
 #include <algorithm>
 #include <string>
-#include <vector>
 
 namespace legwork {
 
@@ -25,14 +25,5 @@ constexpr Severity unless_existing(bool existing) { return existing ? Severity::
 inline bool existing(Pair const& p) { return p.first->existing && p.second->existing; }
 // The tie may be said at one member only.
 inline Tie tie_of(Pair const& p) { return std::max(p.first->tie, p.second->tie); }
-
-// Ends it with a full stop when it has no end yet.
-std::string as_sentence(std::string words);
-std::string amps(double a);                                  // "30 A", "15.8 A"
-std::string listed(std::vector<std::string> const& words);   // "K1", "K1 and K2", "K1, K2 and K3"
-std::string both(Pair const& p);                             // "K1 and K2"
-std::string plural(std::size_t n, std::string_view one);     // "1 move", "3 moves"
-std::string in_situation(std::string_view name);             // "with everything on", "in \"Winter evening\""
-std::string spaces_of(Case const& c, std::string_view mark); // "space 7", "spaces 7 and 9"; empty without a place
 
 } // namespace legwork

@@ -4,7 +4,7 @@
 // wire-breaker-size: ratings that breakers are made in.
 #include "check/say.h"
 #include "check/wire.h"
-#include "check/wire_rating.h"
+#include "reckon/wire_rating.h"
 
 #include <fmt/format.h>
 

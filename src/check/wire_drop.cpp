@@ -3,10 +3,10 @@
 
 // wire-drop: volts lost along the branch, along the feeder, and along both. One finding a fault: a branch by itself, a
 // feeder by itself (it then speaks for the branches behind it), or the sum where each part is within its own limit.
-#include "check/run_drop.h"
 #include "check/say.h"
 #include "check/wire.h"
 #include "panel/layout.h"
+#include "reckon/run_drop.h"
 #include "units/text.h"
 
 #include <fmt/format.h>

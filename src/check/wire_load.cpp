@@ -4,7 +4,7 @@
 // wire-load-fits and wire-continuous: what a circuit draws against its breaker and the smallest wire of its run.
 #include "check/say.h"
 #include "check/wire.h"
-#include "check/wire_need.h"
+#include "reckon/wire_need.h"
 
 #include <fmt/format.h>
 
@@ -89,11 +89,11 @@ std::optional<Finding> too_continuous(Case const& c, Sides const& s) {
             fmt::format("{}{} good for {} ({})", over.empty() ? "" : " and ", wire_name(s.wire->gauge, s.wire->metal),
                         amps(value(s.wire->ampacity)), amps(value(percent(s.wire->ampacity, share.value))));
     if (over.empty()) return std::nullopt;
-    Finding f = finding(c, "wire-continuous", why->severity, about(s.circuit, "load"), why->topic);
+    Finding f = finding(c, "wire-continuous", why->presumed ? Severity::warning : Severity::error,
+                        about(s.circuit, "load"), why->topic);
     f.message = fmt::format("{}, {}: more than {} % of {}.", drawn(c, s), why->words, share.value, over);
     f.fix = capital(larger(c, s.circuit, needed(c, s)));
-    f.fix +=
-        why->severity == Severity::warning ? ", or say continuous = false if it never runs for hours." : or_split(s);
+    f.fix += why->presumed ? ", or say continuous = false if it never runs for hours." : or_split(s);
     return f;
 }
 } // namespace

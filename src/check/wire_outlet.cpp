@@ -5,10 +5,10 @@
 #include "cable/run.h"
 #include "check/say.h"
 #include "check/wire.h"
-#include "check/wire_fit.h"
-#include "check/wire_rating.h"
 #include "codebook/receptacles.h"
 #include "panel/feeds.h"
+#include "reckon/wire_fit.h"
+#include "reckon/wire_rating.h"
 
 #include <fmt/format.h>
 
@@ -60,30 +60,15 @@ Finding wrong_volts(Case const& c, Circuit const& circuit, Receptacle const& r) 
     return f;
 }
 
-// Ratings that may stand on a breaker of this size: the row of the next circuit size; above the table its own.
-ReceptacleRow row_for(CodeBook const& book, int breaker) {
-    for (ReceptacleRow const& row : book.receptacles)
-        if (row.circuit >= breaker) return row;
-    return {breaker, breaker, breaker, Source::memory};
-}
-
-// The one receptacle of a circuit, and not a duplex.
-bool is_lone(Circuit const& c, Receptacle const& r) {
-    return (c.single || r.single) && c.outlets.size() == 1 && c.outlet_count.value_or(1) <= 1;
-}
-
 std::string ratings(ReceptacleRow const& row) {
     return row.least == row.most ? fmt::format("{} A", row.least) : fmt::format("{} A to {} A", row.least, row.most);
 }
 
 std::optional<Finding> wrong_amperes(Case const& c, Circuit const& circuit, Receptacle const& r) {
     if (!circuit.breaker) return std::nullopt;
-    Amps const breaker = *circuit.breaker;
-    auto const row = row_for(c.book, static_cast<int>((breaker.count + 999) / 1000));
-    bool const lone = c.book.lone_receptacle && is_lone(circuit, r);
-    bool const fits = lone ? Amps{r.amps * 1000} >= breaker : r.amps >= row.least && r.amps <= row.most;
+    auto const [fits, lone, row, source] = outlet_fit(c, circuit, r);
     if (fits) return std::nullopt;
-    Source const source = lone ? *c.book.lone_receptacle : row.source;
+    Amps const breaker = *circuit.breaker;
     Use const* use = use_of(circuit);
     bool const sure = source != Source::memory && !(use && use->duty_cycle); // welders go by their own rule
     Finding f = finding(c, "wire-outlet", sure ? unless_existing(circuit.existing) : Severity::warning,
@@ -151,11 +136,6 @@ Finding too_few(Case const& c, Circuit const& circuit, CableRun const& run) {
     return f;
 }
 } // namespace
-
-bool outlets_take_breaker(Case const& c, Circuit const& circuit) {
-    return std::ranges::none_of(receptacles_named(circuit.outlets),
-                                [&](Receptacle const* r) { return wrong_amperes(c, circuit, *r).has_value(); });
-}
 
 Findings wire_outlet(Case const& c) {
     Findings found;

@@ -4,8 +4,8 @@
 // wire-outlet-count: many outlets on a circuit whose load nobody has reckoned.
 #include "check/say.h"
 #include "check/wire.h"
-#include "check/wire_rating.h"
 #include "codebook/outlet_count.h"
+#include "reckon/wire_rating.h"
 
 #include <fmt/format.h>
 

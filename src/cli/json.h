@@ -4,11 +4,11 @@
 // Results for other programs, to `out`. The keys are stable and stand nowhere else; what is not known is null.
 #pragma once
 
-#include "check/added_circuit.h"
 #include "cli/save_edits.h"
 #include "cli/session.h"
 #include "cli/sheet_files.h"
 #include "cli/shown.h"
+#include "reckon/added_circuit.h"
 #include "sheet/form.h"
 
 #include <span>

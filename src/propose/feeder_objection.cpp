@@ -3,7 +3,7 @@
 
 #include "propose/feeder_objection.h"
 
-#include "check/say.h"
+#include "reckon/say.h"
 
 #include <algorithm>
 

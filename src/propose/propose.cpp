@@ -7,12 +7,12 @@
 
 #include "cable/run.h"
 #include "check/measure.h"
-#include "check/say.h"
 #include "check/wire.h"
 #include "codebook/cite.h"
 #include "codebook/usual.h"
 #include "propose/feeder_objection.h"
 #include "propose/sizing.h"
+#include "reckon/say.h"
 #include "units/text.h"
 
 #include <fmt/format.h>

@@ -5,7 +5,7 @@
 // 210.20(A), CE 8-104); loads by CE 8-200(1), added up beside each case.
 #include "made_job.h"
 
-#include "check/added_circuit.h"
+#include "reckon/added_circuit.h"
 
 #include <catch2/catch.hpp>
 

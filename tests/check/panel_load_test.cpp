@@ -4,7 +4,7 @@
 // How the legs are loaded. Sources: Ohm's law and the sum of currents; the thresholds are ours (rules of this program).
 #include "made_job.h"
 
-#include "check/leg_amps.h"
+#include "reckon/leg_amps.h"
 
 #include <catch2/catch.hpp>
 

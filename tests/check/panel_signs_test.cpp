@@ -4,9 +4,9 @@
 // The signs at a panel: which code asks for which, and what they say. Sources: NEC 408.4(B), 110.22(A), 705.12 and CE
 // 2-100(2), (3), (4) as trade pages tell them; NEC 110.24, 230.70(B), 230.85, 702.7, 705.10, 710.15(C), CE 64-112,
 // 84-030 and the load marking of 2024 from memory. The wording is ours.
-#include "check/signs.h"
 #include "codebook/cite.h"
 #include "made_job.h"
+#include "reckon/signs.h"
 
 #include <catch2/catch.hpp>
 

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "check/wire_downstream.h"
+#include "reckon/wire_downstream.h"
 #include "wire_jobs.h"
 
 using namespace legwork;

@@ -3,8 +3,8 @@
 
 // Limits: CE 8-102(1), (2), mandatory; NEC informational notes of 210.19 and 215.2, advice. Volts by Ohm's law with NEC
 // Chapter 9 Table 8 (14 AWG 3.07, 12 AWG 1.93, 10 AWG 1.21 ohm/kft solid): see the worked examples of cable/drop_test.
-#include "check/run_drop.h"
 #include "made_job.h"
+#include "reckon/run_drop.h"
 
 #include <catch2/catch.hpp>
 

@@ -4,10 +4,10 @@
 // Random feeders and the circuits behind them, against the slow twin: what is proposed passes every wire rule, and
 // nothing smaller carries the panel.
 #include "cable/drop.h"
-#include "check/run_drop.h"
-#include "check/service.h"
 #include "exhaustive.h"
 #include "proposed_jobs.h"
+#include "reckon/run_drop.h"
+#include "reckon/service.h"
 #include "shops.h"
 #include "units/text.h"
 

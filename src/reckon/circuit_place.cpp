@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "check/circuit_place.h"
+#include "reckon/circuit_place.h"
 
 #include <algorithm>
 

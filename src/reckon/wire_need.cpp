@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "check/wire_need.h"
+#include "reckon/wire_need.h"
 
 #include <algorithm>
 
@@ -47,7 +47,7 @@ std::optional<Continuous> continuous(Case const& c, Circuit const& circuit) {
         return lighting_is_continuous(c) ? std::optional(Continuous{"continuous by use", "wire-continuous"})
                                          : std::nullopt;
     if (!c.book.presumes_continuous || (use && use->intermittent)) return std::nullopt;
-    return Continuous{"presumed continuous", "wire-continuous/presumed", Severity::warning};
+    return Continuous{"presumed continuous", "wire-continuous/presumed", true};
 }
 
 std::optional<Amps> least_for_range(Case const& c, Circuit const& circuit) {

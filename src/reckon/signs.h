@@ -4,8 +4,8 @@
 // The signs of one panel with their texts filled in, for the note about them and for the sheet that prints them.
 #pragma once
 
-#include "check/check.h"
 #include "codebook/signs.h"
+#include "reckon/case.h"
 
 #include <string>
 #include <vector>

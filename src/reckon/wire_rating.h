@@ -4,8 +4,8 @@
 // What a wire is good for on its circuit, and what the circuit draws: the two sides that the wire rules compare.
 #pragma once
 
-#include "check/check.h"
 #include "codebook/uses.h"
+#include "reckon/case.h"
 
 #include <optional>
 #include <string>

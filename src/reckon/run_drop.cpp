@@ -1,12 +1,12 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "check/run_drop.h"
+#include "reckon/run_drop.h"
 
 #include "balance/loads.h"
 #include "cable/run.h"
-#include "check/leg_amps.h"
 #include "codebook/cables.h"
+#include "reckon/leg_amps.h"
 
 #include <algorithm>
 #include <cmath>

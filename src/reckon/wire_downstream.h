@@ -4,7 +4,7 @@
 // Where a smaller wire follows a larger one: what the rule tells and the directory prints.
 #pragma once
 
-#include "check/wire_rating.h"
+#include "reckon/wire_rating.h"
 
 namespace legwork {
 

@@ -4,8 +4,8 @@
 // Amperes by situation and by source. Loads are counted where the balance counts them (balance/loads.h).
 #pragma once
 
-#include "check/check.h"
 #include "panel/feeds.h"
+#include "reckon/case.h"
 
 namespace legwork {
 

@@ -1,13 +1,13 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "check/signs.h"
+#include "reckon/signs.h"
 
-#include "check/backfeed.h"
-#include "check/wire_rating.h"
 #include "codebook/cite.h"
 #include "panel/fed_from.h"
 #include "panel/feeds.h"
+#include "reckon/backfeed.h"
+#include "reckon/wire_rating.h"
 #include "units/text.h"
 
 #include <fmt/format.h>

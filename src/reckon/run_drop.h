@@ -5,9 +5,9 @@
 #pragma once
 
 #include "cable/drop.h"
-#include "check/leg_amps.h"
-#include "check/wire_rating.h"
 #include "codebook/drop_limits.h"
+#include "reckon/leg_amps.h"
+#include "reckon/wire_rating.h"
 
 #include <string>
 #include <vector>

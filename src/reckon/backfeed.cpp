@@ -1,9 +1,8 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "check/backfeed.h"
+#include "reckon/backfeed.h"
 
-#include "check/say.h"
 #include "codebook/uses.h"
 #include "panel/feeds.h"
 

@@ -4,7 +4,7 @@
 // "Can I add this?": one more circuit, told in a line, and what the service and every feeder on its way say to it.
 #pragma once
 
-#include "check/service.h"
+#include "reckon/service.h"
 
 #include <optional>
 #include <string>

@@ -4,8 +4,8 @@
 // What feeds the bus of a panel beside its main, and which leave of the code covers it.
 #pragma once
 
-#include "check/check.h"
 #include "codebook/backfeed.h"
+#include "reckon/case.h"
 
 namespace legwork {
 

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "check/service.h"
+#include "reckon/service.h"
 
 #include "panel/feeds.h"
 

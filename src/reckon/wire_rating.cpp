@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "check/wire_rating.h"
+#include "reckon/wire_rating.h"
 
 #include "cable/run.h"
 #include "codebook/cables.h"

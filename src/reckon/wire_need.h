@@ -5,7 +5,7 @@
 // sizes are proposed by.
 #pragma once
 
-#include "check/wire_rating.h"
+#include "reckon/wire_rating.h"
 
 #include <optional>
 #include <string_view>
@@ -30,10 +30,10 @@ Amps good_for(Case const& c, Sides const& s, WireRating const& wire);
 // Fixed heating whose continuous share is of the breaker only.
 bool wire_in_full(Case const& c, Sides const& s);
 
-// Why a load counts as continuous, and with which gravity its lack of room is told.
+// Why a load counts as continuous.
 struct Continuous {
     std::string_view words, topic;
-    Severity severity = Severity::error;
+    bool presumed = false; // only since nobody showed that it rests
 };
 std::optional<Continuous> continuous(Case const& c, Circuit const& circuit);
 

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "check/leg_amps.h"
+#include "reckon/leg_amps.h"
 
 #include "balance/loads.h"
 #include "codebook/uses.h"

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "check/added_circuit.h"
+#include "reckon/added_circuit.h"
 
 #include "balance/balance.h"
 #include "codebook/uses.h"
