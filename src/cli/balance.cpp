@@ -5,7 +5,6 @@
 
 #include "balance/balance.h"
 
-#include "check/check.h"
 #include "cli/command.h"
 #include "cli/json.h"
 #include "cli/listing.h"
@@ -14,6 +13,7 @@
 #include "cli/session.h"
 #include "cli/words.h"
 #include "job/problem.h"
+#include "rules/check.h"
 #include "sheet/common.h"
 
 #include <CLI/CLI.hpp>

@@ -3,7 +3,7 @@
 
 // legwork check JOB: every finding, worst first.
 
-#include "check/check.h"
+#include "rules/check.h"
 
 #include "cli/command.h"
 #include "cli/json.h"

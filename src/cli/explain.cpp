@@ -3,8 +3,6 @@
 
 // legwork explain RULE: what a rule asks, why, its usual remedy, how grave it is and where the codes say so.
 
-#include "check/check.h"
-#include "check/gravity.h"
 #include "cli/command.h"
 #include "cli/json.h"
 #include "cli/table_text.h"
@@ -12,6 +10,8 @@
 #include "cli/words.h"
 #include "codebook/cite.h"
 #include "job/near.h"
+#include "rules/check.h"
+#include "rules/gravity.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>

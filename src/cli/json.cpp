@@ -3,14 +3,14 @@
 
 #include "cli/json.h"
 
-#include "check/check.h"
-#include "check/gravity.h"
 #include "cli/form_file.h"
 #include "cli/json_values.h"
 #include "cli/measure_list.h"
 #include "codebook/cite.h"
 #include "codebook/tables.h"
 #include "panel/feeds.h"
+#include "rules/check.h"
+#include "rules/gravity.h"
 #include "units/text.h"
 
 namespace legwork {

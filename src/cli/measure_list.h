@@ -3,8 +3,8 @@
 
 #pragma once
 
-#include "check/measure.h"
 #include "cli/session.h"
+#include "rules/measure.h"
 
 #include <string>
 #include <vector>

@@ -3,7 +3,6 @@
 
 // legwork print JOB: the sheets as files.
 
-#include "check/check.h"
 #include "cli/command.h"
 #include "cli/form_file.h"
 #include "cli/json.h"
@@ -13,6 +12,7 @@
 #include "cli/words.h"
 #include "job/near.h"
 #include "job/problem.h"
+#include "rules/check.h"
 #include "sheet/common.h"
 #include "sheet/sheets.h"
 #include "units/failure.h"

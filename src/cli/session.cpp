@@ -4,12 +4,12 @@
 #include "cli/session.h"
 
 #include "balance/balance.h"
-#include "check/check.h"
 #include "cli/form_file.h"
 #include "cli/share.h"
 #include "cli/vocabulary.h"
 #include "cli/words.h"
 #include "output/files.h"
+#include "rules/check.h"
 #include "sheet/sheets.h"
 #include "units/failure.h"
 

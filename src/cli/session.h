@@ -5,11 +5,11 @@
 #pragma once
 
 #include "balance/plan.h"
-#include "check/finding.h"
 #include "cli/problems.h"
 #include "codebook/code_book.h"
 #include "draw/draw.h"
 #include "job/read.h"
+#include "rules/finding.h"
 
 #include <memory>
 #include <optional>

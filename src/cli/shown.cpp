@@ -3,11 +3,11 @@
 
 #include "cli/shown.h"
 
-#include "check/check.h"
-#include "check/theme_words.h"
 #include "cli/words.h"
 #include "job/problem.h"
 #include "reckon/say.h"
+#include "rules/check.h"
+#include "rules/theme_words.h"
 
 #include <fmt/format.h>
 

@@ -3,11 +3,11 @@
 
 #include "cli/vocabulary.h"
 
-#include "check/check.h"
 #include "codebook/cables.h"
 #include "codebook/code_book.h"
 #include "codebook/receptacles.h"
 #include "codebook/uses.h"
+#include "rules/check.h"
 
 namespace legwork {
 

@@ -6,13 +6,13 @@
 #include "propose/propose.h"
 
 #include "cable/run.h"
-#include "check/measure.h"
-#include "check/wire.h"
 #include "codebook/cite.h"
 #include "codebook/usual.h"
 #include "propose/feeder_objection.h"
 #include "propose/sizing.h"
 #include "reckon/say.h"
+#include "rules/measure.h"
+#include "rules/wire.h"
 #include "units/text.h"
 
 #include <fmt/format.h>

@@ -5,11 +5,11 @@
 #pragma once
 
 #include "balance/plan.h"
-#include "check/finding.h"
 #include "codebook/code_book.h"
 #include "job/job.h"
 #include "page/page.h"
 #include "page/text_width.h"
+#include "rules/finding.h"
 #include "sheet/form.h"
 
 #include <span>

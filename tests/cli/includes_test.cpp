@@ -30,13 +30,13 @@ std::map<std::string, Folders> may_include() {
             {"cable", {"units", "job", "codebook"}},
             {"demand", {"units", "job", "codebook"}},
             {"reckon", with(judged, {"demand"})},
-            {"check", with(judged, {"demand", "reckon"})},
+            {"rules", with(judged, {"demand", "reckon"})},
             {"page", {}},
-            {"propose", with(judged, {"reckon", "check"})},
-            {"sheet", with(judged, {"demand", "reckon", "check", "page"})},
+            {"propose", with(judged, {"reckon", "rules"})},
+            {"sheet", with(judged, {"demand", "reckon", "rules", "page"})},
             {"draw", {"page", "units"}}, // of units only Failure
             {"output", {"draw", "units"}},
-            {"cli", with(judged, {"demand", "reckon", "check", "propose", "page", "sheet", "draw", "output"})}};
+            {"cli", with(judged, {"demand", "reckon", "rules", "propose", "page", "sheet", "draw", "output"})}};
 }
 
 std::string folder_of(fs::path const& file) {

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 // Feeders of dwellings and of their parts: the load calculation sizes them, worked out beside each.
-#include "check/check.h"
 #include "proposed_jobs.h"
+#include "rules/check.h"
 #include "shops.h"
 
 #include <catch2/catch.hpp>

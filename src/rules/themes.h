@@ -1,0 +1,24 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// The rules theme by theme; check.cpp puts them together.
+#pragma once
+
+#include "rules/check.h"
+
+#include <span>
+
+namespace legwork {
+
+std::span<Rule const> multiwire_rules();  // mw-*
+std::span<Rule const> wire_rules();       // wire-*
+std::span<Rule const> panel_rules();      // panel-*
+std::span<Rule const> directory_rules();  // dir-*
+std::span<Rule const> tape_rules();       // tape-*
+std::span<Rule const> protection_rules(); // gfci-needed, afci-needed
+std::span<Rule const> need_rules();       // need-*
+std::span<Rule const> load_rules();       // load-service
+std::span<Rule const> job_rules();        // job-*
+std::span<Rule const> later_rules();      // explained, not checked yet
+
+} // namespace legwork
