@@ -10,7 +10,6 @@
 #include "codebook/tables.h"
 #include "panel/feeds.h"
 #include "rules/check.h"
-#include "rules/gravity.h"
 #include "units/text.h"
 
 namespace legwork {
@@ -163,7 +162,7 @@ Json citation_json(Citation const& c) {
 }
 
 Json rule_json(Rule const& r) {
-    auto const* g = gravity_of(r.id);
+    auto const gravity = [&](Family f) { return r.checked ? Json(letters(r.gravity, f)) : Json(nullptr); };
     auto sections = Json::array();
     for (Citation const& c : citations())
         if (c.topic.substr(0, c.topic.find('/')) == r.id) sections.push_back(citation_json(c));
@@ -172,8 +171,8 @@ Json rule_json(Rule const& r) {
             {"why", r.why},
             {"remedy", r.remedy},
             {"checked", r.checked},
-            {"gravity", {{"nec", g ? Json(g->nec) : Json(nullptr)}, {"ce", g ? Json(g->ce) : Json(nullptr)}}},
-            {"accept", name(acceptance(r.id).of)},
+            {"gravity", {{"nec", gravity(Family::nec)}, {"ce", gravity(Family::ce)}}},
+            {"accept", name(r.accept.of)},
             {"codes", sections}};
 }
 
@@ -251,8 +250,8 @@ void write_table_json(CodeTable const& table, Streams& streams) {
 
 void write_rule_json(Rule const& rule, Streams& streams) { write(rule_json(rule), streams); }
 
-void write_rules_json(std::span<Rule const> rules, Streams& streams) {
-    write({{"rules", list(rules, rule_json)}}, streams);
+void write_rules_json(std::span<Rule const* const> rules, Streams& streams) {
+    write({{"rules", list(rules, [](Rule const* r) { return rule_json(*r); })}}, streams);
 }
 
 } // namespace legwork

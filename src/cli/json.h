@@ -32,6 +32,6 @@ void write_forms_json(std::vector<Form> const& forms, Streams& streams);
 void write_table_names_json(Streams& streams);
 void write_table_json(CodeTable const& table, Streams& streams);
 void write_rule_json(Rule const& rule, Streams& streams);
-void write_rules_json(std::span<Rule const> rules, Streams& streams);
+void write_rules_json(std::span<Rule const* const> rules, Streams& streams);
 
 } // namespace legwork

@@ -89,9 +89,9 @@ std::vector<FindingGroup> by_circuit(Session const& s, std::vector<Finding const
 
 std::vector<FindingGroup> by_theme(std::vector<Finding const*> const& findings) {
     std::vector<FindingGroup> made;
-    for (Rule const& rule : rules())
+    for (Rule const* rule : rules())
         for (Finding const* f : findings) {
-            if (f->rule != rule.id) continue;
+            if (f->rule != rule->id) continue;
             std::string const heading(theme_of(f->rule));
             auto at = std::ranges::find(made, heading, &FindingGroup::heading);
             if (at == made.end()) at = made.insert(at, {heading, {}});

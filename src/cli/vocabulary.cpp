@@ -13,7 +13,7 @@ namespace legwork {
 
 std::vector<std::string> rule_names() {
     std::vector<std::string> names;
-    for (Rule const& rule : rules()) names.emplace_back(rule.id);
+    for (Rule const* rule : rules()) names.emplace_back(rule->id);
     return names;
 }
 

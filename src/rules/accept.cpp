@@ -4,46 +4,15 @@
 // What a person has decided to live with, and what nobody may.
 #include "rules/accept.h"
 
-#include "rules/say.h"
+#include "rules/rule.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
 
 namespace legwork {
 
 namespace {
-struct Refused {
-    std::string_view rule;
-    Acceptance::Of of;
-    std::string_view why;
-};
-constexpr auto none = Acceptance::Of::none, some = Acceptance::Of::some;
-constexpr std::string_view kAtOnce = "It burns, shocks or destroys as soon as the breaker closes.";
-constexpr std::string_view kUnseen = "No breaker sees it, so it heats a wire in the wall until somebody smells it.";
-constexpr std::string_view kDead = "What hangs on it does not work, or works on a voltage it is not made for.";
-
-constexpr std::array kRefused{
-    Refused{"mw-one-panel", none, kUnseen},
-    Refused{"mw-same-space", none, kUnseen},
-    Refused{"mw-in-phase-supply", none, kUnseen},
-    Refused{"mw-opposite-legs", none, kUnseen},
-    Refused{"mw-conductors", none, kAtOnce},
-    Refused{"mw-neutral-current", none, kUnseen},
-    Refused{"mw-line-to-line", none, "After a trip what looks dead is fed through the load between the two hots."},
-    Refused{"mw-one-pole-gfci", none, "It trips at once or, wired wrong, protects nobody."},
-    Refused{"panel-240-on-120", none, kDead},
-    Refused{"panel-dead-space", none, kDead},
-    Refused{"panel-two-legs", none, kDead},
-    Refused{"tape-green", none, "Whoever touches a green or bare wire takes it for ground."},
-    Refused{"wire-breaker-fits", none, kUnseen},
-    Refused{
-        "wire-outlet", some,
-        "One that fits neither the volts nor the poles cannot be accepted: what is plugged in is destroyed at once."},
-    Refused{"job-accept-unused", none, "It is about the [[accept]] itself: change that, or take it out."},
-};
-
 // Where a finding names no panel, the one that all of its circuits are in.
 bool is_in(Job const& job, Finding const& f, std::string const& panel) {
     if (!f.where.panel.empty()) return f.where.panel == panel;
@@ -76,18 +45,16 @@ Finding unused(Case const& c, std::size_t number) {
     f.fix =
         "Take it out if the fault has been put right, so that it hides none that comes later; else name the circuit or "
         "the panel of the finding";
-    if (acceptance(a.rule).of == none)
+    if (rule && rule->accept.of == Acceptance::Of::none)
         f.fix += ". It could not hold in any case: findings of this rule are not accepted";
     return f;
 }
 } // namespace
 
-Acceptance acceptance(std::string_view rule) {
-    auto const at = std::ranges::find(kRefused, rule, &Refused::rule);
-    return at == kRefused.end() ? Acceptance{} : Acceptance{at->of, at->why};
+bool may_be_accepted(Finding const& f) {
+    Rule const* rule = rule_named(f.rule);
+    return !f.never_accepted && !(rule && rule->accept.of == Acceptance::Of::none);
 }
-
-bool may_be_accepted(Finding const& f) { return !f.never_accepted && acceptance(f.rule).of != none; }
 
 void apply_accepts(Job const& job, Findings& findings) {
     for (Finding& f : findings) {

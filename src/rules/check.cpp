@@ -4,7 +4,7 @@
 #include "rules/check.h"
 
 #include "rules/accept.h"
-#include "rules/say.h"
+#include "rules/rule.h"
 #include "rules/themes.h"
 
 #include <algorithm>
@@ -13,11 +13,11 @@
 namespace legwork {
 
 namespace {
-std::vector<Rule> all_rules() {
-    std::vector<Rule> all;
+std::vector<Rule const*> all_rules() {
+    std::vector<Rule const*> all;
     for (auto const theme : {multiwire_rules(), wire_rules(), panel_rules(), directory_rules(), tape_rules(),
                              protection_rules(), need_rules(), load_rules(), job_rules(), later_rules()})
-        all.insert(all.end(), theme.begin(), theme.end());
+        for (Rule const& rule : theme) all.push_back(&rule);
     return all;
 }
 
@@ -34,28 +34,28 @@ std::pair<int, std::ptrdiff_t> file_order(Job const& job, Where const& where) {
 }
 } // namespace
 
-std::span<Rule const> rules() {
-    static std::vector<Rule> const all = all_rules();
+std::span<Rule const* const> rules() {
+    static std::vector<Rule const*> const all = all_rules();
     return all;
 }
 
 Rule const* rule_named(std::string_view id) {
     auto const at = std::ranges::find(rules(), id, &Rule::id);
-    return at == rules().end() ? nullptr : &*at;
+    return at == rules().end() ? nullptr : *at;
+}
+
+Verdict judged(Rule const& rule, Case const& c) {
+    if (rule.judge) return rule.judge(c);
+    Inspection seen;
+    if (rule.find)
+        for (Finding& f : rule.find(c)) seen.looked(), seen.found(std::move(f));
+    return seen.verdict();
 }
 
 Findings check(Job const& job, Plan const& plan, CodeBook const& book, Findings elsewhere) {
     Case const c{job, plan, book};
     Findings all;
-    for (Rule const& rule : rules()) {
-        if (!rule.find) continue;
-        auto found = rule.find(c);
-        for (Finding& f : found) {
-            f.message = as_sentence(std::move(f.message));
-            f.fix = as_sentence(std::move(f.fix));
-            all.push_back(std::move(f));
-        }
-    }
+    for (Rule const* rule : rules()) std::ranges::move(judged(*rule, c).findings(), std::back_inserter(all));
     std::ranges::move(elsewhere, std::back_inserter(all));
     apply_accepts(job, all);
     for (Finding& f : unused_accepts(c, all)) all.push_back(std::move(f));

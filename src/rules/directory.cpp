@@ -3,7 +3,7 @@
 
 #include "codebook/demands.h"
 #include "rules/naming.h"
-#include "rules/say.h"
+#include "rules/rule.h"
 #include "rules/themes.h"
 
 #include <fmt/format.h>
@@ -110,34 +110,46 @@ Findings dir_person(Case const& c) {
 
 // id, what it asks, why, the usual remedy, the function. `explain` reads these aloud.
 constexpr Rule kRules[] = {
-    {"dir-unnamed", "Every circuit has a name.",
-     "Somebody will stand at the panel in a hurry, or in the dark. A breaker without a name is switched off by trial, "
-     "and "
-     "everything else with it.",
-     "Write what the circuit feeds and where. A breaker without a wire is `use = \"spare\"`.", dir_unnamed},
-    {"dir-vague", "Name and room together say what a circuit feeds and where.",
-     "\"Lights\" or \"Bedroom\" tells a stranger half of it. The codes ask for enough detail to tell each circuit from "
-     "all others.",
-     "Name the thing and the place: \"Lights\" in room \"Loft\", \"Receptacles, north wall\". What there is only one "
-     "of "
-     "(\"Dishwasher\") needs no place.",
-     dir_vague},
-    {"dir-duplicate", "No two circuits of a panel read the same.",
-     "Two lines that say \"Bedroom\" mean that the one switched off is the wrong one half of the time.",
-     "Add what tells them apart: the wall, the side, the floor, the thing.", dir_duplicate},
-    {"dir-person", "No name depends on who lives there.",
-     "\"Rosa's room\" is a riddle once Rosa has moved out. The NEC forbids descriptions that depend on who occupies "
-     "the "
-     "place; under the CE Code it is good practice.",
-     "Name the room by where it is or by what it is for as long as it stands: \"Bedroom, north-east corner\", \"Men's "
-     "washroom\".",
-     dir_person},
-    {"dir-name-too-long", "Each name fits its line of the form at the smallest size that can be read.",
-     "A name that is cut off, or printed too small to read at arm's length, does not say what the breaker feeds.",
-     "Shorten the name, move the place to `room` or the remark to `note`, or choose a larger form.", nullptr},
-    {"dir-no-letter", "Every letter on the sheets is in the bundled typeface or in one of this machine's.",
-     "A letter that no typeface has prints as a box with a number in it, which nobody at the panel can read.",
-     "Write it in letters that print, or install a typeface that has them and print again.", nullptr},
+    {.id = "dir-unnamed",
+     .asks = "Every circuit has a name.",
+     .why = "Somebody will stand at the panel in a hurry, or in the dark. A breaker without a name is switched off by "
+            "trial, and everything else with it.",
+     .remedy = "Write what the circuit feeds and where. A breaker without a wire is `use = \"spare\"`.",
+     .gravity = {.nec = {Grade::error}, .ce = {Grade::error}},
+     .find = dir_unnamed},
+    {.id = "dir-vague",
+     .asks = "Name and room together say what a circuit feeds and where.",
+     .why = "\"Lights\" or \"Bedroom\" tells a stranger half of it. The codes ask for enough detail to tell each "
+            "circuit from all others.",
+     .remedy = "Name the thing and the place: \"Lights\" in room \"Loft\", \"Receptacles, north wall\". What there is "
+               "only one of (\"Dishwasher\") needs no place.",
+     .gravity = {.nec = {Grade::warning}, .ce = {Grade::warning}},
+     .find = dir_vague},
+    {.id = "dir-duplicate",
+     .asks = "No two circuits of a panel read the same.",
+     .why = "Two lines that say \"Bedroom\" mean that the one switched off is the wrong one half of the time.",
+     .remedy = "Add what tells them apart: the wall, the side, the floor, the thing.",
+     .gravity = {.nec = {Grade::warning}, .ce = {Grade::warning}},
+     .find = dir_duplicate},
+    {.id = "dir-person",
+     .asks = "No name depends on who lives there.",
+     .why = "\"Rosa's room\" is a riddle once Rosa has moved out. The NEC forbids descriptions that depend on who "
+            "occupies the place; under the CE Code it is good practice.",
+     .remedy = "Name the room by where it is or by what it is for as long as it stands: \"Bedroom, north-east "
+               "corner\", \"Men's washroom\".",
+     .gravity = {.nec = {Grade::error_on_new_work, Grade::warning}, .ce = {Grade::warning}},
+     .find = dir_person},
+    {.id = "dir-name-too-long",
+     .asks = "Each name fits its line of the form at the smallest size that can be read.",
+     .why =
+         "A name that is cut off, or printed too small to read at arm's length, does not say what the breaker feeds.",
+     .remedy = "Shorten the name, move the place to `room` or the remark to `note`, or choose a larger form.",
+     .gravity = {.nec = {Grade::warning}, .ce = {Grade::warning}}},
+    {.id = "dir-no-letter",
+     .asks = "Every letter on the sheets is in the bundled typeface or in one of this machine's.",
+     .why = "A letter that no typeface has prints as a box with a number in it, which nobody at the panel can read.",
+     .remedy = "Write it in letters that print, or install a typeface that has them and print again.",
+     .gravity = {.nec = {Grade::warning}, .ce = {Grade::warning}}},
 };
 } // namespace
 

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "rules/measure.h"
-#include "rules/say.h"
+#include "rules/rule.h"
 #include "rules/themes.h"
 
 #include <fmt/format.h>
@@ -96,20 +96,28 @@ Findings job_assumed(Case const& c) {
 }
 
 constexpr Rule kRules[] = {
-    {"job-assumed", "What was taken for granted is said aloud.",
-     "A use guessed from a name decides which rules apply, and a job without a [dwelling] table is spared those of a "
-     "home. If the guess is wrong, so is the verdict.",
-     "Read the list once; write `use`, or the [dwelling] table, where it is wrong.", job_assumed},
-    {"job-unknown", "Every figure that the verdict hangs on is known.",
-     "What is not known counts as nothing in the balance and is not judged: an unknown load is no light load, and an "
-     "unknown cable is no large one.",
-     "Go and look: breaker handles, cable jackets, nameplates, a clamp meter, a tape. Write what you find in place of "
-     "\"?\".",
-     job_unknown},
-    {"job-accept-unused", "Every [[accept]] of the job covers a finding that stands.",
-     "An acceptance outlives its fault. Left in the file it would hide the same fault when it comes back in another "
-     "year, and nobody would know that it was never looked at.",
-     "Take the [[accept]] out once the fault is put right, or correct the circuit or panel that it names.", nullptr},
+    {.id = "job-assumed",
+     .asks = "What was taken for granted is said aloud.",
+     .why = "A use guessed from a name decides which rules apply, and a job without a [dwelling] table is spared those "
+            "of a home. If the guess is wrong, so is the verdict.",
+     .remedy = "Read the list once; write `use`, or the [dwelling] table, where it is wrong.",
+     .gravity = {.nec = {Grade::note}, .ce = {Grade::note}},
+     .find = job_assumed},
+    {.id = "job-unknown",
+     .asks = "Every figure that the verdict hangs on is known.",
+     .why = "What is not known counts as nothing in the balance and is not judged: an unknown load is no light load, "
+            "and an unknown cable is no large one.",
+     .remedy = "Go and look: breaker handles, cable jackets, nameplates, a clamp meter, a tape. Write what you find in "
+               "place of \"?\".",
+     .gravity = {.nec = {Grade::note}, .ce = {Grade::note}},
+     .find = job_unknown},
+    {.id = "job-accept-unused",
+     .asks = "Every [[accept]] of the job covers a finding that stands.",
+     .why = "An acceptance outlives its fault. Left in the file it would hide the same fault when it comes back in "
+            "another year, and nobody would know that it was never looked at.",
+     .remedy = "Take the [[accept]] out once the fault is put right, or correct the circuit or panel that it names.",
+     .gravity = {.nec = {Grade::warning}, .ce = {Grade::warning}},
+     .accept = {Acceptance::Of::none, "It is about the [[accept]] itself: change that, or take it out."}},
 };
 } // namespace
 

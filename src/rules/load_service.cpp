@@ -3,7 +3,7 @@
 
 #include "demand/items.h"
 #include "reckon/service.h"
-#include "rules/say.h"
+#include "rules/rule.h"
 #include "rules/themes.h"
 
 #include <fmt/format.h>
@@ -84,14 +84,19 @@ Findings load_service(Case const& c) {
 }
 
 constexpr Rule kRules[] = {
-    {"load-service", "The calculated load is within the service, the feeder and the main.",
-     "Not everything runs at once, and the code says how much to count: lighting by the area, the range and dryer by "
-     "their tables, the larger of heating and cooling, and shares of the rest. A service below that sum trips on the "
-     "coldest evening, or runs hot for years without tripping. Where the code has several methods for a building, it "
-     "is enough that the load is within the service by one of them. A dwelling has a least service whatever its load.",
-     "Reckon it with `legwork load` before the electric heating, the range or the vehicle charger is bought. Then "
-     "enlarge the service, choose smaller or interlocked loads, or add a load manager that the authority accepts.",
-     load_service},
+    {.id = "load-service",
+     .asks = "The calculated load is within the service, the feeder and the main.",
+     .why = "Not everything runs at once, and the code says how much to count: lighting by the area, the range and "
+            "dryer by their tables, the larger of heating and cooling, and shares of the rest. A service below that "
+            "sum trips on the coldest evening, or runs hot for years without tripping. Where the code has several "
+            "methods for a building, it is enough that the load is within the service by one of them. A dwelling has a "
+            "least service whatever its load.",
+     .remedy =
+         "Reckon it with `legwork load` before the electric heating, the range or the vehicle charger is bought. Then "
+         "enlarge the service, choose smaller or interlocked loads, or add a load manager that the authority accepts.",
+     .gravity = {.nec = {Grade::error_on_new_work, Grade::warning, Grade::note},
+                 .ce = {Grade::error_on_new_work, Grade::warning, Grade::note}},
+     .find = load_service},
 };
 } // namespace
 

@@ -85,8 +85,7 @@ Keys protection_keys(Circuit const& c, Findings const& asked) {
 Findings protection_asked(Case const& c) {
     Findings all;
     for (auto const* id : {"gfci-needed", "afci-needed"})
-        if (Rule const* rule = rule_named(id); rule && rule->find)
-            std::ranges::move(rule->find(c), std::back_inserter(all));
+        std::ranges::move(judged(*rule_named(id), c).findings(), std::back_inserter(all));
     return all;
 }
 

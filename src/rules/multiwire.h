@@ -4,7 +4,7 @@
 // The breakers and the neutral of multiwire pairs, and what hangs on them. Their place in the panel: pair_place.h.
 #pragma once
 
-#include "rules/say.h"
+#include "rules/rule.h"
 
 #include <string_view>
 

@@ -5,7 +5,7 @@
 #pragma once
 
 #include "codebook/dwelling.h"
-#include "rules/check.h"
+#include "rules/rule.h"
 
 namespace legwork {
 

@@ -4,7 +4,7 @@
 // The need-* rules, one function each: what must be there. need.cpp has their table.
 #pragma once
 
-#include "rules/say.h"
+#include "rules/rule.h"
 
 namespace legwork {
 

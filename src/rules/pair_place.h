@@ -4,7 +4,7 @@
 // Where the two hots of a multiwire pair land, and the one fault of that place that speaks for all.
 #pragma once
 
-#include "rules/say.h"
+#include "rules/rule.h"
 
 #include <optional>
 

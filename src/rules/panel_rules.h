@@ -4,7 +4,7 @@
 // What a panel can take, and how its legs are loaded.
 #pragma once
 
-#include "rules/say.h"
+#include "rules/rule.h"
 
 namespace legwork {
 

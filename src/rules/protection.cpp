@@ -5,7 +5,7 @@
 #include "codebook/cite.h"
 #include "reckon/circuit_place.h"
 #include "reckon/wire_rating.h"
-#include "rules/say.h"
+#include "rules/rule.h"
 #include "rules/themes.h"
 
 #include <fmt/format.h>
@@ -223,19 +223,23 @@ Findings afci_needed(Case const& c) {
 }
 
 constexpr Rule kRules[] = {
-    {"gfci-needed", "Receptacles near water or earth, and what else the code names, have ground-fault protection.",
-     "A person who touches something live with wet hands, or standing on earth or concrete, carries a current that no "
-     "ordinary breaker notices and that stops a heart. A ground-fault interrupter (GFCI) senses 5 mA going astray and "
-     "opens within a few hundredths of a second.",
-     "Fit a GFCI breaker, or a GFCI receptacle as the first outlet with the others on its load side; on a pair that "
-     "shares a neutral a two-pole GFCI breaker. Write gfci = \"breaker\" or \"outlet\".",
-     gfci_needed},
-    {"afci-needed", "In a dwelling, the circuits that the code names have arc-fault protection.",
-     "A nail through a cable or a worn cord arcs at a current that no ordinary breaker notices, and sets what is round "
-     "it on fire. An arc-fault interrupter (AFCI) knows the pattern of such an arc.",
-     "Fit an AFCI breaker, or one that senses arc and ground faults both where both are asked; on a pair that shares a "
-     "neutral a two-pole one. Write afci = \"breaker\".",
-     afci_needed},
+    {.id = "gfci-needed",
+     .asks = "Receptacles near water or earth, and what else the code names, have ground-fault protection.",
+     .why = "A person who touches something live with wet hands, or standing on earth or concrete, carries a current "
+            "that no ordinary breaker notices and that stops a heart. A ground-fault interrupter (GFCI) senses 5 mA "
+            "going astray and opens within a few hundredths of a second.",
+     .remedy = "Fit a GFCI breaker, or a GFCI receptacle as the first outlet with the others on its load side; on a "
+               "pair that shares a neutral a two-pole GFCI breaker. Write gfci = \"breaker\" or \"outlet\".",
+     .gravity = {.nec = {Grade::error_on_new_work, Grade::note}, .ce = {Grade::error_on_new_work, Grade::note}},
+     .find = gfci_needed},
+    {.id = "afci-needed",
+     .asks = "In a dwelling, the circuits that the code names have arc-fault protection.",
+     .why = "A nail through a cable or a worn cord arcs at a current that no ordinary breaker notices, and sets what "
+            "is round it on fire. An arc-fault interrupter (AFCI) knows the pattern of such an arc.",
+     .remedy = "Fit an AFCI breaker, or one that senses arc and ground faults both where both are asked; on a pair "
+               "that shares a neutral a two-pole one. Write afci = \"breaker\".",
+     .gravity = {.nec = {Grade::error_on_new_work, Grade::note}, .ce = {Grade::error_on_new_work, Grade::note}},
+     .find = afci_needed},
 };
 } // namespace
 

@@ -5,7 +5,7 @@
 // out in cable/run.h; here one finding is made for each cable of a circuit or pair.
 #include "cable/run.h"
 #include "codebook/cite.h"
-#include "rules/say.h"
+#include "rules/rule.h"
 #include "rules/themes.h"
 
 #include <fmt/format.h>
@@ -169,21 +169,29 @@ Findings tape_green(Case const& c) {
 
 // id, what it asks, why, the usual remedy, the function. `explain` reads these aloud.
 constexpr Rule kRules[] = {
-    {"tape-white-as-hot", "A white or grey wire that is hot is marked in another colour wherever it can be reached.",
-     "White means neutral. Whoever opens the box in ten years takes a bare white for one and touches 120 V. In a cable "
-     "the white may be re-marked, at every end and in every box; in conduit each wire is chosen, so white is never "
-     "hot.",
-     "Wrap tape of a hot colour (red, black or blue, never white, grey or green) all round the white wire.",
-     tape_white_as_hot},
-    {"tape-as-neutral", "The neutral is white or grey as it is made.",
-     "A red or black wire with a bit of white tape looks hot again as soon as the tape is gone. The NEC forbids it for "
-     "6 AWG and smaller; of the CE Code, in a cable, readings differ, and many inspectors refuse it.",
-     "Use a cable with a white wire. Red and black cable is made for 240 V loads that need no neutral.",
-     tape_as_neutral},
-    {"tape-green", "A green or bare wire is the ground and never anything else.",
-     "People touch green and bare wires, and the metal they are bonded to. Current in them makes frames, boxes and "
-     "covers live.",
-     "Pull a cable with enough insulated wires. No tape makes a green wire hot or neutral.", tape_green},
+    {.id = "tape-white-as-hot",
+     .asks = "A white or grey wire that is hot is marked in another colour wherever it can be reached.",
+     .why = "White means neutral. Whoever opens the box in ten years takes a bare white for one and touches 120 V. In "
+            "a cable the white may be re-marked, at every end and in every box; in conduit each wire is chosen, so "
+            "white is never hot.",
+     .remedy = "Wrap tape of a hot colour (red, black or blue, never white, grey or green) all round the white wire.",
+     .gravity = {.nec = {Grade::note, Grade::error}, .ce = {Grade::note, Grade::error}},
+     .find = tape_white_as_hot},
+    {.id = "tape-as-neutral",
+     .asks = "The neutral is white or grey as it is made.",
+     .why = "A red or black wire with a bit of white tape looks hot again as soon as the tape is gone. The NEC forbids "
+            "it for 6 AWG and smaller; of the CE Code, in a cable, readings differ, and many inspectors refuse it.",
+     .remedy = "Use a cable with a white wire. Red and black cable is made for 240 V loads that need no neutral.",
+     .gravity = {.nec = {Grade::error}, .ce = {Grade::warning}},
+     .find = tape_as_neutral},
+    {.id = "tape-green",
+     .asks = "A green or bare wire is the ground and never anything else.",
+     .why = "People touch green and bare wires, and the metal they are bonded to. Current in them makes frames, boxes "
+            "and covers live.",
+     .remedy = "Pull a cable with enough insulated wires. No tape makes a green wire hot or neutral.",
+     .gravity = {.nec = {Grade::error}, .ce = {Grade::error}},
+     .accept = {Acceptance::Of::none, "Whoever touches a green or bare wire takes it for ground."},
+     .find = tape_green},
 };
 } // namespace
 

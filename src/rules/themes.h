@@ -4,7 +4,7 @@
 // The rules theme by theme; check.cpp puts them together.
 #pragma once
 
-#include "rules/check.h"
+#include "rules/rule.h"
 
 #include <span>
 

@@ -4,7 +4,7 @@
 // The wire-* rules, one function each; wire.cpp has their table.
 #pragma once
 
-#include "rules/check.h"
+#include "rules/rule.h"
 
 namespace legwork {
 

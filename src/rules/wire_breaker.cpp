@@ -8,7 +8,7 @@
 #include "codebook/cite.h"
 #include "reckon/wire_fit.h"
 #include "reckon/wire_rating.h"
-#include "rules/say.h"
+#include "rules/rule.h"
 #include "rules/wire.h"
 
 #include <fmt/format.h>

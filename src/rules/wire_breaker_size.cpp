@@ -3,7 +3,7 @@
 
 // wire-breaker-size: ratings that breakers are made in.
 #include "reckon/wire_rating.h"
-#include "rules/say.h"
+#include "rules/rule.h"
 #include "rules/wire.h"
 
 #include <fmt/format.h>

@@ -3,7 +3,7 @@
 
 #include "reckon/wire_downstream.h"
 
-#include "rules/say.h"
+#include "rules/rule.h"
 #include "rules/wire.h"
 
 #include <fmt/format.h>

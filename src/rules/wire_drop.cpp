@@ -5,7 +5,7 @@
 // feeder by itself (it then speaks for the branches behind it), or the sum where each part is within its own limit.
 #include "panel/layout.h"
 #include "reckon/run_drop.h"
-#include "rules/say.h"
+#include "rules/rule.h"
 #include "rules/wire.h"
 #include "units/text.h"
 

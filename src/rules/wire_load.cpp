@@ -3,7 +3,7 @@
 
 // wire-load-fits and wire-continuous: what a circuit draws against its breaker and the smallest wire of its run.
 #include "reckon/wire_need.h"
-#include "rules/say.h"
+#include "rules/rule.h"
 #include "rules/wire.h"
 
 #include <fmt/format.h>

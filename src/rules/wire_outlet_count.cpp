@@ -4,7 +4,7 @@
 // wire-outlet-count: many outlets on a circuit whose load nobody has reckoned.
 #include "codebook/outlet_count.h"
 #include "reckon/wire_rating.h"
-#include "rules/say.h"
+#include "rules/rule.h"
 #include "rules/wire.h"
 
 #include <fmt/format.h>

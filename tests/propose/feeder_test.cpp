@@ -114,7 +114,7 @@ private:
     bool load_rules_are_silent(Job const& job) const {
         auto const plan = as_typed(job);
         for (auto const* id : {"load-service", "panel-main-overloaded"})
-            for (Finding const& f : rule_named(id)->find({job, plan, book_}))
+            for (Finding const& f : judged(*rule_named(id), {job, plan, book_}).findings())
                 if (f.severity != Severity::note && f.where.panel == "Shop") return false;
         return true;
     }

@@ -29,7 +29,8 @@ std::vector<std::string> split(std::string const& line) {
 }
 
 // A finding of this rule that names all these circuits; others may be named too.
-bool has(Verdict const& v, std::string const& rule, std::vector<std::string> const& marks, std::string_view severity) {
+bool has(JudgedFile const& v, std::string const& rule, std::vector<std::string> const& marks,
+         std::string_view severity) {
     return std::ranges::any_of(v.findings, [&](Finding const& f) {
         auto const& at = f.where.circuits;
         return f.rule == rule && (severity.empty() || name(f.severity) == severity) &&
@@ -37,14 +38,14 @@ bool has(Verdict const& v, std::string const& rule, std::vector<std::string> con
     });
 }
 
-bool neutral_is(Verdict const& v, std::string const& panel, std::string const& situation, double amperes) {
+bool neutral_is(JudgedFile const& v, std::string const& panel, std::string const& situation, double amperes) {
     for (PanelPlan const& p : v.plan.panels)
         for (SituationLoad const& s : p.situations)
             if (p.panel == panel && s.name == situation) return std::abs(s.neutral_a - amperes) <= 0.1;
     return false;
 }
 
-bool holds(Verdict const& v, std::vector<std::string> const& words) {
+bool holds(JudgedFile const& v, std::vector<std::string> const& words) {
     std::string const& kind = words.at(0);
     if (kind == "exit") return v.exit == std::stoi(words.at(1));
     std::vector<std::string> const rest(words.begin() + 2, words.end());

@@ -32,9 +32,9 @@ ReadJob read(std::string const& bytes) {
 
 std::optional<Job> job_of(std::string const& bytes) { return read(bytes).job; }
 
-Verdict judge(std::string const& bytes) {
+JudgedFile judge(std::string const& bytes) {
     auto const got = read(bytes);
-    Verdict v;
+    JudgedFile v;
     for (Problem const& p : got.problems) v.problems += fmt::format("{}: {}\n", p.place.line, p.message);
     if (!got.job) return v;
     v.plan = as_filed(*got.job);

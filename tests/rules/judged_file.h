@@ -11,7 +11,7 @@
 
 namespace made {
 
-struct Verdict {
+struct JudgedFile {
     int exit = 2; // 0, 1 with an error finding, 2 when it could not be understood
     legwork::Plan plan;
     legwork::Findings findings;
@@ -19,7 +19,7 @@ struct Verdict {
 };
 
 std::string bytes_of(std::string const& path); // from the top of the project
-Verdict judge(std::string const& bytes);
+JudgedFile judge(std::string const& bytes);
 std::optional<legwork::Job> job_of(std::string const& bytes); // nothing when it could not be understood
 
 } // namespace made

@@ -37,7 +37,7 @@ TEST_CASE("panel-feeder-wires: two hots, neutral and ground for two legs", "[che
             "error SP");
     auto const f = found("panel-feeder-wires", with_shop(two_pole("SP", 1).cable("6/2"))).at(0);
     REQUIRE(f.message == "The feeder SP of panel \"Shop\" needs two hots, a neutral and a ground; its 6/2 has 2 "
-                         "insulated wires");
+                         "insulated wires.");
     REQUIRE(f.reference.source == Source::practice); // counted, so an error
     // One fault, one finding.
     REQUIRE(says("wire-conductors", with_shop(two_pole("SP", 1).cable("6/2"))).empty());

@@ -55,7 +55,7 @@ TEST_CASE("wire-drop: either side of 3 %, demanded by one family and advised by 
 TEST_CASE("wire-drop: says volts, amperes, length, size and what cures it", "[check][wire]") {
     auto const f = found("wire-drop", job({long_run(unknown(), 16)}), "CE 2024").at(0);
     REQUIRE(f.message == "R1 loses 3.2 % of its voltage (3.9 V of 120 V) at 12 A (80 % of its breaker, its load not "
-                         "being known) over 16 m of 14 AWG, wire at 75 °C: more than 3 %");
+                         "being known) over 16 m of 14 AWG, wire at 75 °C: more than 3 %.");
     REQUIRE(f.fix == "Pull 12 AWG all the way (2.0 %). Or write its real load, which may be less.");
     REQUIRE(f.reference.section == "8-102(1), (2)");
     auto const advised = found("wire-drop", job({long_run(unknown(), 16)}), "NEC 2023").at(0);
@@ -140,7 +140,7 @@ TEST_CASE("wire-drop: feeder and branch together", "[check][wire]") {
     REQUIRE(in_short(f) == "warning S1");
     REQUIRE(f[0].message ==
             "With the feeder SP (2.6 % over 40 m of 10 AWG) more than 5 % of the voltage is lost at the "
-            "far end: S1 5.3 %");
+            "far end: S1 5.3 %.");
     REQUIRE(f[0].where.panel == "Shop");
     REQUIRE_THAT(f[0].fix, Contains("Pull 8 AWG all the way (1.7 %) for the feeder"));
     REQUIRE(says("wire-drop", shop(16), "NEC 2020") == "note S1");

@@ -47,7 +47,7 @@ inline Circuit used(Circuit c, std::string use, VoltAmperes load) {
 inline Findings of(std::string_view rule, Job const& job, std::string_view edition) {
     Rule const* found = rule_named(rule);
     REQUIRE(found);
-    return found->find(Case{job, Plan{}, *code_book(edition)});
+    return judged(*found, {job, Plan{}, *code_book(edition)}).findings();
 }
 
 // "-" none, else E, W, N of the one finding. Numbers from memory never make an error.

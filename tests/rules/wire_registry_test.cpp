@@ -9,8 +9,8 @@
 using namespace legwork;
 
 TEST_CASE("every rule has a row of sections", "[check]") {
-    for (Rule const& r : rules()) {
-        CAPTURE(r.id);
-        REQUIRE(has_citation(r.id));
+    for (Rule const* r : rules()) {
+        CAPTURE(r->id);
+        REQUIRE(has_citation(r->id));
     }
 }
