@@ -4,7 +4,7 @@
 #pragma once
 
 #include "cli/session.h"
-#include "rules/measure.h"
+#include "rules/job/measure.h"
 
 #include <string>
 #include <vector>

@@ -11,7 +11,7 @@
 #include "propose/feeder_objection.h"
 #include "propose/sizing.h"
 #include "reckon/say.h"
-#include "rules/measure.h"
+#include "rules/job/measure.h"
 #include "rules/wire.h"
 #include "units/text.h"
 

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "codebook/demands.h"
-#include "rules/naming.h"
+#include "rules/directory/naming.h"
 #include "rules/rule.h"
 #include "rules/themes.h"
 

@@ -7,7 +7,7 @@
 #include "codebook/demands.h"
 #include "codebook/receptacles.h"
 #include "codebook/uses.h"
-#include "rules/naming.h"
+#include "rules/directory/naming.h"
 
 #include <fmt/format.h>
 

@@ -4,8 +4,8 @@
 // The circuits that a dwelling must have. Of each part of it the circuits that serve it are counted; one finding a part
 // says who they are, why one does not count, and what the code asks. Silent where the job does not tell: part of a
 // house, an old house where nothing of the kind is new, a circuit of no name.
-#include "rules/named_things.h"
-#include "rules/need_home.h"
+#include "rules/need/home.h"
+#include "rules/need/named_things.h"
 #include "rules/need_rules.h"
 
 #include <fmt/format.h>

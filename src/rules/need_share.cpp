@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 // What hangs together on one circuit and should not, as far as names and counts tell.
-#include "rules/named_things.h"
-#include "rules/need_home.h"
+#include "rules/need/home.h"
+#include "rules/need/named_things.h"
 #include "rules/need_rules.h"
 
 #include <fmt/format.h>

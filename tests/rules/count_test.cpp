@@ -9,7 +9,7 @@
 #include "made_job.h"
 #include "rule_ids.h"
 #include "rules/check.h"
-#include "rules/measure.h"
+#include "rules/job/measure.h"
 #include "rules/theme_words.h"
 
 #include <catch2/catch.hpp>

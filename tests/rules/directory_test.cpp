@@ -5,7 +5,7 @@
 // that depends on occupancy), CE 2-100(3); the words themselves are common usage, no source.
 #include "made_job.h"
 
-#include "rules/naming.h"
+#include "rules/directory/naming.h"
 
 #include <catch2/catch.hpp>
 #include <rapidcheck.h>

@@ -3,7 +3,7 @@
 
 // What a person has to go and find out. Sources: common practice, no source.
 #include "made_job.h"
-#include "rules/measure.h"
+#include "rules/job/measure.h"
 
 #include <catch2/catch.hpp>
 

@@ -5,7 +5,7 @@
 // vacuum's own circuit), NEC 422.12 (central heating); NEC 210.52(B)(2), CE refrigerator, microwave, heating from
 // memory; the rest common practice, no source.
 #include "need_jobs.h"
-#include "rules/named_things.h"
+#include "rules/need/named_things.h"
 
 #include <catch2/catch.hpp>
 

@@ -1,10 +1,10 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "rules/naming.h"
+#include "rules/directory/naming.h"
 
 #include "codebook/uses.h"
-#include "rules/name_words.h"
+#include "rules/directory/name_words.h"
 
 #include <algorithm>
 

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "rules/name_words.h"
+#include "rules/directory/name_words.h"
 
 #include <algorithm>
 #include <array>

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "rules/named_things.h"
+#include "rules/need/named_things.h"
 
 #include <algorithm>
 #include <array>

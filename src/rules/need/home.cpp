@@ -1,12 +1,12 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "rules/need_home.h"
+#include "rules/need/home.h"
 
 #include "panel/fed_from.h"
 #include "panel/feeds.h"
 #include "reckon/wire_rating.h"
-#include "rules/named_things.h"
+#include "rules/need/named_things.h"
 
 #include <algorithm>
 

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "rules/measure.h"
+#include "rules/job/measure.h"
 
 namespace legwork {
 

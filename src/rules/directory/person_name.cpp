@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 #include "codebook/uses.h"
-#include "rules/name_words.h"
-#include "rules/naming.h"
+#include "rules/directory/name_words.h"
+#include "rules/directory/naming.h"
 
 #include <algorithm>
 
