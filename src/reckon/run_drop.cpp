@@ -23,16 +23,6 @@ bool draws_nothing(Circuit const& circuit) {
     return circuit.off || (use && (use->source || (use->demand == Demand::none && !circuit.load)));
 }
 
-// Every load behind the feeder of this panel is known.
-bool loads_known(Case const& c, Panel const& panel) {
-    return std::ranges::all_of(c.job.circuits, [&](Circuit const& o) {
-        if (o.panel != panel.name || draws_nothing(o)) return true;
-        Panel const* below = fed_panel(c.job, o);
-        if (below && feeds_loads(c, o)) return loads_known(c, *below);
-        return o.load || o.measured;
-    });
-}
-
 // What the legs of a panel draw through its feeder.
 LegAmps through_feeder(Case const& c, Panel const& panel, Circuit const& feeder, Situation const* s, Feed const& feed) {
     if (feeds_loads(c, feeder)) return leg_amps(c, panel, s, feed);
@@ -121,6 +111,15 @@ private:
     std::vector<std::optional<std::optional<FeederDrop>>> known_;
 };
 } // namespace
+
+bool loads_known(Case const& c, Panel const& panel) {
+    return std::ranges::all_of(c.job.circuits, [&](Circuit const& o) {
+        if (o.panel != panel.name || draws_nothing(o)) return true;
+        Panel const* below = fed_panel(c.job, o);
+        if (below && feeds_loads(c, o)) return loads_known(c, *below);
+        return o.load || o.measured;
+    });
+}
 
 double LegPercents::worst() const { return std::max({a, b, between}); }
 LegPercents operator+(LegPercents const& x, LegPercents const& y) {

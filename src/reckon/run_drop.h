@@ -62,6 +62,9 @@ struct FeederDrop {
 // there.
 std::vector<std::optional<FeederDrop>> feeder_drops(Case const& c);
 
+// Of every circuit of the panel and of the panels below it the load is known.
+bool loads_known(Case const& c, Panel const& panel);
+
 // What it loses when its legs carry this much from such a source.
 LegPercents feeder_percents(Circuit const& feeder, LegAmps const& at, SupplyKind kind, double ohms);
 

@@ -18,6 +18,11 @@ std::string amps(double a) {
     return words + " A";
 }
 
+std::string used_of(double amperes, Amps limit) {
+    auto const used = amps(amperes);
+    return fmt::format("{} of {}", used.substr(0, used.size() - 2), amps(value(limit)));
+}
+
 std::string listed(std::vector<std::string> const& words) {
     std::string all;
     for (std::size_t i = 0; i < words.size(); ++i) {

@@ -33,6 +33,10 @@ Finding finished(Finding f) {
 
 void Inspection::found(Findings some) { std::ranges::move(some, std::back_inserter(findings_)); }
 
+void Inspection::found(std::optional<Finding> f) {
+    if (f) findings_.push_back(std::move(*f));
+}
+
 Verdict Inspection::verdict() const {
     assert((looked_at_ > 0 || findings_.empty()) && "found in nothing");
     Verdict v;

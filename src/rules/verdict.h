@@ -7,6 +7,7 @@
 
 #include "rules/finding.h"
 
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -52,11 +53,12 @@ public:
     void looked(int more = 1) { looked_at_ += more; }
     void found(Finding f) { findings_.push_back(std::move(f)); }
     void found(Findings some);
+    void found(std::optional<Finding> f); // when there is one
     // Of what it looked at, the share of its limit that is in use (1: just within), and the words for it, asked for
     // only where it is the nearest so far: "drop 2.8 % of 3 % on K1".
     template <class Words>
     void margin(double share, Words words) {
-        if (share <= share_) return;
+        if (!(share > share_)) return;
         share_ = share;
         nearest_ = words();
     }
