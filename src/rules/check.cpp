@@ -4,6 +4,7 @@
 #include "rules/check.h"
 
 #include "rules/accept.h"
+#include "rules/multiwire/list.h"
 #include "rules/rule.h"
 #include "rules/themes.h"
 
@@ -15,9 +16,19 @@ namespace legwork {
 namespace {
 std::vector<Rule const*> all_rules() {
     std::vector<Rule const*> all;
-    for (auto const theme : {multiwire_rules(), wire_rules(), panel_rules(), directory_rules(), tape_rules(),
-                             protection_rules(), need_rules(), load_rules(), job_rules(), later_rules()})
-        for (Rule const& rule : theme) all.push_back(&rule);
+    auto const add = [&](std::span<Rule const> some) {
+        for (Rule const& r : some) all.push_back(&r);
+    };
+    for (Rule const* r : {LEGWORK_MULTIWIRE_RULES(LEGWORK_ADDRESS)}) all.push_back(r);
+    add(wire_rules());
+    add(panel_rules());
+    add(directory_rules());
+    add(tape_rules());
+    add(protection_rules());
+    add(need_rules());
+    add(load_rules());
+    add(job_rules());
+    add(later_rules());
     return all;
 }
 

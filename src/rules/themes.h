@@ -10,7 +10,6 @@
 
 namespace legwork {
 
-std::span<Rule const> multiwire_rules();  // mw-*
 std::span<Rule const> wire_rules();       // wire-*
 std::span<Rule const> panel_rules();      // panel-*
 std::span<Rule const> directory_rules();  // dir-*

@@ -5,8 +5,8 @@
 #include "made_job.h"
 
 #include "panel/feeds.h"
-#include "rules/multiwire.h"
-#include "rules/pair_place.h"
+#include "rules/multiwire/open_neutral.h"
+#include "rules/multiwire/pair_cable.h"
 
 #include <catch2/catch.hpp>
 
