@@ -7,6 +7,7 @@
 #include "rules/multiwire/list.h"
 #include "rules/rule.h"
 #include "rules/themes.h"
+#include "rules/wire/list.h"
 
 #include <algorithm>
 #include <iterator>
@@ -20,7 +21,7 @@ std::vector<Rule const*> all_rules() {
         for (Rule const& r : some) all.push_back(&r);
     };
     for (Rule const* r : {LEGWORK_MULTIWIRE_RULES(LEGWORK_ADDRESS)}) all.push_back(r);
-    add(wire_rules());
+    for (Rule const* r : {LEGWORK_WIRE_RULES(LEGWORK_ADDRESS)}) all.push_back(r);
     add(panel_rules());
     add(directory_rules());
     add(tape_rules());

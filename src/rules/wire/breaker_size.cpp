@@ -1,14 +1,11 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// wire-breaker-size: ratings that breakers are made in.
+// Ratings that breakers are made in.
 #include "reckon/wire_rating.h"
-#include "rules/rule.h"
-#include "rules/wire.h"
+#include "rules/wire/list.h"
 
 #include <fmt/format.h>
-
-#include <algorithm>
 
 namespace legwork {
 
@@ -28,7 +25,7 @@ std::string beside(CodeBook const& book, Amps rating, std::string_view between) 
 }
 
 Finding odd_size(Case const& c, Where where, std::string const& whose, Amps rating) {
-    Finding f = finding(c, "wire-breaker-size", Severity::warning, std::move(where));
+    Finding f = finding(c, wire_breaker_size, Gravity::usual, std::move(where));
     f.reference.source = c.book.standard_breakers_source;
     bool const smallest = !standard_breaker_at_or_below(c.book, rating);
     f.message = fmt::format("{} is given as {}, which is no standard size; {} {}.", whose, amps(value(rating)),
@@ -43,25 +40,40 @@ bool told_with_first(Case const& c, Circuit const& circuit) {
     Circuit const* p = partner(c.job, circuit);
     return p && p < &circuit && p->breaker == circuit.breaker;
 }
-} // namespace
 
-Findings wire_breaker_size(Case const& c) {
-    Findings found;
-    for (Panel const& panel : c.job.panels)
-        if (panel.main && !has_fuses(c, panel) && !is_standard(c.book, *panel.main))
-            found.push_back(odd_size(c, {panel.name, {}, "main"}, fmt::format("The main of panel \"{}\"", panel.name),
-                                     *panel.main));
+Verdict judge(Case const& c) {
+    Inspection seen;
+    for (Panel const& panel : c.job.panels) {
+        if (!panel.main || has_fuses(c, panel)) continue;
+        seen.looked();
+        if (!is_standard(c.book, *panel.main))
+            seen.found(odd_size(c, {panel.name, {}, "main"}, fmt::format("The main of panel \"{}\"", panel.name),
+                                *panel.main));
+    }
     for (Circuit const& circuit : c.job.circuits) {
-        if (!circuit.breaker || on_dc(c, circuit) || is_standard(c.book, *circuit.breaker)) continue;
-        if (told_with_first(c, circuit)) continue;
+        if (!circuit.breaker || on_dc(c, circuit) || told_with_first(c, circuit)) continue;
+        seen.looked();
+        if (is_standard(c.book, *circuit.breaker)) continue;
         Circuit const* p = partner(c.job, circuit);
         bool const both_alike = p && p->breaker == circuit.breaker;
         Where where = about(circuit, "breaker");
         if (both_alike) where.circuits.push_back(p->mark);
         auto const whose = fmt::format("The breaker of {}", listed(where.circuits));
-        found.push_back(odd_size(c, std::move(where), whose, *circuit.breaker));
+        seen.found(odd_size(c, std::move(where), whose, *circuit.breaker));
     }
-    return found;
+    return seen.verdict();
 }
+} // namespace
+
+constinit Rule const wire_breaker_size{
+    .id = "wire-breaker-size",
+    .asks = "The breaker is of a size that breakers are made in.",
+    .why = "Breakers are made in steps: 15 A, 20 A, 25 A, 30 A and so on. A number between them is mostly a slip of "
+           "the pen or a fuse, and what is reckoned from it is wrong too.",
+    .remedy = "Read the handle again. Above the ampacity of a wire the next standard size is often allowed; below its "
+              "load it never is.",
+    .gravity = {.nec = {Grade::warning}, .ce = {Grade::warning}},
+    .judge = judge,
+};
 
 } // namespace legwork

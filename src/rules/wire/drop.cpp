@@ -1,12 +1,11 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// wire-drop: volts lost along the branch, along the feeder, and along both. One finding a fault: a branch by itself, a
-// feeder by itself (it then speaks for the branches behind it), or the sum where each part is within its own limit.
+// Volts lost along the branch, along the feeder, and along both. One finding a fault: a branch by itself, a feeder by
+// itself (it then speaks for the branches behind it), or the sum where each part is within its own limit.
 #include "panel/layout.h"
 #include "reckon/run_drop.h"
-#include "rules/rule.h"
-#include "rules/wire.h"
+#include "rules/wire/list.h"
 #include "units/text.h"
 
 #include <fmt/format.h>
@@ -47,19 +46,19 @@ class Drops {
 public:
     explicit Drops(Case const& c) : c_(c), limits_(drop_limits(c.book)), feeders_(feeder_drops(c)) {}
 
-    Findings find() {
+    Verdict verdict() {
         for (Panel const& panel : c_.job.panels) {
             auto const& drop = drop_of(panel);
             bool const at_fault = drop && is_at_fault(limits_, *drop), ahead = is_told_ahead(c_, feeders_, panel);
-            if (at_fault && (is_over_by_itself(*drop) || !ahead)) found_.push_back(feeder(panel, *drop));
+            if (drop) judge_feeder(panel, *drop, at_fault, ahead);
             judge_branches(panel, drop, at_fault || ahead);
         }
-        return std::move(found_);
+        return seen_.verdict();
     }
 
 private:
     Finding made(Where where, std::string_view topic) const {
-        return finding(c_, "wire-drop", limits_.demanded ? Severity::warning : Severity::note, std::move(where), topic);
+        return finding(c_, wire_drop, Gravity::usual, std::move(where), topic);
     }
 
     // "Pull 12 AWG all the way (2.6 %)."
@@ -125,6 +124,23 @@ private:
         return c_.job.situations.empty() ? std::string() : " " + in_situation(d.situation);
     }
 
+    // "drop 2.8 % of 3 % on K1"
+    void margin(double lost, Figure const& limit, std::string_view where) {
+        seen_.margin(lost / static_cast<double>(limit.value),
+                     [&] { return fmt::format("drop {} of {} % {}", percent(lost), limit.value, where); });
+    }
+
+    // At least what is reckoned is lost, so a run that is known in part is judged only when that is too much.
+    void judge_feeder(Panel const& panel, FeederDrop const& d, bool at_fault, bool ahead) {
+        bool const is_known = d.run.whole && !d.run.pieces.empty() && (d.load_known || d.feeder->breaker);
+        if (!at_fault && !is_known) return;
+        seen_.looked();
+        if (at_fault && (is_over_by_itself(d) || !ahead)) seen_.found(feeder(panel, d));
+        if (at_fault) return;
+        margin(d.own.worst(), limits_.part_percent, "on the feeder " + d.feeder->mark);
+        margin(d.total.worst(), limits_.total_percent, fmt::format("on the feeders up to {}", d.feeder->mark));
+    }
+
     void judge_branches(Panel const& panel, std::optional<FeederDrop> const& feeder, bool feeder_told) {
         std::vector<std::pair<Circuit const*, double>> by_sum;
         for (Circuit const& circuit : c_.job.circuits) {
@@ -133,12 +149,22 @@ private:
             if (!d) continue;
             double const sum = d->percent() + (feeder ? on(feeder->total, panel, circuit) : 0);
             bool const sum_over = feeder && is_over_limit(sum, limits_.total_percent);
-            if (is_over_limit(d->percent(), limits_.part_percent))
-                found_.push_back(branch(circuit, *d, sum_over && !feeder_told ? sum : 0));
-            else if (sum_over && !feeder_told)
+            bool const over = is_over_limit(d->percent(), limits_.part_percent), told = sum_over && !feeder_told;
+            if (!over && !told && !d->run.whole) continue;
+            seen_.looked();
+            if (over)
+                seen_.found(branch(circuit, *d, told ? sum : 0));
+            else if (told)
                 by_sum.emplace_back(&circuit, sum);
+            else
+                margins(circuit, d->percent(), feeder ? sum : 0);
         }
-        if (!by_sum.empty()) found_.push_back(together(panel, *feeder, by_sum));
+        if (!by_sum.empty()) seen_.found(together(panel, *feeder, by_sum));
+    }
+
+    void margins(Circuit const& circuit, double own, double sum) {
+        margin(own, limits_.part_percent, "on " + circuit.mark);
+        if (sum > 0) margin(sum, limits_.total_percent, fmt::format("on {} and its feeder", circuit.mark));
     }
 
     Finding branch(Circuit const& circuit, BranchDrop const& d, double sum) const {
@@ -197,10 +223,24 @@ private:
     Case const& c_;
     DropLimits const& limits_;
     std::vector<std::optional<FeederDrop>> feeders_; // of each panel
-    Findings found_;
+    Inspection seen_;
 };
+
+Verdict judge(Case const& c) { return Drops(c).verdict(); }
 } // namespace
 
-Findings wire_drop(Case const& c) { return Drops(c).find(); }
+constinit Rule const wire_drop{
+    .id = "wire-drop",
+    .asks = "No more than 3 % of the voltage is lost in a feeder or a branch, and 5 % in both.",
+    .why = "Long thin wires eat voltage: lamps dim when the kettle starts, motors and compressors run hot, heaters "
+           "give less than they say. The loss is current times resistance, out and back, at 75 °C, with all of the "
+           "load at the end of the run; where the load is not known, 80 % of the breaker. A pair is reckoned one "
+           "circuit at a time. The NEC advises these limits, the CE Code demands them; for lighting and general-use "
+           "circuits of a dwelling the CE Code has a table of greatest lengths as well (8-102(3)), which legwork does "
+           "not have and does not use. What is lost ahead of the first panel is not known and not counted.",
+    .remedy = "Pull the next larger wire, bring the panel nearer to the load, or write the real load.",
+    .gravity = {.nec = {Grade::note}, .ce = {Grade::warning}},
+    .judge = judge,
+};
 
 } // namespace legwork

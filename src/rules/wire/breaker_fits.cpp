@@ -1,19 +1,15 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// wire-breaker-fits: the breaker against the smallest wire of the run. The plain limit first (small-wire limit, else
-// the next standard size above the ampacity), then what the code eases for what the circuit feeds.
+// The breaker against the smallest wire of the run. The plain limit first (small-wire limit, else the next standard
+// size above the ampacity), then what the code eases for what the circuit feeds.
 #include "cable/run.h"
 #include "codebook/cables.h"
-#include "codebook/cite.h"
 #include "reckon/wire_fit.h"
 #include "reckon/wire_rating.h"
-#include "rules/rule.h"
-#include "rules/wire.h"
+#include "rules/wire/list.h"
 
 #include <fmt/format.h>
-
-#include <algorithm>
 
 namespace legwork {
 
@@ -38,10 +34,9 @@ std::string remedy(Case const& c, Circuit const& circuit, WireRating const& wire
 Finding too_large(Case const& c, Circuit const& circuit, ThinnestPiece const& piece, WireRating const& wire,
                   Easement const& ease) {
     bool const eased = !ease.topic.empty() && *circuit.breaker <= ease.doubtful_up_to;
-    Finding f = finding(c, "wire-breaker-fits", eased ? Severity::warning : Severity::error, about(circuit, "breaker"),
-                        eased ? ease.topic : wire.topic);
+    Finding f =
+        finding(c, wire_breaker_fits, Gravity::usual, about(circuit, "breaker"), eased ? ease.topic : wire.topic);
     f.reference.source = eased ? ease.source : wire.source;
-    if (!eased && wire.source == Source::memory) f.severity = Severity::warning;
     f.message = fmt::format("{}: a {} breaker on {} ({}{}), good for {}", circuit.mark, amps(value(*circuit.breaker)),
                             wire_name(wire.gauge, wire.metal), piece.kind, where_thin(piece), amps(value(wire.base)));
     if (wire.base < wire.breaker) f.message += fmt::format(" and so for a {} breaker", amps(value(wire.breaker)));
@@ -53,8 +48,7 @@ Finding too_large(Case const& c, Circuit const& circuit, ThinnestPiece const& pi
 }
 
 Finding not_made(Case const& c, Circuit const& circuit, ThinnestPiece const& piece) {
-    Finding f =
-        finding(c, "wire-breaker-fits", Severity::error, about(circuit, "metal"), "wire-breaker-fits/aluminium");
+    Finding f = finding(c, wire_breaker_fits, Gravity::usual, about(circuit, "metal"), "wire-breaker-fits/aluminium");
     f.message =
         fmt::format("{}: {} is too small for any circuit.", circuit.mark, wire_name(piece.gauge, circuit.metal));
     f.fix = "Pull 12 AWG aluminium or larger, sized for the breaker, or copper.";
@@ -67,8 +61,8 @@ std::optional<Finding> no_power_cable(Case const& c, Circuit const& circuit) {
     for (std::size_t i = 0; i < run.size(); ++i) {
         auto const kind = cable_kind(run[i].kind);
         if (!kind || kind->power) continue;
-        Finding f = finding(c, "wire-breaker-fits", i == 0 ? Severity::error : Severity::warning,
-                            about(circuit, "cable"), "wire-breaker-fits/kind");
+        Finding f = finding(c, wire_breaker_fits, i == 0 ? Gravity::usual : Gravity::doubtful, about(circuit, "cable"),
+                            "wire-breaker-fits/kind");
         f.message = fmt::format("{}: {} is no power cable, and {} a {} V circuit.", circuit.mark, kind->name,
                                 i == 0 ? "carries" : "stands at the end of", circuit.poles == 2 ? 240 : 120);
         f.fix = i == 0 ? "Pull a power cable (14/2, 12/2) sized for the breaker."
@@ -82,7 +76,7 @@ std::optional<Finding> no_power_cable(Case const& c, Circuit const& circuit) {
 Findings against_nameplate(Case const& c, Circuit const& circuit, WireRating const& wire) {
     Findings found;
     auto const report = [&](std::string message, std::string fix, std::string key) {
-        found.push_back(finding(c, "wire-breaker-fits", Severity::error, about(circuit, std::move(key)),
+        found.push_back(finding(c, wire_breaker_fits, Gravity::usual, about(circuit, std::move(key)),
                                 "wire-breaker-fits/nameplate"));
         found.back().message = std::move(message);
         found.back().fix = std::move(fix);
@@ -102,26 +96,52 @@ Findings against_nameplate(Case const& c, Circuit const& circuit, WireRating con
     return found;
 }
 
-void judge(Case const& c, Circuit const& circuit, Findings& found) {
-    if (auto f = no_power_cable(c, circuit)) found.push_back(std::move(*f));
-    auto const piece = thinnest_piece(c, circuit);
-    if (!piece || !circuit.breaker) return;
-    auto const wire = wire_rating(c, circuit, piece->gauge);
-    if (!wire) return found.push_back(not_made(c, circuit, *piece));
+// The breaker on the smallest wire that is known, and on a nameplate.
+void judge_breaker(Case const& c, Circuit const& circuit, ThinnestPiece const& piece, Inspection& seen) {
+    auto const wire = wire_rating(c, circuit, piece.gauge);
+    if (!wire) return seen.found(not_made(c, circuit, piece));
     auto faults = against_nameplate(c, circuit, *wire);
-    if (!faults.empty()) return void(std::ranges::move(faults, std::back_inserter(found)));
-    if (by_nameplate(circuit, *wire).both_said || *circuit.breaker <= wire->breaker) return;
-    Easement const ease = easement(c, circuit, *wire);
-    if (*circuit.breaker <= ease.up_to) return;
-    found.push_back(too_large(c, circuit, *piece, *wire, ease));
+    if (!faults.empty()) return seen.found(std::move(faults));
+    Amps most = wire->breaker;
+    if (by_nameplate(circuit, *wire).both_said) {
+        most = *circuit.mop;
+    } else if (*circuit.breaker > most) {
+        Easement const ease = easement(c, circuit, *wire);
+        if (*circuit.breaker > ease.up_to) return seen.found(too_large(c, circuit, piece, *wire, ease));
+        most = ease.up_to;
+    }
+    seen.margin(value(*circuit.breaker) / value(most), [&] {
+        return fmt::format("a breaker of {} on {} of {}", used_of(value(*circuit.breaker), most),
+                           wire_name(wire->gauge, wire->metal), circuit.mark);
+    });
+}
+
+Verdict judge(Case const& c) {
+    Inspection seen;
+    for (Circuit const& circuit : c.job.circuits) {
+        if (on_dc(c, circuit)) continue;
+        auto foreign = no_power_cable(c, circuit);
+        auto const piece = thinnest_piece(c, circuit);
+        bool const is_known = piece && circuit.breaker;
+        if (foreign || is_known) seen.looked();
+        seen.found(std::move(foreign));
+        if (is_known) judge_breaker(c, circuit, *piece, seen);
+    }
+    return seen.verdict();
 }
 } // namespace
 
-Findings wire_breaker_fits(Case const& c) {
-    Findings found;
-    for (Circuit const& circuit : c.job.circuits)
-        if (!on_dc(c, circuit)) judge(c, circuit, found);
-    return found;
-}
+constinit Rule const wire_breaker_fits{
+    .id = "wire-breaker-fits",
+    .asks = "The breaker is no larger than the smallest wire of the whole run allows.",
+    .why = "A breaker protects the wire, not the thing plugged in. Too large a breaker lets a wire in the wall get hot "
+           "for hours without tripping, and one thin piece behind a box is enough. Copper of 14 AWG stands on 15 A, 12 "
+           "AWG on 20 A, 10 AWG on 30 A. Motors and air conditioners go by their own rules and nameplates (mca, mop), "
+           "and the CE Code lets fixed heating stand on the next breaker at or above 125 % of its wire.",
+    .remedy = "Fit the smaller breaker, or pull the larger wire all the way to the last box.",
+    .gravity = {.nec = {Grade::error}, .ce = {Grade::error}},
+    .accept = {Acceptance::Of::none, kUnseen},
+    .judge = judge,
+};
 
 } // namespace legwork
