@@ -5,6 +5,7 @@
 
 #include "rules/accept.h"
 #include "rules/multiwire/list.h"
+#include "rules/panel/list.h"
 #include "rules/rule.h"
 #include "rules/themes.h"
 #include "rules/wire/list.h"
@@ -22,7 +23,7 @@ std::vector<Rule const*> all_rules() {
     };
     for (Rule const* r : {LEGWORK_MULTIWIRE_RULES(LEGWORK_ADDRESS)}) all.push_back(r);
     for (Rule const* r : {LEGWORK_WIRE_RULES(LEGWORK_ADDRESS)}) all.push_back(r);
-    add(panel_rules());
+    for (Rule const* r : {LEGWORK_PANEL_RULES(LEGWORK_ADDRESS)}) all.push_back(r);
     add(directory_rules());
     add(tape_rules());
     add(protection_rules());

@@ -10,7 +10,6 @@
 
 namespace legwork {
 
-std::span<Rule const> panel_rules();      // panel-*
 std::span<Rule const> directory_rules();  // dir-*
 std::span<Rule const> tape_rules();       // tape-*
 std::span<Rule const> protection_rules(); // gfci-needed, afci-needed

@@ -1,10 +1,10 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// panel-outbuilding: how many supplies lead from elsewhere into a building that the job names. A pair is one.
+// How many supplies lead from elsewhere into a building that the job names. A pair is one.
 #include "codebook/outbuilding.h"
 #include "reckon/wire_rating.h"
-#include "rules/panel_rules.h"
+#include "rules/panel/list.h"
 
 #include <fmt/format.h>
 
@@ -103,11 +103,10 @@ std::optional<Doubt> doubt(Case const& c, Supplies const& s) {
 
 Finding too_many(Case const& c, std::string const& building, Supplies const& s) {
     auto const exception = doubt(c, s);
-    bool const sure = outbuilding_supplies(c.book).one_only && !exception;
     bool const one_panel = !s.circuits.empty() && std::ranges::all_of(s.circuits, [&](Circuit const* one) {
         return one->panel == s.circuits.front()->panel;
     });
-    auto f = finding(c, "panel-outbuilding", sure ? Severity::error : Severity::warning,
+    auto f = finding(c, panel_outbuilding, Gravity::usual,
                      {one_panel ? s.circuits.front()->panel : "", s.marks, "building"});
     if (exception) f.reference.source = exception->source;
     f.message = fmt::format("\"{}\" has {} supplies: {}; {} one feeder or branch circuit (a multiwire pair counts as "
@@ -121,17 +120,29 @@ Finding too_many(Case const& c, std::string const& building, Supplies const& s) 
                 : "Feed a small panel there by one feeder, or put two 120 V circuits on one cable as a multiwire pair";
     return f;
 }
-} // namespace
 
-Findings panel_outbuilding(Case const& c) {
+Verdict judge(Case const& c) {
     std::set<std::string> buildings;
     for (Circuit const& circuit : c.job.circuits)
         if (is_supply(c, circuit)) buildings.insert(led_into(c.job, circuit));
     buildings.erase("");
-    Findings found;
-    for (std::string const& building : buildings)
-        if (auto const s = supplies_of(c, building); s.total() > 1) found.push_back(too_many(c, building, s));
-    return found;
+    Inspection seen;
+    for (std::string const& building : buildings) {
+        seen.looked();
+        if (auto const s = supplies_of(c, building); s.total() > 1) seen.found(too_many(c, building, s));
+    }
+    return seen.verdict();
 }
+} // namespace
+
+constinit Rule const panel_outbuilding{
+    .id = "panel-outbuilding",
+    .asks = "A building apart has one supply.",
+    .why = "Somebody switches off the breaker they know of and reaches into a box that a second one still feeds. One "
+           "feeder, one branch circuit or one multiwire pair, and one switch, make the building dead.",
+    .remedy = "Feed a small panel there by one feeder.",
+    .gravity = {.nec = {Grade::error}, .ce = {Grade::warning}},
+    .judge = judge,
+};
 
 } // namespace legwork

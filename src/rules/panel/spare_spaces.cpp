@@ -6,7 +6,7 @@
 #include "codebook/uses.h"
 #include "panel/feeds.h"
 #include "panel/layout.h"
-#include "rules/panel_rules.h"
+#include "rules/panel/list.h"
 #include "units/text.h"
 
 #include <fmt/format.h>
@@ -16,6 +16,8 @@
 namespace legwork {
 
 namespace {
+constexpr auto less = Gravity::second; // two left free; what was there before; what is not sure
+
 // A panel at the meter that feeds other panels and nothing else.
 bool only_feeds_panels(Job const& job, Panel const& panel) {
     auto const others = [&](Circuit const& c) {
@@ -117,37 +119,50 @@ Need need_of(Case const& c, PositionsTable const& table, std::optional<Amps> ser
     return {full, full};
 }
 
-std::optional<Finding> too_few(Case const& c, PositionsTable const& table, Panel const& panel, bool sure) {
-    auto const service = service_of(c.job, panel);
-    auto const need = need_of(c, table, service);
-    int const here = positions_of(c, panel).all;
-    if (here >= need.perhaps) return std::nullopt;
-    int together = 0;
-    for (Panel const* p : with_sub_panels(c.job, panel)) together += positions_of(c, *p).all;
-    sure = sure && together < need.sure && has_240(c.job, panel) && table.source != Source::memory;
-    auto f = finding(c, "panel-spare-spaces", sure ? unless_existing(panel.existing) : Severity::warning,
-                     {panel.name, {}, "spaces"});
+// What is there against what is asked.
+struct Room {
+    std::optional<Amps> service;
+    Need need{};
+    int here = 0, together = 0, left = 0; // together: with the sub-panels, as what is left is
+    bool is_full = false;                 // panel-no-room speaks
+};
+Room room_of(Case const& c, PositionsTable const& table, Panel const& panel) {
+    Room r;
+    r.service = service_of(c.job, panel);
+    r.need = need_of(c, table, r.service);
+    r.here = positions_of(c, panel).all;
+    for (Panel const* p : with_sub_panels(c.job, panel)) {
+        auto const each = positions_of(c, *p);
+        r.together += each.all;
+        r.left += std::max(each.left(), 0);
+    }
+    PanelPlan const* plan = plan_of(c.plan, panel.name);
+    r.is_full = plan && !plan->why.empty();
+    return r;
+}
+
+Finding too_few(Case const& c, PositionsTable const& table, Panel const& panel, Room const& r, bool sure) {
+    sure = sure && r.together < r.need.sure && has_240(c.job, panel);
+    auto f =
+        finding(c, panel_spare_spaces, sure && !panel.existing ? Gravity::usual : less, {panel.name, {}, "spaces"});
     f.reference.source = table.source;
-    auto const of_service = service ? fmt::format("for a service of {}", text(*service)) : "for the smallest service";
-    auto const asked = here >= need.sure ? need.perhaps : need.sure;
+    auto const of_service =
+        r.service ? fmt::format("for a service of {}", text(*r.service)) : "for the smallest service";
+    auto const asked = r.here >= r.need.sure ? r.need.perhaps : r.need.sure;
     f.message = fmt::format("Panel \"{}\" has {}, and a dwelling needs {} {}{}", panel.name,
-                            plural(static_cast<std::size_t>(std::max(here, 0)), "breaker position"), asked, of_service,
-                            here >= need.sure ? " unless its heating is central and electric" : "");
-    if (together > here)
+                            plural(static_cast<std::size_t>(std::max(r.here, 0)), "breaker position"), asked,
+                            of_service, r.here >= r.need.sure ? " unless its heating is central and electric" : "");
+    if (r.together > r.here)
         f.message +=
-            fmt::format("; its sub-panels make it {}, and whether they count is for the inspector to say", together);
+            fmt::format("; its sub-panels make it {}, and whether they count is for the inspector to say", r.together);
     f.fix = fmt::format("Fit a panel of {} positions or more (spaces that take half-size breakers, listed under "
                         "`tandem`, are two)",
                         asked);
     return f;
 }
 
-std::optional<Finding> full(Case const& c, PositionsTable const& table, Panel const& panel) {
-    int left = 0;
-    for (Panel const* p : with_sub_panels(c.job, panel)) left += std::max(positions_of(c, *p).left(), 0);
-    PanelPlan const* plan = plan_of(c.plan, panel.name);
-    if (left >= table.left_free || (plan && !plan->why.empty())) return std::nullopt; // panel-no-room speaks
-    auto f = finding(c, "panel-spare-spaces", Severity::warning, {panel.name, {}, "spaces"}, "panel-spare-spaces/left");
+Finding full(Case const& c, PositionsTable const& table, Panel const& panel, int left) {
+    auto f = finding(c, panel_spare_spaces, less, {panel.name, {}, "spaces"}, "panel-spare-spaces/left");
     f.reference.source = table.source;
     f.message =
         fmt::format("Panel \"{}\" has {} left free; {} must be left for later circuits", panel.name,
@@ -156,23 +171,50 @@ std::optional<Finding> full(Case const& c, PositionsTable const& table, Panel co
                         plural(static_cast<std::size_t>(table.left_free - left), "position"));
     return f;
 }
+
+void tell_margin(PositionsTable const& table, Panel const& panel, Room const& r, Inspection& seen) {
+    seen.margin(static_cast<double>(r.need.perhaps) / r.here, [&] {
+        return fmt::format("{} positions where {} are asked in panel \"{}\"", r.here, r.need.perhaps, panel.name);
+    });
+    if (r.left < table.left_free) return;
+    seen.margin(static_cast<double>(table.left_free) / r.left, [&] {
+        return fmt::format("{} positions left where {} are asked in panel \"{}\"", r.left, table.left_free, panel.name);
+    });
+}
+
+void judge_panel(Case const& c, PositionsTable const& table, Panel const& panel, bool sure, Inspection& seen) {
+    auto const room = room_of(c, table, panel);
+    seen.looked();
+    if (room.here < room.need.perhaps)
+        seen.found(too_few(c, table, panel, room, sure)); // that it is full too comes of it
+    else if (room.left < table.left_free && !room.is_full)
+        seen.found(full(c, table, panel, room.left));
+    else
+        tell_margin(table, panel, room, seen);
+}
+
+Verdict judge(Case const& c) {
+    Inspection seen;
+    PositionsTable const* table = dwelling_positions(c.book);
+    if (!table || !c.job.dwelling) return seen.verdict();
+    auto const is_service = [&](Panel const& p) { return is_service_panel(c.job, p); };
+    bool const sure = std::ranges::count_if(c.job.panels, is_service) == 1; // of several it is not said which
+    for (Panel const& panel : c.job.panels)
+        if (is_service(panel)) judge_panel(c, *table, panel, sure, seen);
+    return seen.verdict();
+}
 } // namespace
 
-Findings panel_spare_spaces(Case const& c) {
-    Findings found;
-    PositionsTable const* table = dwelling_positions(c.book);
-    if (!table || !c.job.dwelling) return found;
-    auto const services =
-        std::ranges::count_if(c.job.panels, [&](Panel const& p) { return is_service_panel(c.job, p); });
-    for (Panel const& panel : c.job.panels) {
-        if (!is_service_panel(c.job, panel)) continue;
-        bool const sure = services == 1; // of several, which is the dwelling's is not said
-        if (auto f = too_few(c, *table, panel, sure))
-            found.push_back(std::move(*f)); // that it is full too comes of it
-        else if ((f = full(c, *table, panel)))
-            found.push_back(std::move(*f));
-    }
-    return found;
-}
+constinit Rule const panel_spare_spaces{
+    .id = "panel-spare-spaces",
+    .asks = "The panel of a dwelling has the least number of positions, and two are left free.",
+    .why = "A home gains circuits for as long as it stands. A panel that is full on the first day ends in overcrowded "
+           "halves, doubled wires under one screw, or a feeder nobody planned. How many positions are asked grows with "
+           "the service; central electric heating leaves less for other circuits to carry.",
+    .remedy =
+        "Choose the panel by its positions as well as by its amperes; leave two positions free beside each other.",
+    .gravity = {.ce = {Grade::error, Grade::warning}},
+    .judge = judge,
+};
 
 } // namespace legwork

@@ -1,12 +1,11 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// panel-feeder-wires and panel-sub-neutral: the wires that bring power to a panel below another.
+// The wires that bring power to a panel below another.
 #include "cable/run.h"
-#include "panel/fed_from.h"
 #include "panel/feeds.h"
 #include "reckon/wire_rating.h"
-#include "rules/panel_rules.h"
+#include "rules/panel/list.h"
 
 #include <fmt/format.h>
 
@@ -29,7 +28,7 @@ CableRun const* lacking(std::vector<CableRun> const& runs, Circuit const& feeder
 }
 
 Finding feeder_finding(Case const& c, Circuit const& feeder, std::string key) {
-    return finding(c, "panel-feeder-wires", unless_existing(feeder.existing), about(feeder, std::move(key)));
+    return finding(c, panel_feeder_wires, Gravity::usual, about(feeder, std::move(key)));
 }
 
 Finding one_hot_for_two(Case const& c, Panel const& panel, Circuit const& feeder) {
@@ -54,42 +53,40 @@ Finding too_few_wires(Case const& c, Panel const& panel, Circuit const& feeder, 
     return f;
 }
 
-std::string fed_by(Panel const& panel) {
-    return panel.feeder ? fmt::format("panel \"{}\"", panel.feeder->panel) : fmt::format("\"{}\"", panel.fed_from);
+bool is_known(std::vector<CableRun> const& runs, Circuit const& feeder) {
+    return std::ranges::any_of(
+        runs, [&](CableRun const& run) { return !run.conductors.empty() && run.circuits == std::vector{feeder.mark}; });
 }
-} // namespace
 
-Findings panel_feeder_wires(Case const& c) {
-    Findings found;
+Verdict judge(Case const& c) {
+    Inspection seen;
     std::vector<CableRun> runs; // of all cables, reckoned when the first feeder asks for them
     for (Panel const& panel : c.job.panels) {
         Circuit const* feeder = panel.feeder ? circuit_of(c.job, panel.feeder->mark) : nullptr;
         if (!feeder || has_fuses(c, panel)) continue;
         if (runs.empty()) runs = cable_runs(c.job, c.book);
-        if (feeder->poles == 1 && takes_two_hots(c, panel))
-            found.push_back(one_hot_for_two(c, panel, *feeder));
-        else if (CableRun const* run = lacking(runs, *feeder))
-            found.push_back(too_few_wires(c, panel, *feeder, *run));
+        bool const lacks_a_hot = feeder->poles == 1 && takes_two_hots(c, panel);
+        CableRun const* run = lacking(runs, *feeder);
+        if (!lacks_a_hot && !run && !is_known(runs, *feeder)) continue;
+        seen.looked();
+        if (lacks_a_hot)
+            seen.found(one_hot_for_two(c, panel, *feeder));
+        else if (run)
+            seen.found(too_few_wires(c, panel, *feeder, *run));
     }
-    return found;
+    return seen.verdict();
 }
+} // namespace
 
-Findings panel_sub_neutral(Case const& c) {
-    Findings found;
-    for (Panel const& panel : c.job.panels) {
-        bool const below = panel.feeder || named_above(panel.fed_from) == Above::panel;
-        if (!below || has_fuses(c, panel)) continue;
-        auto f =
-            finding(c, "panel-sub-neutral", Severity::note, {panel.name, {}, panel.feeder ? "feeder" : "fed_from"});
-        f.message = fmt::format("Panel \"{}\" is fed from {}: neutral and ground are joined at the service only, and "
-                                "kept apart here",
-                                panel.name, fed_by(panel));
-        f.fix =
-            "Take out the bonding screw or strap; land white on the neutral bar, which stands off the box, and bare "
-            "and green on a ground bar screwed to the box";
-        found.push_back(std::move(f));
-    }
-    return found;
-}
+constinit Rule const panel_feeder_wires{
+    .id = "panel-feeder-wires",
+    .asks = "A feeder brings its panel every wire that the panel lands: hots, neutral and ground.",
+    .why =
+        "A sub-panel of 120/240 V lands two hots, a neutral and a ground; one of 120 V a hot, a neutral and a ground. "
+        "Without a neutral, 120 V loads return over the ground, and every metal thing in the building is live.",
+    .remedy = "Pull a feeder with a wire for each, or let the panel say the supply it really has.",
+    .gravity = {.nec = {Grade::error_on_new_work}, .ce = {Grade::error_on_new_work}},
+    .judge = judge,
+};
 
 } // namespace legwork

@@ -3,7 +3,7 @@
 
 // One note a panel, naming its signs and what they say.
 #include "reckon/signs.h"
-#include "rules/panel_rules.h"
+#include "rules/panel/list.h"
 
 #include <fmt/format.h>
 
@@ -51,22 +51,33 @@ std::string message(Panel const& panel, std::vector<PanelSign> const& signs) {
     auto const by_code = asked.empty() ? "" : fmt::format("the code asks for {}", named(asked));
     return fmt::format("Panel \"{}\": {}{}{}", panel.name, by_code, by_code.empty() || wise.empty() ? "" : "; ", wise);
 }
-} // namespace
 
-Findings panel_sign(Case const& c) {
-    Findings found;
+Verdict judge(Case const& c) {
+    Inspection seen;
     for (Panel const& panel : c.job.panels) {
         auto const signs = signs_of(c, panel);
         if (signs.empty()) continue;
-        auto f = finding(c, "panel-sign", Severity::note, {panel.name, {}, ""});
+        seen.looked();
+        auto f = finding(c, panel_sign, Gravity::usual, {panel.name, {}, ""});
         f.message = message(panel, signs);
         f.fix = "Make signs that last, and fix";
         for (PanelSign const& s : signs)
             f.fix += fmt::format("{} {}: \"{}\"", &s == &signs.front() ? "" : ";", where(s), text(s, "en"));
         f.reference = reference_of(f.reference, signs);
-        found.push_back(std::move(f));
+        seen.found(std::move(f));
     }
-    return found;
+    return seen.verdict();
 }
+} // namespace
+
+constinit Rule const panel_sign{
+    .id = "panel-sign",
+    .asks = "The signs that the code asks for hang at the panel.",
+    .why = "Who works here in ten years, or fights a fire here tonight, has not read the plan. Signs say what else "
+           "feeds the panel, which breaker must not move, and what must be off before a source is used.",
+    .remedy = "Write them in letters that last, in print and not by hand, and fix each where it says.",
+    .gravity = {.nec = {Grade::note}, .ce = {Grade::note}},
+    .judge = judge,
+};
 
 } // namespace legwork

@@ -3,7 +3,7 @@
 
 // Solar and battery on the bus. An interlocked inlet never feeds it together with the main, so it is not judged here.
 #include "reckon/backfeed.h"
-#include "rules/panel_rules.h"
+#include "rules/panel/list.h"
 #include "units/text.h"
 
 #include <fmt/format.h>
@@ -11,11 +11,8 @@
 namespace legwork {
 
 namespace {
-// What the code says for sure of work that is all in this panel is an error; a number from memory, or what comes back
-// through a feeder, is warned about.
-Severity gravity(Backfeed const& b, Source deciding) {
-    return deciding == Source::memory || b.all_behind_feeders ? Severity::warning : Severity::error;
-}
+// What comes back through a feeder is in part the other panel's question.
+Gravity::Of gravity(Backfeed const& b) { return b.all_behind_feeders ? Gravity::doubtful : Gravity::usual; }
 
 Where about_sources(Panel const& panel, Backfeed const& b, std::string key = {}) {
     Where where{panel.name, {}, std::move(key)};
@@ -56,7 +53,7 @@ std::string or_all_breakers(Backfeed const& b) {
 }
 
 Finding too_much(Case const& c, Panel const& panel, Backfeed const& b) {
-    auto f = finding(c, "panel-backfeed", gravity(b, b.bus_percent.source), about_sources(panel, b));
+    auto f = finding(c, panel_backfeed, gravity(b), about_sources(panel, b));
     auto const limit =
         fmt::format("a bus of {} takes at most {} ({} %)", text(*b.bus), text(*b.most), b.bus_percent.value);
     auto const fits = most_words(c, b);
@@ -95,7 +92,7 @@ Finding not_known(Case const& c, Panel const& panel, Backfeed const& b) {
         what.push_back(m.what);
         how.push_back(m.how);
     }
-    auto f = finding(c, "panel-backfeed", Severity::warning, about_sources(panel, b));
+    auto f = finding(c, panel_backfeed, Gravity::doubtful, about_sources(panel, b));
     f.message = fmt::format("{}. Whether the bus takes both cannot be told: {} {} not known", feeding(panel, b),
                             listed(what), what.size() == 1 ? "is" : "are");
     auto const end = main_end(c, panel);
@@ -124,8 +121,7 @@ std::optional<Finding> misplaced(Case const& c, Panel const& panel, Backfeed con
     if (far && stays) return std::nullopt;
     // An output that is not given may be small enough to stand anywhere.
     bool const sure = end && *b.ahead + b.share.least > *b.bus;
-    auto f = finding(c, "panel-backfeed", sure ? gravity(b, b.bus_percent.source) : Severity::warning,
-                     {panel.name, {source.mark}, "space"});
+    auto f = finding(c, panel_backfeed, sure ? gravity(b) : Gravity::doubtful, {panel.name, {source.mark}, "space"});
     auto const where = spaces_of(c, source.mark);
     std::vector<std::string> wrong, cure;
     if (!end) {
@@ -149,19 +145,41 @@ std::optional<Finding> misplaced(Case const& c, Panel const& panel, Backfeed con
     f.fix += or_all_breakers(b);
     return f;
 }
-} // namespace
 
-Findings panel_backfeed(Case const& c) {
-    Findings found;
+void tell_margin(Panel const& panel, Backfeed const& b, Inspection& seen) {
+    if (b.leave != BackfeedLeave::sum && b.leave != BackfeedLeave::far_end) return;
+    Amps const limit = b.leave == BackfeedLeave::sum ? *b.bus : *b.most, both = *b.ahead + *b.share.most;
+    seen.margin(value(both) / value(limit),
+                [&] { return fmt::format("{} on the bus of panel \"{}\"", used_of(value(both), limit), panel.name); });
+}
+
+Verdict judge(Case const& c) {
+    Inspection seen;
     for (Panel const& panel : c.job.panels) {
         auto const b = backfeed_of(c, panel);
-        if (b.leave == BackfeedLeave::too_much) found.push_back(too_much(c, panel, b));
-        if (b.leave == BackfeedLeave::not_known) found.push_back(not_known(c, panel, b));
+        if (b.leave == BackfeedLeave::none_asked) continue;
+        seen.looked();
+        if (b.leave == BackfeedLeave::too_much) seen.found(too_much(c, panel, b));
+        if (b.leave == BackfeedLeave::not_known) seen.found(not_known(c, panel, b));
+        tell_margin(panel, b, seen);
         if (b.leave != BackfeedLeave::far_end) continue;
-        for (Circuit const* source : b.sources)
-            if (auto f = misplaced(c, panel, b, *source)) found.push_back(std::move(*f));
+        for (Circuit const* source : b.sources) seen.found(misplaced(c, panel, b, *source));
     }
-    return found;
+    return seen.verdict();
 }
+} // namespace
+
+constinit Rule const panel_backfeed{
+    .id = "panel-backfeed",
+    .asks = "A bus is not fed beyond what it carries by its main and by solar or a battery together.",
+    .why = "The main guards the bus only while it is the one way in. A source at work brings its current from the "
+           "other side, and loads between the two can draw both without any breaker knowing. At opposite ends the "
+           "currents meet in the middle and no stretch carries the sum, so a little more than the bus rating is "
+           "allowed there. A generator inlet interlocked with the main never works beside it and is not meant.",
+    .remedy = "Put the source's breaker at the end away from the main and write `fixed = true`; keep its output within "
+              "what the bus leaves; or fit a smaller main, a larger panel, or a connection ahead of the main.",
+    .gravity = {.nec = {Grade::error}, .ce = {Grade::warning}},
+    .judge = judge,
+};
 
 } // namespace legwork
