@@ -6,7 +6,9 @@
 #include "rules/accept.h"
 #include "rules/multiwire/list.h"
 #include "rules/panel/list.h"
+#include "rules/protection/list.h"
 #include "rules/rule.h"
+#include "rules/tape/list.h"
 #include "rules/themes.h"
 #include "rules/wire/list.h"
 
@@ -25,8 +27,9 @@ std::vector<Rule const*> all_rules() {
     for (Rule const* r : {LEGWORK_WIRE_RULES(LEGWORK_ADDRESS)}) all.push_back(r);
     for (Rule const* r : {LEGWORK_PANEL_RULES(LEGWORK_ADDRESS)}) all.push_back(r);
     add(directory_rules());
-    add(tape_rules());
-    add(protection_rules());
+    for (Rule const* r : {LEGWORK_TAPE_RULES(LEGWORK_ADDRESS)}) all.push_back(r);
+    for (Rule const* r : {LEGWORK_GROUND_FAULT_RULES(LEGWORK_ADDRESS) LEGWORK_ARC_FAULT_RULES(LEGWORK_ADDRESS)})
+        all.push_back(r);
     add(need_rules());
     add(load_rules());
     add(job_rules());

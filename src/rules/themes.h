@@ -10,12 +10,10 @@
 
 namespace legwork {
 
-std::span<Rule const> directory_rules();  // dir-*
-std::span<Rule const> tape_rules();       // tape-*
-std::span<Rule const> protection_rules(); // gfci-needed, afci-needed
-std::span<Rule const> need_rules();       // need-*
-std::span<Rule const> load_rules();       // load-service
-std::span<Rule const> job_rules();        // job-*
-std::span<Rule const> later_rules();      // explained, not checked yet
+std::span<Rule const> directory_rules(); // dir-*
+std::span<Rule const> need_rules();      // need-*
+std::span<Rule const> load_rules();      // load-service
+std::span<Rule const> job_rules();       // job-*
+std::span<Rule const> later_rules();     // explained, not checked yet
 
 } // namespace legwork
