@@ -4,7 +4,9 @@
 #include "rules/check.h"
 
 #include "rules/accept.h"
+#include "rules/load/list.h"
 #include "rules/multiwire/list.h"
+#include "rules/need/list.h"
 #include "rules/panel/list.h"
 #include "rules/protection/list.h"
 #include "rules/rule.h"
@@ -30,8 +32,8 @@ std::vector<Rule const*> all_rules() {
     for (Rule const* r : {LEGWORK_TAPE_RULES(LEGWORK_ADDRESS)}) all.push_back(r);
     for (Rule const* r : {LEGWORK_GROUND_FAULT_RULES(LEGWORK_ADDRESS) LEGWORK_ARC_FAULT_RULES(LEGWORK_ADDRESS)})
         all.push_back(r);
-    add(need_rules());
-    add(load_rules());
+    for (Rule const* r : {LEGWORK_NEED_RULES(LEGWORK_ADDRESS)}) all.push_back(r);
+    for (Rule const* r : {LEGWORK_LOAD_RULES(LEGWORK_ADDRESS)}) all.push_back(r);
     add(job_rules());
     add(later_rules());
     return all;

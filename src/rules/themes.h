@@ -11,8 +11,6 @@
 namespace legwork {
 
 std::span<Rule const> directory_rules(); // dir-*
-std::span<Rule const> need_rules();      // need-*
-std::span<Rule const> load_rules();      // load-service
 std::span<Rule const> job_rules();       // job-*
 std::span<Rule const> later_rules();     // explained, not checked yet
 
