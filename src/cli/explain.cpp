@@ -48,7 +48,7 @@ void line(Streams& streams, std::string_view head, std::string const& text) {
 }
 
 std::string gravity_line(Rule const& r) {
-    if (!r.checked) return "";
+    if (!r.is_checked()) return "";
     auto const nec = words(r.gravity, Family::nec), ce = words(r.gravity, Family::ce);
     return nec == ce ? nec : fmt::format("NEC: {}. CE Code: {}", nec, ce);
 }
@@ -101,14 +101,14 @@ void tell_sections(Rule const& r, Streams& streams) {
 }
 
 void tell(Rule const& r, Streams& streams) {
-    streams.out << r.id << (r.checked ? "" : " (not checked yet)") << "\n\n";
+    streams.out << r.id << (r.is_checked() ? "" : " (not checked yet)") << "\n\n";
     line(streams, "  asks", std::string(r.asks));
     line(streams, "  why", std::string(r.why));
     line(streams, "  remedy", std::string(r.remedy));
     line(streams, "  gravity", gravity_line(r));
-    if (r.checked) line(streams, "  accepted", acceptance_line(r));
+    if (r.is_checked()) line(streams, "  accepted", acceptance_line(r));
     tell_sections(r, streams);
-    if (!r.checked) streams.out << "\nlegwork does not check this yet: that it finds nothing means nothing.\n";
+    if (!r.is_checked()) streams.out << "\nlegwork does not check this yet: that it finds nothing means nothing.\n";
 }
 
 int tell_table(Options const& options, Streams& streams) {
@@ -127,7 +127,7 @@ int list_rules(Options const& options, Streams& streams) {
     for (Rule const* r : rules())
         streams.out << fmt::format(
             "{:<24}{}\n", r->id,
-            in_lines(fmt::format("{}{}", r->asks, r->checked ? "" : " (not checked yet)"), kWidth, 24, 24));
+            in_lines(fmt::format("{}{}", r->asks, r->is_checked() ? "" : " (not checked yet)"), kWidth, 24, 24));
     streams.out << "\nlegwork explain RULE tells more of one; legwork explain --table lists the tables behind them.\n";
     return exit_done;
 }

@@ -162,7 +162,7 @@ Json citation_json(Citation const& c) {
 }
 
 Json rule_json(Rule const& r) {
-    auto const gravity = [&](Family f) { return r.checked ? Json(letters(r.gravity, f)) : Json(nullptr); };
+    auto const gravity = [&](Family f) { return r.is_checked() ? Json(letters(r.gravity, f)) : Json(nullptr); };
     auto sections = Json::array();
     for (Citation const& c : citations())
         if (c.topic.substr(0, c.topic.find('/')) == r.id) sections.push_back(citation_json(c));
@@ -170,7 +170,7 @@ Json rule_json(Rule const& r) {
             {"asks", r.asks},
             {"why", r.why},
             {"remedy", r.remedy},
-            {"checked", r.checked},
+            {"checked", r.is_checked()},
             {"gravity", {{"nec", gravity(Family::nec)}, {"ce", gravity(Family::ce)}}},
             {"accept", name(r.accept.of)},
             {"codes", sections}};

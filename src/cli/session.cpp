@@ -23,8 +23,8 @@ Opened refused(std::string const& file, std::string message, std::string fix) {
     return {std::nullopt, one_problem(file, std::move(message), std::move(fix))};
 }
 
-Findings all_findings(Session const& s) {
-    return check(s.job, s.plan, *s.book, sheet_findings(s.job, s.plan, default_form("directory"), *s.fonts));
+Judgement judge(Session const& s) {
+    return check(s.job, s.plan, *s.book, printed_words(s.job, s.plan, default_form("directory"), *s.fonts));
 }
 
 } // namespace
@@ -50,7 +50,9 @@ Opened open_job(std::string const& file, std::string bytes) {
     s.plan = as_filed(s.job);
     require_sound(s.job, s.plan, true);
     s.fonts = std::make_unique<Fonts>(share_folder("fonts"));
-    s.findings = all_findings(s);
+    auto judgement = judge(s);
+    s.findings = std::move(judgement.findings);
+    s.outcomes = std::move(judgement.outcomes);
     return {std::move(s), {}};
 }
 

@@ -9,12 +9,13 @@
 #include "codebook/code_book.h"
 #include "draw/draw.h"
 #include "job/read.h"
-#include "rules/finding.h"
+#include "rules/check.h"
 
 #include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace legwork {
 
@@ -29,7 +30,8 @@ struct Session {
     CodeBook const* book = nullptr;
     Plan plan; // the panels as the file has them, rechecked
     std::unique_ptr<Fonts> fonts;
-    Findings findings; // all, worst first; accepted ones marked
+    Findings findings;             // all, worst first; accepted ones marked
+    std::vector<Outcome> outcomes; // of every rule that is checked
 };
 
 struct Opened {

@@ -3,17 +3,6 @@
 
 #include "rules/check.h"
 
-#include "rules/accept.h"
-#include "rules/load/list.h"
-#include "rules/multiwire/list.h"
-#include "rules/need/list.h"
-#include "rules/panel/list.h"
-#include "rules/protection/list.h"
-#include "rules/rule.h"
-#include "rules/tape/list.h"
-#include "rules/themes.h"
-#include "rules/wire/list.h"
-
 #include <algorithm>
 #include <iterator>
 
@@ -22,22 +11,52 @@ namespace legwork {
 namespace {
 std::vector<Rule const*> all_rules() {
     std::vector<Rule const*> all;
-    auto const add = [&](std::span<Rule const> some) {
-        for (Rule const& r : some) all.push_back(&r);
-    };
-    for (Rule const* r : {LEGWORK_MULTIWIRE_RULES(LEGWORK_ADDRESS)}) all.push_back(r);
-    for (Rule const* r : {LEGWORK_WIRE_RULES(LEGWORK_ADDRESS)}) all.push_back(r);
-    for (Rule const* r : {LEGWORK_PANEL_RULES(LEGWORK_ADDRESS)}) all.push_back(r);
-    add(directory_rules());
-    for (Rule const* r : {LEGWORK_TAPE_RULES(LEGWORK_ADDRESS)}) all.push_back(r);
-    for (Rule const* r : {LEGWORK_GROUND_FAULT_RULES(LEGWORK_ADDRESS) LEGWORK_ARC_FAULT_RULES(LEGWORK_ADDRESS)})
-        all.push_back(r);
-    for (Rule const* r : {LEGWORK_NEED_RULES(LEGWORK_ADDRESS)}) all.push_back(r);
-    for (Rule const* r : {LEGWORK_LOAD_RULES(LEGWORK_ADDRESS)}) all.push_back(r);
-    add(job_rules());
-    add(later_rules());
+    for (Theme const& theme : themes()) all.insert(all.end(), theme.rules.begin(), theme.rules.end());
     return all;
 }
+
+// The rules one kind after the other: what is printed after the job itself, and what is found after all that.
+class Judging {
+public:
+    Judging(Case const& c, Printed const& printed) : c_(c), printed_(printed), verdicts_(rules().size()) {}
+
+    Judgement judgement() {
+        run([&](Rule const& r) { return r.judge ? std::optional(judged(r, c_)) : std::nullopt; });
+        run([&](Rule const& r) {
+            return r.judge_printed ? std::optional(r.judge_printed(c_, printed_)) : std::nullopt;
+        });
+        apply_accepts(c_.job, all_);
+        Findings const found = all_;
+        run([&](Rule const& r) {
+            return r.judge_findings ? std::optional(r.judge_findings(c_, found)) : std::nullopt;
+        });
+        sort_findings(c_.job, all_);
+        return {std::move(all_), outcomes()};
+    }
+
+private:
+    template <class Judge>
+    void run(Judge judge) {
+        for (std::size_t i = 0; i < verdicts_.size(); ++i) {
+            auto verdict = judge(*rules()[i]);
+            if (!verdict) continue;
+            std::ranges::copy(verdict->findings(), std::back_inserter(all_));
+            verdicts_[i] = std::move(verdict);
+        }
+    }
+
+    std::vector<Outcome> outcomes() {
+        std::vector<Outcome> all;
+        for (std::size_t i = 0; i < verdicts_.size(); ++i)
+            if (verdicts_[i]) all.push_back({rules()[i], std::move(*verdicts_[i])});
+        return all;
+    }
+
+    Case const& c_;
+    Printed const& printed_;
+    std::vector<std::optional<Verdict>> verdicts_; // of each rule
+    Findings all_;
+};
 
 // The file's order as far as a Job knows it: what is about the whole job, then panels, circuits, other cables.
 std::pair<int, std::ptrdiff_t> file_order(Job const& job, Where const& where) {
@@ -62,23 +81,11 @@ Rule const* rule_named(std::string_view id) {
     return at == rules().end() ? nullptr : *at;
 }
 
-Verdict judged(Rule const& rule, Case const& c) {
-    if (rule.judge) return rule.judge(c);
-    Inspection seen;
-    if (rule.find)
-        for (Finding& f : rule.find(c)) seen.looked(), seen.found(std::move(f));
-    return seen.verdict();
-}
+Verdict judged(Rule const& rule, Case const& c) { return rule.judge ? rule.judge(c) : Inspection{}.verdict(); }
 
-Findings check(Job const& job, Plan const& plan, CodeBook const& book, Findings elsewhere) {
+Judgement check(Job const& job, Plan const& plan, CodeBook const& book, Printed const& printed) {
     Case const c{job, plan, book};
-    Findings all;
-    for (Rule const* rule : rules()) std::ranges::move(judged(*rule, c).findings(), std::back_inserter(all));
-    std::ranges::move(elsewhere, std::back_inserter(all));
-    apply_accepts(job, all);
-    for (Finding& f : unused_accepts(c, all)) all.push_back(std::move(f));
-    sort_findings(job, all);
-    return all;
+    return Judging(c, printed).judgement();
 }
 
 void sort_findings(Job const& job, Findings& findings) {

@@ -4,26 +4,33 @@
 // Every rule, run over one job.
 #pragma once
 
-#include "rules/rule.h"
+#include "rules/accept.h"
+#include "rules/directory/printed.h"
+#include "rules/themes.h"
 
-#include <span>
+#include <vector>
 
 namespace legwork {
 
 // All rules, theme by theme.
 std::span<Rule const* const> rules();
 Rule const* rule_named(std::string_view id); // null when there is none
-// What one of them finds out.
+
+// What one rule finds out of the job by itself; "nothing" of a rule that judges what is printed or found.
 Verdict judged(Rule const& rule, Case const& c);
 
-// Every finding, worst first, then in the file's order; accepted ones are marked, and an [[accept]] that covers nothing
-// is a finding too. `elsewhere`: what the sheets found. Never throws.
-Findings check(Job const& job, Plan const& plan, CodeBook const& book, Findings elsewhere = {});
+struct Outcome {
+    Rule const* rule;
+    Verdict verdict;
+};
+struct Judgement {
+    Findings findings;             // worst first, then in the file's order; accepted ones are marked
+    std::vector<Outcome> outcomes; // of every rule that is checked, in the order of rules()
+};
+// `printed`: how the job's words stand on the sheets, which lie beyond the rules; rules about that have nothing to look
+// at without it. Never throws.
+Judgement check(Job const& job, Plan const& plan, CodeBook const& book, Printed const& printed = {});
 
-// False for faults that burn or shock whoever decides to live with them.
-bool may_be_accepted(Finding const& finding);
-// Marks what an [[accept]] covers.
-void apply_accepts(Job const& job, Findings& findings);
 // Worst first, then in the file's order, stable; accepted ones after the rest.
 void sort_findings(Job const& job, Findings& findings);
 int count(Findings const& findings, Severity severity); // accepted ones are not counted

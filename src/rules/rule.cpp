@@ -35,15 +35,6 @@ Finding finding(Case const& c, Rule const& rule, Gravity::Of of, Where where, st
     return f;
 }
 
-Finding finding(Case const& c, std::string_view rule, Severity severity, Where where, std::string_view topic) {
-    Finding f;
-    f.rule = rule;
-    f.severity = severity;
-    f.where = std::move(where);
-    f.reference = cite(c.book, topic.empty() ? rule : topic);
-    return f;
-}
-
 Where about(Circuit const& c, std::string key) { return {c.panel, {c.mark}, std::move(key)}; }
 
 Where about(Pair const& p, std::string key) {

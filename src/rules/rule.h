@@ -37,6 +37,8 @@ constexpr std::string_view kAtOnce = "It burns, shocks or destroys as soon as th
 constexpr std::string_view kUnseen = "No breaker sees it, so it heats a wire in the wall until somebody smells it.";
 constexpr std::string_view kDead = "What hangs on it does not work, or works on a voltage it is not made for.";
 
+struct Printed;
+
 struct Rule {
     std::string_view id;
     std::string_view asks;   // one sentence: what it asks
@@ -44,9 +46,12 @@ struct Rule {
     std::string_view remedy; // its usual remedy
     Gravity gravity = {};
     Acceptance accept = {};
-    Verdict (*judge)(Case const&) = nullptr; // null: found elsewhere (by the sheets)
-    Findings (*find)(Case const&) = nullptr;
-    bool checked = true; // false: only explained; legwork does not judge it yet
+    // One of these is set, by what it judges; none: legwork explains it and does not judge it yet.
+    Verdict (*judge)(Case const&) = nullptr;
+    Verdict (*judge_printed)(Case const&, Printed const&) = nullptr;       // how the job's words stand on the sheets
+    Verdict (*judge_findings)(Case const&, Findings const& all) = nullptr; // what all the others found
+
+    bool is_checked() const { return judge || judge_printed || judge_findings; }
 };
 
 // A finding of this rule with what the code book cites for `topic`, one of the rule's own (its id when empty). What is
@@ -54,16 +59,10 @@ struct Rule {
 Finding finding(Case const& c, Rule const& rule, Gravity::Of of, Where where, std::string_view topic = {},
                 std::optional<bool> existing = {});
 
-Finding finding(Case const& c, std::string_view rule, Severity severity, Where where, std::string_view topic = {});
-
 Where about(Circuit const& c, std::string key = {});
 // Names a panel only when both circuits are in it.
 Where about(Pair const& p, std::string key = {});
 
-// New work that breaks the rule is an error; what was there before is warned about.
-constexpr Severity unless_existing(bool existing) { return existing ? Severity::warning : Severity::error; }
-// A pair is existing work only when both circuits are.
-inline bool existing(Pair const& p) { return p.first->existing && p.second->existing; }
 // The tie may be said at one member only.
 inline Tie tie_of(Pair const& p) { return std::max(p.first->tie, p.second->tie); }
 

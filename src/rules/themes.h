@@ -1,17 +1,22 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// The rules theme by theme; check.cpp puts them together.
 #pragma once
 
 #include "rules/rule.h"
 
 #include <span>
+#include <string_view>
 
 namespace legwork {
 
-std::span<Rule const> directory_rules(); // dir-*
-std::span<Rule const> job_rules();       // job-*
-std::span<Rule const> later_rules();     // explained, not checked yet
+// What some rules are about, in plain words ("Multiwire pairs"), and those rules in the order that explain lists them.
+struct Theme {
+    std::string_view words;
+    std::span<Rule const* const> rules;
+};
+std::span<Theme const> themes();
+// The words of the theme that has this rule; "Other" when there is no such rule.
+std::string_view theme_of(std::string_view rule);
 
 } // namespace legwork

@@ -50,6 +50,7 @@ Verdict Inspection::verdict() const {
         v.kind_ = Verdict::Kind::passed;
         v.nearest_ = nearest_;
     }
+    if (unread_) v.findings_.push_back(finished(*unread_));
     return v;
 }
 

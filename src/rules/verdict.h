@@ -19,7 +19,7 @@ public:
         fired,   // there are findings
         passed,  // it looked at something, and found no fault
         nothing, // the job has nothing that it judges, or not the figures to judge by
-        unread,  // nobody has read what this edition asks
+        unread,  // nobody has read what this edition asks: a note may say so
     };
     Kind kind() const { return kind_; }
     int looked_at() const { return looked_at_; } // how many of what it judges, those at fault too
@@ -62,8 +62,8 @@ public:
         share_ = share;
         nearest_ = words();
     }
-    // The row of this edition that it would judge by was not read.
-    void unread() { unread_ = true; }
+    // What this edition asks, or a part of it, was not read: `note` says so. What the rest finds stands beside it.
+    void unread(Finding note) { unread_ = std::move(note); }
     bool silent() const { return findings_.empty(); }
 
     Verdict verdict() const;
@@ -72,7 +72,7 @@ private:
     int looked_at_ = 0;
     double share_ = -1;
     std::string nearest_;
-    bool unread_ = false;
+    std::optional<Finding> unread_;
     Findings findings_;
 };
 

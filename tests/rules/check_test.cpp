@@ -100,8 +100,8 @@ TEST_CASE("job-accept-unused: an acceptance that covers nothing", "[check][job]"
     auto made = three();
     made.circuits[0].name = "Lights";
     made.accepts = {{"dir-vague", "one room", "R. Doe", "L1", ""}};
-    auto const unused = [](Job const& j, Findings elsewhere = {}) {
-        auto all = check(j, as_typed(j), *code_book(GENERATE("NEC 2023", "CE 2018")), std::move(elsewhere));
+    auto const unused = [](Job const& j, Printed const& printed = {}) {
+        auto all = check(j, as_typed(j), *code_book(GENERATE("NEC 2023", "CE 2018")), printed).findings;
         std::erase_if(all, [](Finding const& f) { return f.rule != "job-accept-unused"; });
         return all;
     };
@@ -133,11 +133,11 @@ TEST_CASE("job-accept-unused: an acceptance that covers nothing", "[check][job]"
         made.accepts = {{"box-full", "deep box", "R. Doe", "L1", ""}};
         REQUIRE_THAT(unused(made).at(0).message, Contains("not checked yet"));
     }
-    SECTION("what the sheets found counts") {
+    SECTION("what is found on the sheets counts") {
         made.accepts = {{"dir-name-too-long", "known here", "R. Doe", "L1", ""}};
         REQUIRE(in_short(unused(made)) == "warning");
         made.circuits[0].name = "Lights, north wall";
-        REQUIRE(unused(made, {a_finding("dir-name-too-long", Severity::warning, {"Main", {"L1"}, ""})}).empty());
+        REQUIRE(unused(made, {.names = {{"L1", false}}, .form = "", .letters = {}}).empty());
     }
 }
 
@@ -154,10 +154,10 @@ TEST_CASE("check: runs every rule, sorts, accepts", "[check]") {
     auto made = pair_job({5}, {6}, Tie::none);
     made.circuits[0].name = "Lights";
     made.accepts = {{"dir-vague", "one room", "R. Doe", "K1", ""}};
-    auto const all = check(made, as_typed(made), *code_book("NEC 2023"));
+    auto const all = check(made, as_typed(made), *code_book("NEC 2023")).findings;
     REQUIRE(std::ranges::is_sorted(all, {}, [](Finding const& f) { return std::pair(f.accepted, f.severity); }));
     REQUIRE(all.at(0).rule == "mw-opposite-legs");
     REQUIRE(all.back().rule == "dir-vague");
     REQUIRE(all.back().accepted);
-    REQUIRE(check(Job{}, Plan{}, *code_book("CE 2018")).size() == 1); // no dwelling
+    REQUIRE(check(Job{}, Plan{}, *code_book("CE 2018")).findings.size() == 1); // no dwelling
 }

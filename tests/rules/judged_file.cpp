@@ -38,7 +38,7 @@ JudgedFile judge(std::string const& bytes) {
     for (Problem const& p : got.problems) v.problems += fmt::format("{}: {}\n", p.place.line, p.message);
     if (!got.job) return v;
     v.plan = as_filed(*got.job);
-    v.findings = check(*got.job, v.plan, *code_book(got.job->code));
+    v.findings = check(*got.job, v.plan, *code_book(got.job->code)).findings;
     v.exit = count(v.findings, Severity::error) > 0 ? 1 : 0;
     return v;
 }

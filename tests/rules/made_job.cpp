@@ -65,7 +65,7 @@ Plan as_typed(Job const& job) {
 Findings found(std::string_view rule, Job const& job, Plan const& plan, std::string_view edition) {
     Rule const* r = rule_named(rule);
     CodeBook const* book = code_book(edition);
-    if (!r || !r->checked || !book) throw std::invalid_argument("no such rule or edition");
+    if (!r || !r->is_checked() || !book) throw std::invalid_argument("no such rule or edition");
     return judged(*r, {job, plan, *book}).findings();
 }
 

@@ -51,10 +51,12 @@ TEST_CASE("verdict: of what passed, the nearest to its limit is told", "[check][
 TEST_CASE("verdict: what nobody has read is neither passed nor silent", "[check][verdict]") {
     Inspection seen;
     seen.looked(4);
-    seen.unread();
+    seen.unread(a_finding(Severity::note));
     REQUIRE(seen.verdict().kind() == Verdict::Kind::unread);
-    seen.found(a_finding(Severity::warning));
+    REQUIRE(seen.verdict().findings().size() == 1); // the note that says so
+    seen.found(a_finding(Severity::warning));       // of what was read
     REQUIRE(seen.verdict().kind() == Verdict::Kind::fired);
+    REQUIRE(seen.verdict().findings().size() == 2);
 }
 
 // Source: the agreed list, "a finding whose deciding number is from memory is at most a warning".
