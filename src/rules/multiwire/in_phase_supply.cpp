@@ -1,7 +1,6 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "rules/multiwire/in_phase.h"
 #include "rules/multiwire/list.h"
 #include "rules/multiwire/pair_cable.h"
 #include "rules/multiwire/pair_place.h"

@@ -3,10 +3,9 @@
 
 #include "rules/multiwire/pair_place.h"
 
-#include "panel/feeds.h"
-#include "rules/multiwire/in_phase.h"
-
 #include <fmt/format.h>
+
+#include <algorithm>
 
 namespace legwork {
 
@@ -30,6 +29,12 @@ struct Asking {
     }
 };
 } // namespace
+
+std::optional<Feed> in_phase_feed(std::vector<Feed> const& sources) {
+    auto const at = std::ranges::find_if(
+        sources, [](Feed const& f) { return phase_degrees(f.kind) == 0 && reaches(f, Leg::a) && reaches(f, Leg::b); });
+    return at == sources.end() ? std::nullopt : std::optional(*at);
+}
 
 std::optional<Spot> spot_of(Case const& c, Circuit const& circuit) {
     Placement const* p = placement_of(c.plan, circuit.mark);

@@ -5,11 +5,13 @@
 // fault speaks for those that would only follow from it.
 #pragma once
 
+#include "panel/feeds.h"
 #include "panel/layout.h"
 #include "rules/rule.h"
 
 #include <array>
 #include <optional>
+#include <vector>
 
 namespace legwork {
 
@@ -27,6 +29,9 @@ std::optional<PlaceFault> place_fault(Case const& c, Pair const& p);
 
 // The verdict on one of the questions; `say` tells the fault of a pair.
 Verdict judge_place(Case const& c, PlaceFault question, Finding (*say)(Case const& c, Pair const& p));
+
+// The source under which both hots of a pair would rise and fall together, if there is one.
+std::optional<Feed> in_phase_feed(std::vector<Feed> const& sources);
 
 std::optional<Spot> spot_of(Case const& c, Circuit const& circuit); // its first space; nothing without one
 std::string place_word(Case const& c, Circuit const& circuit);      // "K1 (space 7)"
