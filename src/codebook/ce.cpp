@@ -1,8 +1,9 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// CE Code (CSA C22.1) 2018, 2021, 2024. Sections of each number: cite.cpp.
+// CE Code (CSA C22.1) 2018, 2021, 2024. Sections of each number: sections.h of each edition.
 #include "codebook/ampacity.h"
+#include "codebook/ce_2024/sections.h"
 
 namespace legwork {
 
@@ -52,11 +53,12 @@ constexpr RemarkingTable kRemarking{
     .green = {Remarking::never, Source::seen, "tape-green"},
 };
 
-constexpr CodeBook ce(std::string_view edition, std::size_t column) {
+constexpr CodeBook ce(std::string_view edition, std::size_t column, SectionTable const& sections) {
     return {
         .edition = edition,
         .family = Family::ce,
         .column = column,
+        .sections = sections,
         .ampacities = kAmpacities,
         .small_wires = kSmallWires,
         .dwelling_feeders = kDwellingFeeders,
@@ -81,7 +83,8 @@ constexpr CodeBook ce(std::string_view edition, std::size_t column) {
     };
 }
 
-constexpr std::array kBooks{ce("CE 2018", 0), ce("CE 2021", 1), ce("CE 2024", 2)};
+constexpr std::array kBooks{ce("CE 2018", 0, ce_2018::kSections), ce("CE 2021", 1, ce_2021::kSections),
+                            ce("CE 2024", 2, ce_2024::kSections)};
 } // namespace
 
 std::span<CodeBook const> ce_books() { return kBooks; }

@@ -25,6 +25,12 @@ std::vector<std::string> editions() {
     return all;
 }
 
+std::vector<CodeBook const*> books_of(Family family) {
+    std::vector<CodeBook const*> all;
+    for (CodeBook const& b : family == Family::nec ? nec_books() : ce_books()) all.push_back(&b);
+    return all;
+}
+
 std::optional<Amps> ampacity(CodeBook const& book, Gauge gauge, Metal metal, int celsius) {
     auto const row = std::ranges::find(book.ampacities, gauge, &AmpacityRow::gauge);
     if (row == book.ampacities.end()) return std::nullopt;

@@ -83,10 +83,13 @@ struct RemarkingTable {
     RemarkingRow green;                                                                    // as hot or neutral
 };
 
+struct SectionTable; // sections.h
+
 struct CodeBook {
     std::string_view edition; // "NEC 2023"
     Family family;
-    std::size_t column; // of this edition in the family's columns of cite.h
+    std::size_t column; // of this edition among those of its family
+    SectionTable const& sections;
 
     std::span<AmpacityRow const> ampacities;
     std::span<SmallWireRow const> small_wires;
@@ -123,6 +126,7 @@ std::vector<std::string> editions(); // "CE 2018", ... "NEC 2023"
 
 std::span<CodeBook const> nec_books();
 std::span<CodeBook const> ce_books();
+std::vector<CodeBook const*> books_of(Family family); // by year
 
 // The column of one temperature (60, 75 or 90 °C); nothing for sizes not in the table or not made.
 std::optional<Amps> ampacity(CodeBook const& book, Gauge gauge, Metal metal, int celsius);

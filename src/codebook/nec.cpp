@@ -1,8 +1,9 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// NEC (NFPA 70) 2017, 2020, 2023. Sections of each number: cite.cpp.
+// NEC (NFPA 70) 2017, 2020, 2023. Sections of each number: sections.h of each edition.
 #include "codebook/ampacity.h"
+#include "codebook/nec_2023/sections.h"
 
 namespace legwork {
 
@@ -58,11 +59,13 @@ constexpr RemarkingTable kRemarking{
     .green = {Remarking::never, Source::seen, "tape-green"},
 };
 
-constexpr CodeBook nec(std::string_view edition, std::size_t column, std::span<int const> breakers) {
+constexpr CodeBook nec(std::string_view edition, std::size_t column, SectionTable const& sections,
+                       std::span<int const> breakers) {
     return {
         .edition = edition,
         .family = Family::nec,
         .column = column,
+        .sections = sections,
         .ampacities = kAmpacities,
         .small_wires = kSmallWires,
         .dwelling_feeders = kDwellingFeeders,
@@ -88,9 +91,9 @@ constexpr CodeBook nec(std::string_view edition, std::size_t column, std::span<i
 }
 
 constexpr std::array kBooks{
-    nec("NEC 2017", 0, kStandardBreakers),
-    nec("NEC 2020", 1, kStandardBreakers),
-    nec("NEC 2023", 2, kStandardBreakers2023),
+    nec("NEC 2017", 0, nec_2017::kSections, kStandardBreakers),
+    nec("NEC 2020", 1, nec_2020::kSections, kStandardBreakers),
+    nec("NEC 2023", 2, nec_2023::kSections, kStandardBreakers2023),
 };
 } // namespace
 

@@ -8,15 +8,26 @@
 
 namespace legwork {
 
-// How a number was come by: its page was seen, it is from memory, or it is common practice without a source.
-enum class Source { seen, memory, practice };
+// How a number was come by: its page was seen, it is from memory, or it is common practice without a source; or nobody
+// has read what this edition says: no rule judges by it.
+enum class Source { seen, memory, practice, unread };
+
+// As rows of tables say it.
+namespace how_read {
+inline constexpr auto seen = Source::seen, memory = Source::memory, practice = Source::practice;
+} // namespace sources
+struct Unread {
+    constexpr operator Source() const { return Source::unread; }
+};
+inline constexpr Unread unread{};
 
 struct Reference {
     std::string edition, section; // "NEC 2023", "210.4(B)"; section empty when no code speaks of it
     Source source = Source::seen; // of the number or fact that decided, not of the section's number
 };
 
-std::string text(Reference const& r); // "NEC 2023 210.4(B)"; "common practice" when no section speaks of it
-std::string_view name(Source s);      // "seen", "memory", "practice"
+// "NEC 2023 210.4(B)"; "common practice" when no section speaks of it; "NEC 2023: not read yet".
+std::string text(Reference const& r);
+std::string_view name(Source s); // "seen", "memory", "practice", "unread"
 
 } // namespace legwork

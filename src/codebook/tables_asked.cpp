@@ -4,6 +4,7 @@
 #include "codebook/cite.h"
 #include "codebook/demands.h"
 #include "codebook/outbuilding.h"
+#include "codebook/sections.h"
 #include "codebook/signs.h"
 #include "codebook/tables.h"
 
@@ -32,21 +33,23 @@ std::string section(CodeBook const& book, std::string_view topic) {
 std::string yes(bool is) { return is ? "yes" : "no"; }
 
 // Of one family; the columns are its editions.
-TablePart family_citations(std::span<CodeBook const> books, Family family) {
+TablePart family_citations(Family family) {
+    auto const books = books_of(family);
     TablePart part;
     part.heads = {"topic"};
-    for (CodeBook const& b : books) {
-        part.editions.emplace_back(b.edition);
-        part.heads.emplace_back(b.edition);
+    for (CodeBook const* b : books) {
+        part.editions.emplace_back(b->edition);
+        part.heads.emplace_back(b->edition);
     }
-    for (Citation const& c : citations()) {
-        TableRow row{{std::string(c.topic)}, family == Family::nec ? c.nec_source : c.ce_source};
-        bool speaks = false;
-        for (auto const at : family == Family::nec ? c.nec : c.ce) {
-            row.cells.emplace_back(at.empty() ? "-" : at);
-            speaks |= !at.empty();
+    for (Topic const& t : topics()) {
+        TableRow row{{std::string(t.name)}, source_of(books, t.name)};
+        bool worth = false;
+        for (CodeBook const* b : books) {
+            auto const& says = section_of(*b, t.name);
+            row.cells.emplace_back(says.speaks() ? says.where : says.is_unread() ? "not read yet" : "-");
+            worth |= !says.is_silent();
         }
-        if (speaks) part.rows.push_back(std::move(row));
+        if (worth) part.rows.push_back(std::move(row));
     }
     return part;
 }
@@ -117,8 +120,6 @@ std::vector<TablePart> outbuilding_table() {
     });
 }
 
-std::vector<TablePart> citation_table() {
-    return {family_citations(nec_books(), Family::nec), family_citations(ce_books(), Family::ce)};
-}
+std::vector<TablePart> citation_table() { return {family_citations(Family::nec), family_citations(Family::ce)}; }
 
 } // namespace legwork
