@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // How much of what is connected counts for a service or feeder. A code that does not know a method has no table for it.
-// Sections: cite_load.h. The table of cooking appliances: cooking_factors.h.
+// Sections: load-service/ of topics.h. The table of cooking appliances: cooking_factors.h.
 #pragma once
 
 #include "codebook/code_book.h"
@@ -105,6 +105,6 @@ struct DemandFactors {
     bool drops_half_amps;         // a fraction under half an ampere is left out
     bool managed_counts_at_limit; // loads that a device holds back count at its limit
 };
-DemandFactors const& demand_factors(CodeBook const& book);
+inline DemandFactors const& demand_factors(CodeBook const& book) { return book.demand_factors.table(); }
 
 } // namespace legwork

@@ -22,9 +22,6 @@
 
 namespace legwork {
 
-struct Silent {};
-inline constexpr Silent silent{};
-
 struct Section {
     std::string_view where{}; // "210.4(B)"; empty when silent or unread
     Source source = Source::unread;

@@ -12,21 +12,24 @@ namespace legwork {
 // has read what this edition says: no rule judges by it.
 enum class Source { seen, memory, practice, unread };
 
-// As rows of tables say it.
-namespace how_read {
-inline constexpr auto seen = Source::seen, memory = Source::memory, practice = Source::practice;
-} // namespace sources
+struct Silent {};
 struct Unread {
     constexpr operator Source() const { return Source::unread; }
 };
-inline constexpr Unread unread{};
+
+// As the rows of tables say it.
+namespace how_read {
+inline constexpr auto seen = Source::seen, memory = Source::memory, practice = Source::practice;
+inline constexpr Silent silent{}; // the code does not speak of it
+inline constexpr Unread unread{}; // nobody has looked
+} // namespace how_read
 
 struct Reference {
     std::string edition, section; // "NEC 2023", "210.4(B)"; section empty when no code speaks of it
     Source source = Source::seen; // of the number or fact that decided, not of the section's number
 };
 
-// "NEC 2023 210.4(B)"; "common practice" when no section speaks of it; "NEC 2023: not read yet".
+// "NEC 2023 210.4(B)"; "common practice" when no section speaks of it; "NEC 2023 (not read yet)".
 std::string text(Reference const& r);
 std::string_view name(Source s); // "seen", "memory", "practice", "unread"
 

@@ -50,9 +50,8 @@ constexpr std::array kTables{
 };
 
 std::vector<CodeBook const*> all_books() {
-    std::vector<CodeBook const*> all;
-    for (CodeBook const& b : nec_books()) all.push_back(&b);
-    for (CodeBook const& b : ce_books()) all.push_back(&b);
+    auto all = books_of(Family::nec);
+    for (CodeBook const* book : books_of(Family::ce)) all.push_back(book);
     return all;
 }
 

@@ -20,6 +20,7 @@ std::string_view words_of(Remarking as) {
     case Remarking::not_asked: return "no tape asked";
     case Remarking::allowed: return "allowed, with tape";
     case Remarking::disputed: return "disputed: ask first";
+    case Remarking::unread: return "not read yet: ask first";
     case Remarking::never: break;
     }
     return "never";

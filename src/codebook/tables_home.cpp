@@ -25,11 +25,11 @@ std::string section(CodeBook const& book, std::string_view topic) {
     return r.section.empty() ? "-" : r.section;
 }
 
-std::string asked(GfciRow const& row, std::size_t column) {
-    std::string words = row.asks[column] == Asks::yes ? "yes" : "perhaps";
-    if (row.asks[column] == Asks::perhaps && !row.hangs_on.empty()) words = fmt::format("if {}", row.hangs_on);
+std::string asked(GfciRow const& row) {
+    std::string words = row.asks == Asks::yes ? "yes" : "perhaps";
+    if (row.asks == Asks::perhaps && !row.hangs_on.empty()) words = fmt::format("if {}", row.hangs_on);
     if (row.most) words += fmt::format("; breaker up to {}", text(*row.most));
-    if (auto const until = row.until[column])
+    if (auto const& until = row.until)
         words += fmt::format("; listed heating and cooling not before {}-{:02}-{:02}", until->year, until->month,
                              until->day);
     return words;
@@ -58,10 +58,8 @@ std::vector<TablePart> gfci_table() {
     return by_edition({"what", "at", "asked", "section"}, "", [](CodeBook const& b) {
         Rows rows;
         for (GfciRow const& row : gfci_rows(b))
-            if (row.asks[b.column] != Asks::no)
-                rows.push_back(
-                    {{std::string(row.what), joined_names(row.places), asked(row, b.column), section(b, row.topic)},
-                     cite(b, row.topic).source});
+            rows.push_back({{std::string(row.what), joined_names(row.places), asked(row), section(b, row.topic)},
+                            cite(b, row.topic).source});
         return rows;
     });
 }
