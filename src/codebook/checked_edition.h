@@ -23,7 +23,7 @@ namespace agreement {
 class Compared {
 public:
     constexpr explicit Compared(CodeBook const& book) : book_(book) {}
-    constexpr sections::Name first_fault() const { return fault_; } // a topic; none where all agree
+    constexpr section_rows::Name first_fault() const { return fault_; } // a topic; none where all agree
 
     template <class Table>
     constexpr void page(std::string_view topic, CodePage<Table> const& page) {
@@ -60,11 +60,11 @@ private:
         return kTopics[topic_number(topic).value()].basis == Topic::Basis::custom;
     }
     constexpr void expect(std::string_view topic, bool is) {
-        if (!is && fault_.none()) fault_ = sections::Name(topic);
+        if (!is && fault_.none()) fault_ = section_rows::Name(topic);
     }
 
     CodeBook const& book_;
-    sections::Name fault_;
+    section_rows::Name fault_;
 };
 
 constexpr void compare_wires(Compared& all, CodeBook const& b) {
@@ -120,7 +120,7 @@ constexpr void compare_loads(Compared& all, CodeBook const& b) {
     all.method("load-service/neutral", factors->neutral.has_value());
 }
 
-consteval sections::Name first_fault(CodeBook const& book) {
+consteval section_rows::Name first_fault(CodeBook const& book) {
     Compared all(book);
     compare_wires(all, book);
     compare_panels(all, book);
@@ -129,7 +129,7 @@ consteval sections::Name first_fault(CodeBook const& book) {
     return all.first_fault();
 }
 
-template <sections::Name kTopic>
+template <section_rows::Name kTopic>
 struct Agrees {
     static_assert(kTopic.none(), "an edition's table and its section disagree: unread in one and there in the other");
 };

@@ -51,7 +51,7 @@ struct SectionRow {
 };
 
 // The rest is how rows are held against the topics.
-namespace sections {
+namespace section_rows {
 
 // A topic's name as the compiler can show it: as the argument of a template.
 struct Name {
@@ -129,22 +129,22 @@ consteval SectionTable unread_table() {
     return table;
 }
 
-} // namespace sections
+} // namespace section_rows
 
 template <auto const& kRows>
 consteval SectionTable whole() {
-    sections::Complete<sections::missing<kRows>()>();
-    return sections::changed<kRows>(sections::unread_table());
+    section_rows::Complete<section_rows::missing<kRows>()>();
+    return section_rows::changed<kRows>(section_rows::unread_table());
 }
 
 template <auto const& kOther, auto const& kRows>
 consteval SectionTable same_as() {
-    return sections::changed<kRows>(kOther);
+    return section_rows::changed<kRows>(kOther);
 }
 
 template <auto const& kRows>
 consteval SectionTable unread_but() {
-    return sections::changed<kRows>(sections::unread_table());
+    return section_rows::changed<kRows>(section_rows::unread_table());
 }
 
 } // namespace legwork

@@ -6,7 +6,7 @@
 namespace legwork {
 
 std::string text(Reference const& r) {
-    if (r.source == Source::unread) return r.edition + ": not read yet";
+    if (r.source == Source::unread) return r.edition + " (not read yet)";
     if (r.section.empty()) return "common practice";
     return r.edition + " " + r.section;
 }

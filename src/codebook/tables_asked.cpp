@@ -26,12 +26,11 @@ std::string_view words_of(Remarking as) {
     return "never";
 }
 
-std::string section(CodeBook const& book, std::string_view topic) {
-    auto const r = cite(book, topic);
-    return r.section.empty() ? "-" : r.section;
+// An answer that stands where the topic does.
+TableRow asked(CodeBook const& book, std::string what, bool is, std::string_view topic) {
+    auto const source = cite(book, topic).source;
+    return {{std::move(what), source == Source::unread ? "not read yet" : is ? "yes" : "no"}, source};
 }
-
-std::string yes(bool is) { return is ? "yes" : "no"; }
 
 // Of one family; the columns are its editions.
 TablePart family_citations(Family family) {
@@ -61,7 +60,7 @@ std::vector<TablePart> remarking_table() {
         auto const& t = b.remarking;
         Rows rows;
         auto const add = [&](std::string what, RemarkingRow const& r) {
-            rows.push_back({{std::move(what), std::string(words_of(r.as)), section(b, r.topic)}, r.source});
+            rows.push_back({{std::move(what), std::string(words_of(r.as)), section_words(b, r.topic)}, r.source});
         };
         auto const size = name(t.large_from);
         add("white as hot, in a cable", t.white_as_hot_in_cable);
@@ -81,15 +80,14 @@ std::vector<TablePart> demand_table() {
     return by_edition({"what", "asked"}, "", [](CodeBook const& b) {
         auto const& d = demands(b);
         return Rows{
-            {{"both hots of every multiwire pair switch off together (else only where a split receptacle, a 240 V load "
-              "or a fixed appliance hangs on it)",
-              yes(d.every_pair_off_together)},
-             cite(b, "mw-disconnect").source},
-            {{"two one-pole breakers tied on site count as opening both poles", yes(d.tied_singles_count)},
-             cite(b, "mw-disconnect/tied-singles").source},
-            {{"no name of the directory depends on who lives there", yes(d.names_outlive_people)},
-             cite(b, "dir-person").source},
-            {{"a handle that moves up and down is on when up", yes(d.up_is_on)}, cite(b, "panel-hang").source},
+            asked(b,
+                  "both hots of every multiwire pair switch off together (else only where a split receptacle, a 240 V "
+                  "load or a fixed appliance hangs on it)",
+                  d.every_pair_off_together, "mw-disconnect"),
+            asked(b, "two one-pole breakers tied on site count as opening both poles", d.tied_singles_count,
+                  "mw-disconnect/tied-singles"),
+            asked(b, "no name of the directory depends on who lives there", d.names_outlive_people, "dir-person"),
+            asked(b, "a handle that moves up and down is on when up", d.up_is_on, "panel-hang"),
         };
     });
 }
@@ -99,10 +97,11 @@ std::vector<TablePart> sign_table() {
         Rows rows;
         for (Sign const& s : signs()) {
             auto const r = cite(b, fmt::format("panel-sign/{}", s.id));
-            if (r.section.empty() && !s.advised) continue;
+            bool const is_unread = r.source == Source::unread, is_silent = r.section.empty() && !is_unread;
+            if (is_silent && !s.advised) continue;
             rows.push_back({{std::string(s.name), std::string(words(s.place)), std::string(s.text.en),
-                             r.section.empty() ? "advised" : r.section},
-                            r.section.empty() ? Source::practice : r.source});
+                             is_silent ? "advised" : section_words(b, fmt::format("panel-sign/{}", s.id))},
+                            is_silent ? Source::practice : r.source});
         }
         return rows;
     });
@@ -110,6 +109,7 @@ std::vector<TablePart> sign_table() {
 
 std::vector<TablePart> outbuilding_table() {
     return by_edition({"what", "figure"}, "panel-outbuilding", [](CodeBook const& b) {
+        if (b.outbuilding.is_unread()) return Rows{};
         auto const& t = outbuilding_supplies(b);
         return Rows{
             {{"one supply", t.one_only ? "demanded" : "custom"}, cite(b, "panel-outbuilding").source},

@@ -4,7 +4,7 @@
 // What counts for a service or feeder, as the NEC has it. Sections: load-service of the edition.
 #pragma once
 
-#include "codebook/demand_factors.h"
+#include "codebook/nec/appliances.h"
 
 #include <array>
 
@@ -45,6 +45,8 @@ constexpr DemandFactors demand_factors(std::int64_t fixed_least, std::optional<F
                        .fixed_least_va = {fixed_least, seen},
                        .fixed_percent = {75, seen},
                        .dryer_least_va = {5000, seen},
+                       .dryers = kDryers,
+                       .cooking = kCooking,
                        .vehicle_least_va = vehicle,
                        .motor = loads::kMotor},
         .neutral =
