@@ -6,6 +6,7 @@
 #include "check/accept.h"
 #include "check/say.h"
 #include "check/themes.h"
+#include "check/unread.h"
 
 #include <algorithm>
 #include <iterator>
@@ -49,7 +50,7 @@ Findings check(Job const& job, Plan const& plan, CodeBook const& book, Findings 
     Findings all;
     for (Rule const& rule : rules()) {
         if (!rule.find) continue;
-        auto found = rule.find(c);
+        auto found = as_far_as_read(rule, c);
         for (Finding& f : found) {
             f.message = as_sentence(std::move(f.message));
             f.fix = as_sentence(std::move(f.fix));

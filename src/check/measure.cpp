@@ -4,6 +4,7 @@
 #include "check/measure.h"
 
 #include "check/backfeed.h"
+#include "check/unread.h"
 #include "codebook/uses.h"
 
 #include <algorithm>
@@ -86,7 +87,7 @@ Findings protection_asked(Case const& c) {
     Findings all;
     for (auto const* id : {"gfci-needed", "afci-needed"})
         if (Rule const* rule = rule_named(id); rule && rule->find)
-            std::ranges::move(rule->find(c), std::back_inserter(all));
+            std::ranges::move(as_far_as_read(*rule, c), std::back_inserter(all));
     return all;
 }
 

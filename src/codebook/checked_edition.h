@@ -138,7 +138,9 @@ struct Agrees {
 
 template <CodeBook const& kBook>
 consteval CodeBook const* checked() {
-    static_assert(!kBook.edition.empty());
+    static_assert(!kBook.edition.empty() && !kBook.ampacities.empty() && !kBook.small_wires.empty() &&
+                      !kBook.dwelling_feeders.empty() && !kBook.standard_breakers.empty() && !kBook.receptacles.empty(),
+                  "an edition has a name, and the tables without which no wire can be reckoned");
     agreement::Agrees<agreement::first_fault(kBook)>();
     return &kBook;
 }

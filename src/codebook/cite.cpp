@@ -5,6 +5,7 @@
 
 #include "codebook/sections.h"
 
+#include <algorithm>
 #include <cassert>
 
 namespace legwork {
@@ -29,7 +30,7 @@ Source source_of(std::span<CodeBook const* const> books, std::string_view topic)
     auto least = Source::unread;
     for (CodeBook const* book : books) {
         auto const& says = section_of(*book, topic);
-        if (!says.is_unread() && (least == Source::unread || says.source > least)) least = says.source;
+        if (!says.is_unread()) least = std::max(least, says.source);
     }
     return least;
 }

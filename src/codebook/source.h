@@ -8,9 +8,9 @@
 
 namespace legwork {
 
-// How a number was come by: its page was seen, it is from memory, or it is common practice without a source; or nobody
-// has read what this edition says: no rule judges by it.
-enum class Source { seen, memory, practice, unread };
+// How a number was come by: its page was seen, it is from memory, or it is common practice without a source, from sure
+// to less sure. Unread: nobody has looked what this edition says, and no rule judges by it; what is left out is that.
+enum class Source { unread, seen, memory, practice };
 
 struct Silent {};
 struct Unread {

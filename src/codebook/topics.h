@@ -42,7 +42,7 @@ inline constexpr auto kTopics = [] {
         Topic{"mw-one-pole-gfci", physics},
         Topic{"mw-pigtail"},
         Topic{"mw-grouping"},
-        Topic{"mw-open-neutral"},
+        Topic{"mw-open-neutral", physics},
         Topic{"mw-unpaired", custom},
         Topic{"mw-keep-on", custom},
 
@@ -117,7 +117,7 @@ inline constexpr auto kTopics = [] {
         Topic{"panel-outbuilding"},
         Topic{"panel-no-room", custom},
         Topic{"panel-legs-uneven", custom},
-        Topic{"panel-main-overloaded"},
+        Topic{"panel-main-overloaded", physics},
 
         Topic{"dir-unnamed"},
         Topic{"dir-vague"},
