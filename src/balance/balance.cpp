@@ -47,7 +47,7 @@ std::optional<std::size_t> chosen(PanelModel const& m, Front const& f, BalanceOp
     return last;
 }
 
-PanelPlan balanced(Job const& job, Panel const& panel, Below const& below, BalanceOptions const& options,
+PanelPlan balanced(typed::Job const& job, typed::Panel const& panel, Below const& below, BalanceOptions const& options,
                    Effort& effort) {
     PanelPlan plan;
     plan.panel = panel.name;
@@ -83,13 +83,13 @@ PanelPlan balanced(Job const& job, Panel const& panel, Below const& below, Balan
 
 } // namespace
 
-Plan balance(Job const& job, BalanceOptions const& options) {
+Plan balance(typed::Job const& job, BalanceOptions const& options) {
     std::optional<Effort::Clock::time_point> stop;
     if (options.seconds)
         stop = Effort::Clock::now() + std::chrono::duration_cast<Effort::Clock::duration>(
                                           std::chrono::duration<double>(std::clamp(*options.seconds, 0.0, 1e6)));
     Effort effort(kSteps, kBytes, stop);
-    return each_panel(job, effort, [&](Panel const& panel, Below const& below, Effort& part) {
+    return each_panel(job, effort, [&](typed::Panel const& panel, Below const& below, Effort& part) {
         return balanced(job, panel, below, options, part);
     });
 }

@@ -10,7 +10,7 @@ namespace legwork {
 namespace {
 
 // Sub-panels first. A cycle of feeders is refused by the reader; here it is cut where it closes.
-void order_from(Job const& job, std::size_t panel, std::vector<bool>& seen, std::vector<std::size_t>& order) {
+void order_from(typed::Job const& job, std::size_t panel, std::vector<bool>& seen, std::vector<std::size_t>& order) {
     if (seen[panel]) return;
     seen[panel] = true;
     for (std::size_t k = 0; k < job.panels.size(); ++k)
@@ -21,7 +21,7 @@ void order_from(Job const& job, std::size_t panel, std::vector<bool>& seen, std:
 
 } // namespace
 
-Plan each_panel(Job const& job, Effort& effort, PlanPanel const& plan_panel) {
+Plan each_panel(typed::Job const& job, Effort& effort, PlanPanel const& plan_panel) {
     std::vector<bool> seen(job.panels.size());
     std::vector<std::size_t> order;
     for (std::size_t i = 0; i < job.panels.size(); ++i) order_from(job, i, seen, order);
@@ -30,7 +30,7 @@ Plan each_panel(Job const& job, Effort& effort, PlanPanel const& plan_panel) {
     Below below;
     std::int64_t left = static_cast<std::int64_t>(order.size());
     for (std::size_t const i : order) {
-        Panel const& panel = job.panels[i];
+        typed::Panel const& panel = job.panels[i];
         auto const given = effort.left() / left--;
         auto part = effort.part(given);
         plan.panels[i] = plan_panel(panel, below, part);

@@ -10,9 +10,9 @@
 
 namespace legwork {
 
-using PlanPanel = std::function<PanelPlan(Panel const&, Below const&, Effort&)>;
+using PlanPanel = std::function<PanelPlan(typed::Panel const&, Below const&, Effort&)>;
 
 // Plans all panels, sub-panels before the panel that feeds them, each with an equal share of the effort that is left.
-Plan each_panel(Job const& job, Effort& effort, PlanPanel const& plan_panel);
+Plan each_panel(typed::Job const& job, Effort& effort, PlanPanel const& plan_panel);
 
 } // namespace legwork

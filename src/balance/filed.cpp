@@ -20,7 +20,7 @@ constexpr std::int64_t kSteps = 500'000'000, kReachSteps = 20'000'000;
 constexpr std::size_t kBytes = std::size_t{20} << 20;
 
 // Nobody is moved, so one step: the most even of those layouts. Empty where there is none.
-ReachFront filed_front(Job const& job, Panel const& panel, Below const& below, ModelOptions const& options,
+ReachFront filed_front(typed::Job const& job, typed::Panel const& panel, Below const& below, ModelOptions const& options,
                        Effort& effort) {
     Solved const solved(job, panel, below, options, effort);
     if (!solved.has_layout() || solved.front().steps.empty()) return {};
@@ -37,7 +37,7 @@ bool is_limited(PanelModel const& m, Unit const& u) {
                        (u.b >= 0 && !m.reach[static_cast<std::size_t>(u.b)].empty()));
 }
 
-bool has_room(Job const& job, Panel const& panel, Below const& below, ModelOptions const& options) {
+bool has_room(typed::Job const& job, typed::Panel const& panel, Below const& below, ModelOptions const& options) {
     auto const m = panel_model(job, panel, below, options);
     if (!m.contradictions.empty()) return false;
     auto const problem = leg_problem(m);
@@ -51,7 +51,7 @@ bool has_room(Job const& job, Panel const& panel, Below const& below, ModelOptio
 }
 
 // Newcomers that find no space, taken in the order of the file: whoever comes first and fits has it.
-std::vector<int> left_over(Job const& job, Panel const& panel, Below const& below) {
+std::vector<int> left_over(typed::Job const& job, typed::Panel const& panel, Below const& below) {
     ModelOptions options{.hold_all = true, .leave_out = {}, .pins = {}};
     if (has_room(job, panel, below, options)) return {};
     std::vector<std::vector<int>> newcomers;
@@ -81,7 +81,7 @@ std::string why_left_over(PanelModel const& held) {
 }
 
 // What moves could reach.
-void add_front(PanelPlan& plan, Job const& job, Panel const& panel, Below const& below, Effort& effort) {
+void add_front(PanelPlan& plan, typed::Job const& job, typed::Panel const& panel, Below const& below, Effort& effort) {
     Solved const moved(job, panel, below, {}, effort, false);
     if (!moved.has_layout()) return;
     Front front = moved.front();
@@ -91,7 +91,7 @@ void add_front(PanelPlan& plan, Job const& job, Panel const& panel, Below const&
     if (!plan.why.empty()) plan.moves_for_room = front.fewest_moves;
 }
 
-PanelPlan filed(Job const& job, Panel const& panel, Below const& below, Effort& effort) {
+PanelPlan filed(typed::Job const& job, typed::Panel const& panel, Below const& below, Effort& effort) {
     PanelPlan plan;
     plan.panel = panel.name;
     ModelOptions options{.hold_all = true, .leave_out = left_over(job, panel, below), .pins = {}};
@@ -111,9 +111,9 @@ PanelPlan filed(Job const& job, Panel const& panel, Below const& below, Effort& 
 
 } // namespace
 
-Plan as_filed(Job const& job) {
+Plan as_filed(typed::Job const& job) {
     Effort effort(kSteps, kBytes);
-    return each_panel(job, effort, [&](Panel const& panel, Below const& below, Effort& part) {
+    return each_panel(job, effort, [&](typed::Panel const& panel, Below const& below, Effort& part) {
         return filed(job, panel, below, part);
     });
 }

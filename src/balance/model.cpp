@@ -30,7 +30,7 @@ void number_cells(PanelModel& m) {
 void read_today(PanelModel& m, ModelOptions const& options) {
     Layout const layout(*m.panel);
     for (std::size_t i = 0; i < m.circuits.size(); ++i) {
-        Circuit const& c = *m.circuits[i];
+        typed::Circuit const& c = *m.circuits[i];
         auto filed = c.space ? slots(layout, *c.space, c.poles) : std::vector<Spot>{};
         m.is_sent_away.push_back(false);
         if (int const pin = i < options.pins.size() ? options.pins[i] : 0) {
@@ -45,7 +45,7 @@ void read_today(PanelModel& m, ModelOptions const& options) {
     }
 }
 
-int index_of(PanelModel const& m, Circuit const* c) {
+int index_of(PanelModel const& m, typed::Circuit const* c) {
     auto const at = std::ranges::find(m.circuits, c);
     return at == m.circuits.end() ? -1 : static_cast<int>(at - m.circuits.begin());
 }
@@ -55,8 +55,8 @@ std::vector<Unit> units_of(PanelModel const& m, ModelOptions const& options) {
     auto const left_out = [&](int i) { return std::ranges::count(options.leave_out, i) > 0; };
     for (int i = 0; i < static_cast<int>(m.circuits.size()); ++i) {
         if (left_out(i)) continue;
-        Circuit const& c = *m.circuits[static_cast<std::size_t>(i)];
-        Circuit const* other = c.poles == 1 && m.legs != Legs::one ? partner(*m.job, c) : nullptr;
+        typed::Circuit const& c = *m.circuits[static_cast<std::size_t>(i)];
+        typed::Circuit const* other = c.poles == 1 && m.legs != Legs::one ? partner(*m.job, c) : nullptr;
         int const j = other && other->poles == 1 ? index_of(m, other) : -1;
         // A group of more than two is refused by the reader; anyone beyond the first two stands alone.
         bool const paired = j >= 0 && partner(*m.job, *other) == &c && !left_out(j);
@@ -72,7 +72,7 @@ std::vector<Unit> units_of(PanelModel const& m, ModelOptions const& options) {
 
 } // namespace
 
-PanelModel panel_model(Job const& job, Panel const& panel, std::map<std::string, LegLoads> const& below,
+PanelModel panel_model(typed::Job const& job, typed::Panel const& panel, std::map<std::string, LegLoads> const& below,
                        ModelOptions const& options) {
     PanelModel m;
     m.job = &job;
@@ -84,7 +84,7 @@ PanelModel panel_model(Job const& job, Panel const& panel, std::map<std::string,
     if (job.situations.empty()) m.minimised.push_back(0);
     for (std::size_t i = 0; i < job.situations.size(); ++i) m.minimised.push_back(i + 1);
     if (m.legs != Legs::two) m.minimised.clear();
-    for (Circuit const* c : m.circuits)
+    for (typed::Circuit const* c : m.circuits)
         m.reach.push_back(is_reach_limited(panel, *c) ? reachable(panel, *c) : std::vector<bool>{});
     number_cells(m);
     read_today(m, options);

@@ -42,11 +42,11 @@ struct ModelOptions {
 };
 
 struct PanelModel {
-    Job const* job = nullptr;
-    Panel const* panel = nullptr;
+    typed::Job const* job = nullptr;
+    typed::Panel const* panel = nullptr;
     std::vector<Feed> sources;
     Legs legs = Legs::two;
-    std::vector<Circuit const*> circuits;
+    std::vector<typed::Circuit const*> circuits;
     std::vector<CircuitLoad> loads;
     std::vector<bool> is_sent_away;       // pinned to another space than the file's
     std::vector<std::vector<Spot>> today; // slots of each circuit, pins applied; empty: new
@@ -73,7 +73,7 @@ struct PanelModel {
     std::string const& mark(int circuit) const { return circuits[static_cast<std::size_t>(circuit)]->mark; }
 };
 
-PanelModel panel_model(Job const& job, Panel const& panel, std::map<std::string, LegLoads> const& below,
+PanelModel panel_model(typed::Job const& job, typed::Panel const& panel, std::map<std::string, LegLoads> const& below,
                        ModelOptions const& options);
 
 // +1: the single, or half a of the pair, is on leg A; -1: on leg B; 0: nothing to choose.

@@ -14,7 +14,7 @@ namespace {
 // other circuits is worth somewhat less than one step of breaker size.
 constexpr std::int64_t kRoomWeight = 4, kUsualAmps = 15, kMostAmps = 400, kGrain = 100;
 
-std::int64_t weight(Circuit const& c) {
+std::int64_t weight(typed::Circuit const& c) {
     if (c.use == "spare") return 1; // nothing to reach: the far end will do
     return c.breaker ? std::clamp<std::int64_t>(c.breaker->count / 1000, 1, kMostAmps) : kUsualAmps;
 }
@@ -44,7 +44,7 @@ void Neatness::look(std::vector<std::vector<Spot>> const& slots) {
 }
 
 std::int64_t Neatness::cost(int circuit, int space) const {
-    Circuit const& c = *model_.circuits[static_cast<std::size_t>(circuit)];
+    typed::Circuit const& c = *model_.circuits[static_cast<std::size_t>(circuit)];
     auto const row = std::int64_t{distance(space)} * kGrain;
     auto cost = weight(c) * row;
     if (auto const room = room_row_.find(c.room); room != room_row_.end())

@@ -23,7 +23,7 @@ void fill(PanelPlan& plan, PanelModel const& m, Slots const& slots) {
     bool const dc = !m.sources.empty() && is_dc(m.sources.front().kind);
     plan.placements.clear();
     for (std::size_t i = 0; i < m.circuits.size(); ++i) {
-        Circuit const& c = *m.circuits[i];
+        typed::Circuit const& c = *m.circuits[i];
         Placement p{c.mark, slots[i], {}, {}};
         if (c.poles == 1 && !dc && !p.slots.empty()) p.leg = layout.leg(p.slots.front().space);
         if (c.space) p.from = legwork::slots(layout, *c.space, c.poles);

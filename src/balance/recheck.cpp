@@ -22,7 +22,7 @@ using namespace recount;
 
 class Recheck {
 public:
-    Recheck(Job const& job, Plan const& plan, bool filed) : job_(job), plan_(plan), filed_(filed) {}
+    Recheck(typed::Job const& job, Plan const& plan, bool filed) : job_(job), plan_(plan), filed_(filed) {}
 
     std::vector<std::string> run() {
         if (plan_.panels.size() != job_.panels.size())
@@ -38,10 +38,10 @@ private:
         faults_.push_back(fmt::format(words, std::forward<Args>(args)...));
     }
 
-    void check(Panel const& panel, PanelPlan const& plan) {
+    void check(typed::Panel const& panel, PanelPlan const& plan) {
         if (plan.panel != panel.name) return fault("panel {} is planned as {}", panel.name, plan.panel);
-        std::vector<Circuit const*> mine;
-        for (Circuit const& c : job_.circuits)
+        std::vector<typed::Circuit const*> mine;
+        for (typed::Circuit const& c : job_.circuits)
             if (c.panel == panel.name) mine.push_back(&c);
         if (plan.placements.empty() && !mine.empty()) {
             if (plan.why.empty()) fault("{}: nothing is placed and nothing says why", panel.name);
@@ -68,11 +68,11 @@ private:
     }
 
     // Stands where the file has it, so that an illegal place is the file's and not the plan's.
-    bool as_the_file(Panel const& panel, Circuit const& c, Placement const& p) const {
+    bool as_the_file(typed::Panel const& panel, typed::Circuit const& c, Placement const& p) const {
         return c.space && p.slots == expected(panel, c, *c.space);
     }
 
-    static std::vector<Spot> expected(Panel const& panel, Circuit const& c, Spot at) {
+    static std::vector<Spot> expected(typed::Panel const& panel, typed::Circuit const& c, Spot at) {
         if (c.poles == 1) return {at};
         Bus const bus{panel};
         for (int t = 1; t <= panel.spaces; ++t)
@@ -81,7 +81,7 @@ private:
         return {};
     }
 
-    void check_one(Panel const& panel, Circuit const& c, Placement const& p) {
+    void check_one(typed::Panel const& panel, typed::Circuit const& c, Placement const& p) {
         Bus const bus{panel};
         if (p.slots.empty()) return;
         if (p.slots.size() != (c.poles == 1 ? 1U : 2U)) return fault("{} takes {} slots", c.mark, p.slots.size());
@@ -119,9 +119,9 @@ private:
         return std::ranges::any_of(slots, [&](Spot s) { return s.space == space; });
     }
 
-    bool two_legs(Panel const& panel) const { return has_two_legs(job_, panel); }
+    bool two_legs(typed::Panel const& panel) const { return has_two_legs(job_, panel); }
 
-    static bool within_reach(Panel const& panel, Circuit const& c, int space) {
+    static bool within_reach(typed::Panel const& panel, typed::Circuit const& c, int space) {
         if (!c.reach_spaces.empty() && !std::ranges::count(c.reach_spaces, space)) return false;
         if (c.reach_side.empty()) return true;
         // Coordinates of the space on the wall: right and down, after turning the panel as it hangs.
@@ -136,7 +136,7 @@ private:
         return c.reach_side == "left" ? across <= 0 : across >= 0;
     }
 
-    void check_slots(Panel const& panel, std::vector<Circuit const*> const& mine, PanelPlan const& plan) {
+    void check_slots(typed::Panel const& panel, std::vector<typed::Circuit const*> const& mine, PanelPlan const& plan) {
         std::map<int, std::vector<std::pair<char, std::size_t>>> taken;
         for (std::size_t i = 0; i < plan.placements.size(); ++i)
             for (Spot const s : plan.placements[i].slots) taken[s.space].push_back({s.half, i});
@@ -153,7 +153,7 @@ private:
                 }
     }
 
-    void check_pairs(Panel const& panel, std::vector<Circuit const*> const& mine, PanelPlan const& plan) {
+    void check_pairs(typed::Panel const& panel, std::vector<typed::Circuit const*> const& mine, PanelPlan const& plan) {
         if (!two_legs(panel)) return;
         Bus const bus{panel};
         for (std::size_t i = 0; i < mine.size(); ++i)
@@ -166,19 +166,19 @@ private:
                 int const s = p.slots[0].space, t = q.slots[0].space;
                 if (bus.leg(s) == bus.leg(t))
                     fault("{} and {} share a neutral on one leg", mine[i]->mark, mine[j]->mark);
-                bool const close = panel.bus_legs == Panel::Bus::by_column ? bus.facing(s, t) : bus.side_by_side(s, t);
+                bool const close = panel.bus_legs == BusLegs::by_column ? bus.facing(s, t) : bus.side_by_side(s, t);
                 bool const untied = mine[i]->tie == Tie::none && mine[j]->tie == Tie::none;
                 if (!close && !(untied && stand_as_today(*mine[i], *mine[j], s, t)))
                     fault("{} and {} are a pair and not neighbours", mine[i]->mark, mine[j]->mark);
             }
     }
 
-    static bool stand_as_today(Circuit const& c, Circuit const& d, int s, int t) {
+    static bool stand_as_today(typed::Circuit const& c, typed::Circuit const& d, int s, int t) {
         if (!c.space || !d.space) return false;
         return std::set<int>{c.space->space, d.space->space} == std::set<int>{s, t};
     }
 
-    void check_loads(Panel const& panel, PanelPlan const& plan, bool homeless) {
+    void check_loads(typed::Panel const& panel, PanelPlan const& plan, bool homeless) {
         if (plan.situations.size() != job_.situations.size() + 1)
             return fault("{}: {} situations are reported", panel.name, plan.situations.size());
         auto const sums = leg_sums(job_, plan_, panel, plan);
@@ -202,7 +202,7 @@ private:
             fault("{}: the imbalance is {} VA, {} claimed", panel.name, worst, *plan.imbalance_va);
     }
 
-    void check_moves(Panel const& panel, std::vector<Circuit const*> const& mine, PanelPlan const& plan) {
+    void check_moves(typed::Panel const& panel, std::vector<typed::Circuit const*> const& mine, PanelPlan const& plan) {
         int moves = 0;
         for (std::size_t i = 0; i < mine.size(); ++i) {
             auto const& p = plan.placements[i];
@@ -217,7 +217,7 @@ private:
         if (filed_ && moves) fault("{}: the filed layout moves {} circuits", panel.name, moves);
     }
 
-    void check_front(Panel const& panel, PanelPlan const& plan) {
+    void check_front(typed::Panel const& panel, PanelPlan const& plan) {
         if (plan.lower_bound_va && plan.least_imbalance_va && *plan.lower_bound_va > *plan.least_imbalance_va)
             fault("{}: the lower bound is above what was found", panel.name);
         if (plan.proven && plan.lower_bound_va != plan.least_imbalance_va)
@@ -230,7 +230,7 @@ private:
             fault("{}: the plan is more even than the least", panel.name);
     }
 
-    Job const& job_;
+    typed::Job const& job_;
     Plan const& plan_;
     bool filed_;
     std::vector<std::string> faults_;
@@ -238,7 +238,7 @@ private:
 
 } // namespace
 
-std::vector<std::string> recheck(Job const& job, Plan const& plan, bool filed) {
+std::vector<std::string> recheck(typed::Job const& job, Plan const& plan, bool filed) {
     return Recheck(job, plan, filed).run();
 }
 

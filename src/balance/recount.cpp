@@ -21,15 +21,15 @@ std::int64_t volts(SupplyKind k) {
     return k == SupplyKind::dc_12 ? 12 : k == SupplyKind::dc_24 ? 24 : k == SupplyKind::dc_48 ? 48 : 120;
 }
 
-std::vector<Supply> sources_from(Job const& job, Panel const& p, int depth) {
-    std::vector<Supply> found;
-    Panel const* above = nullptr;
+std::vector<typed::Supply> sources_from(typed::Job const& job, typed::Panel const& p, int depth) {
+    std::vector<typed::Supply> found;
+    typed::Panel const* above = nullptr;
     if (p.feeder)
-        for (Panel const& q : job.panels)
+        for (typed::Panel const& q : job.panels)
             if (q.name == p.feeder->panel) above = &q;
     if (above && depth < kDeepest) {
         found = sources_from(job, *above, depth + 1);
-        for (Supply& s : found) {
+        for (typed::Supply& s : found) {
             if (!p.supply || two_hots(p.supply->kind)) continue;
             if (two_hots(s.kind) || p.supply->kind == SupplyKind::one_leg_120) s.kind = p.supply->kind;
             s.leg = p.supply->leg;
@@ -37,14 +37,14 @@ std::vector<Supply> sources_from(Job const& job, Panel const& p, int depth) {
         return found;
     }
     for (std::string const& n : p.supplies)
-        for (Supply const& s : job.supplies)
+        for (typed::Supply const& s : job.supplies)
             if (s.name == n) found.push_back(s);
     if (p.supply) found.push_back(*p.supply);
     return found;
 }
 
 // VA of a circuit, of two poles on each leg.
-std::int64_t pole_load(Circuit const& c, Situation const* s, std::int64_t v, bool two) {
+std::int64_t pole_load(typed::Circuit const& c, typed::Situation const* s, std::int64_t v, bool two) {
     std::int64_t share = 1'000'000;
     if (s) {
         share = s->other;
@@ -62,16 +62,16 @@ std::int64_t pole_load(Circuit const& c, Situation const* s, std::int64_t v, boo
 // Sums over a panel and what is below it: all load, or what flows to neutral from one source.
 class Adder {
 public:
-    Adder(Job const& job, Plan const& plan, std::optional<std::size_t> source)
+    Adder(typed::Job const& job, Plan const& plan, std::optional<std::size_t> source)
         : job_(job), plan_(plan), source_(source) {}
 
     // What has no space counts half on each leg if `all`: a feeder carries it wherever it will be.
-    Sums panel(Panel const& p, PanelPlan const& planned, bool all, int depth = 0) const {
+    Sums panel(typed::Panel const& p, PanelPlan const& planned, bool all, int depth = 0) const {
         Sums sums(job_.situations.size() + 1, {0, 0});
         auto const from = sources(job_, p);
         auto const kind = from.empty() ? SupplyKind::split_120_240 : from.front().kind;
         std::size_t i = 0;
-        for (Circuit const& c : job_.circuits) {
+        for (typed::Circuit const& c : job_.circuits) {
             if (c.panel != p.name) continue;
             bool const placed = i < planned.placements.size() && !planned.placements[i].slots.empty();
             int const space = placed ? planned.placements[i].slots[0].space : 0;
@@ -97,15 +97,15 @@ public:
     }
 
 private:
-    Sums circuit(Circuit const& c, std::vector<Supply> const& from, SupplyKind kind, int depth) const {
+    Sums circuit(typed::Circuit const& c, std::vector<typed::Supply> const& from, SupplyKind kind, int depth) const {
         Sums sums(job_.situations.size() + 1, {0, 0});
         bool const off = c.off || (source_ && std::ranges::count(from[*source_].off, c.mark) > 0);
         bool feeds = false;
         for (std::size_t i = 0; i < job_.panels.size() && i < plan_.panels.size() && depth < kDeepest; ++i) {
-            Panel const& p = job_.panels[i];
+            typed::Panel const& p = job_.panels[i];
             bool const fed = p.feeder && p.feeder->panel == c.panel && p.feeder->mark == c.mark;
             bool const holds_any =
-                std::ranges::any_of(job_.circuits, [&](Circuit const& d) { return d.panel == p.name; });
+                std::ranges::any_of(job_.circuits, [&](typed::Circuit const& d) { return d.panel == p.name; });
             if (!fed || !holds_any) continue;
             feeds = true;
             auto const below = panel(p, plan_.panels[i], true, depth + 1);
@@ -120,7 +120,7 @@ private:
         return sums;
     }
 
-    Job const& job_;
+    typed::Job const& job_;
     Plan const& plan_;
     std::optional<std::size_t> source_;
 };
@@ -137,9 +137,9 @@ int Bus::row(int s) const {
 bool Bus::is_first_column(int s) const { return panel.numbering == Numbering::across ? s % 2 == 1 : s <= rows(); }
 
 int Bus::leg(int s) const {
-    if (panel.bus_legs == Panel::Bus::by_column) return is_first_column(s) ? 0 : 1;
+    if (panel.bus_legs == BusLegs::by_column) return is_first_column(s) ? 0 : 1;
     auto const i = static_cast<std::size_t>(row(s)) - 1;
-    if (panel.bus_legs == Panel::Bus::listed && i < panel.row_legs.size()) return panel.row_legs[i] == Leg::a ? 0 : 1;
+    if (panel.bus_legs == BusLegs::listed && i < panel.row_legs.size()) return panel.row_legs[i] == Leg::a ? 0 : 1;
     return row(s) % 2 == 1 ? 0 : 1;
 }
 
@@ -149,28 +149,28 @@ bool Bus::side_by_side(int s, int t) const {
 
 bool Bus::facing(int s, int t) const { return row(s) == row(t) && s != t; }
 
-std::vector<Supply> sources(Job const& job, Panel const& panel) { return sources_from(job, panel, 0); }
+std::vector<typed::Supply> sources(typed::Job const& job, typed::Panel const& panel) { return sources_from(job, panel, 0); }
 
-bool has_two_legs(Job const& job, Panel const& panel) {
+bool has_two_legs(typed::Job const& job, typed::Panel const& panel) {
     auto const all = sources(job, panel);
-    return std::ranges::any_of(all, [](Supply const& s) { return two_hots(s.kind); });
+    return std::ranges::any_of(all, [](typed::Supply const& s) { return two_hots(s.kind); });
 }
 
 bool is_direct(SupplyKind k) { return k == SupplyKind::dc_12 || k == SupplyKind::dc_24 || k == SupplyKind::dc_48; }
 
-bool is_live(Job const& job, Panel const& panel, int space) {
+bool is_live(typed::Job const& job, typed::Panel const& panel, int space) {
     if (std::ranges::count(panel.dead, space)) return false;
     auto const all = sources(job, panel);
-    return std::ranges::any_of(all, [&](Supply const& s) {
+    return std::ranges::any_of(all, [&](typed::Supply const& s) {
         return s.kind != SupplyKind::one_leg_120 || (s.leg == Leg::a ? 0 : 1) == Bus{panel}.leg(space);
     });
 }
 
-Sums leg_sums(Job const& job, Plan const& plan, Panel const& panel, PanelPlan const& planned) {
+Sums leg_sums(typed::Job const& job, Plan const& plan, typed::Panel const& panel, PanelPlan const& planned) {
     return Adder(job, plan, {}).panel(panel, planned, false);
 }
 
-std::vector<double> neutral_amperes(Job const& job, Plan const& plan, Panel const& panel, PanelPlan const& planned) {
+std::vector<double> neutral_amperes(typed::Job const& job, Plan const& plan, typed::Panel const& panel, PanelPlan const& planned) {
     std::vector<double> worst(job.situations.size() + 1, 0);
     auto const from = sources(job, panel);
     for (std::size_t f = 0; f < from.size(); ++f) {

@@ -16,7 +16,7 @@ Front front_of(PanelModel const& m, LegProblem const& p, Room const& room, bool 
 }
 } // namespace
 
-Solved::Solved(Job const& job, Panel const& panel, Below const& below, ModelOptions const& options, Effort& effort,
+Solved::Solved(typed::Job const& job, typed::Panel const& panel, Below const& below, ModelOptions const& options, Effort& effort,
                bool to_read)
     : model_(panel_model(job, panel, below, options)),
       problem_(leg_problem(model_)),

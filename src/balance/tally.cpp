@@ -27,7 +27,7 @@ std::vector<int> spaces_of(std::vector<Spot> const& slots) {
 
 } // namespace
 
-LegLoads leg_loads(Job const& job, Panel const& panel, std::vector<CircuitLoad> const& loads,
+LegLoads leg_loads(typed::Job const& job, typed::Panel const& panel, std::vector<CircuitLoad> const& loads,
                    std::vector<Placement> const& placements) {
     Layout const layout(panel);
     auto const sources = feeds(job, panel);
@@ -47,7 +47,7 @@ LegLoads leg_loads(Job const& job, Panel const& panel, std::vector<CircuitLoad> 
     return sum;
 }
 
-std::vector<SituationLoad> situation_loads(Job const& job, Panel const& panel, LegLoads const& legs) {
+std::vector<SituationLoad> situation_loads(typed::Job const& job, typed::Panel const& panel, LegLoads const& legs) {
     auto const sources = feeds(job, panel);
     auto const names = situation_names(job);
     std::vector<SituationLoad> lines;

@@ -12,9 +12,9 @@
 namespace legwork {
 
 namespace {
-std::optional<Gauge> smallest(std::vector<Segment> const& run) {
+std::optional<Gauge> smallest(std::vector<typed::Segment> const& run) {
     std::optional<Gauge> least;
-    for (Segment const& s : run) {
+    for (typed::Segment const& s : run) {
         auto const kind = cable_kind(s.kind);
         if (!kind || !kind->power) return std::nullopt;
         least = least ? std::min(*least, *kind->gauge) : *kind->gauge;
@@ -23,7 +23,7 @@ std::optional<Gauge> smallest(std::vector<Segment> const& run) {
 }
 } // namespace
 
-bool needs_neutral(Job const& job, Circuit const& c) {
+bool needs_neutral(typed::Job const& job, typed::Circuit const& c) {
     if (c.poles == 1 || c.third == "neutral" || fed_panel(job, c)) return true;
     bool any_known = false;
     for (std::string const& name : c.outlets) {
@@ -36,24 +36,24 @@ bool needs_neutral(Job const& job, Circuit const& c) {
     return use && use->uses_neutral_at_240;
 }
 
-std::vector<Segment> run_of(Job const& job, Circuit const& c) {
+std::vector<typed::Segment> run_of(typed::Job const& job, typed::Circuit const& c) {
     auto run = c.run;
-    Circuit const* p = partner(job, c);
+    typed::Circuit const* p = partner(job, c);
     if (!p || p->run.empty()) return run;
     if (run.empty()) return {p->run.front()};
-    Segment& home = run.front();
+    typed::Segment& home = run.front();
     if (home.kind.empty()) home.kind = p->run.front().kind;
     if (!home.length) home.length = p->run.front().length;
     if (home.to.empty()) home.to = p->run.front().to;
     return run;
 }
 
-Wiring wiring_of(Job const& job, Circuit const& c) {
-    Circuit const* p = partner(job, c);
+Wiring wiring_of(typed::Job const& job, typed::Circuit const& c) {
+    typed::Circuit const* p = partner(job, c);
     return p && p->wiring == Wiring::conduit ? Wiring::conduit : c.wiring;
 }
 
-std::optional<Gauge> smallest_gauge(Circuit const& c) { return smallest(c.run); }
-std::optional<Gauge> smallest_gauge(Job const& job, Circuit const& c) { return smallest(run_of(job, c)); }
+std::optional<Gauge> smallest_gauge(typed::Circuit const& c) { return smallest(c.run); }
+std::optional<Gauge> smallest_gauge(typed::Job const& job, typed::Circuit const& c) { return smallest(run_of(job, c)); }
 
 } // namespace legwork

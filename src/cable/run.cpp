@@ -15,24 +15,24 @@ namespace legwork {
 
 namespace {
 // The panel's power is DC: its own source, one of its sources, or the panel's above (feeders make no cycle).
-bool is_dc_panel(Job const& job, std::string const& name) {
-    Panel const* p = panel_of(job, name);
+bool is_dc_panel(typed::Job const& job, std::string const& name) {
+    typed::Panel const* p = panel_of(job, name);
     for (std::size_t depth = 0; p && p->feeder && depth < job.panels.size(); ++depth)
-        if (Panel const* above = panel_of(job, p->feeder->panel)) p = above;
+        if (typed::Panel const* above = panel_of(job, p->feeder->panel)) p = above;
     if (!p) return false;
-    auto const dc = [](Supply const& s) { return s.kind >= SupplyKind::dc_12; };
+    auto const dc = [](typed::Supply const& s) { return s.kind >= SupplyKind::dc_12; };
     if (p->supply) return dc(*p->supply);
-    Supply const* s = p->supplies.empty() ? nullptr : supply_of(job, p->supplies.front());
+    typed::Supply const* s = p->supplies.empty() ? nullptr : supply_of(job, p->supplies.front());
     return s && dc(*s);
 }
 
-bool may_use_neutral(Circuit const& c) {
+bool may_use_neutral(typed::Circuit const& c) {
     Use const* use = use_named(c.use);
     return c.outlets.empty() && use && use->may_use_neutral_at_240;
 }
 
 // What the home run of a circuit or a pair has to carry.
-CableTask home_task(Job const& job, Circuit const& c, Circuit const* p) {
+CableTask home_task(typed::Job const& job, typed::Circuit const& c, typed::Circuit const* p) {
     CableTask task;
     task.hots.push_back({c.mark, c.hot});
     if (p)
@@ -42,27 +42,27 @@ CableTask home_task(Job const& job, Circuit const& c, Circuit const* p) {
     task.neutral = p || needs_neutral(job, c);
     task.white_is_neutral = may_use_neutral(c);
     task.neutral_circuit = p ? "" : c.mark;
-    Circuit const& says_third = c.third.empty() && p ? *p : c;
+    typed::Circuit const& says_third = c.third.empty() && p ? *p : c;
     task.third = says_third.third;
     task.third_circuit = says_third.mark;
     return task;
 }
 
 // The circuit says that it has a switch loop, and this last piece ends at a switch.
-bool is_loop(Circuit const& c, std::vector<Segment> const& run, std::size_t i) {
+bool is_loop(typed::Circuit const& c, std::vector<typed::Segment> const& run, std::size_t i) {
     if (!c.switch_loop || c.poles != 1 || i == 0 || i + 1 != run.size()) return false;
     std::string to;
     for (char const ch : run[i].to) to += ch >= 'A' && ch <= 'Z' ? static_cast<char>(ch - 'A' + 'a') : ch;
     return to.find("switch") != to.npos;
 }
 
-std::string called(Circuit const& c) { return c.name.empty() ? c.mark : c.name; }
+std::string called(typed::Circuit const& c) { return c.name.empty() ? c.mark : c.name; }
 
 // The box at the far end of a piece. The first box: `box`, else the circuit's name; further ones counted (#2) where
 // they have no name, the box where a pair splits too. No words, since sheets speak several languages.
-std::string box_name(Job const& job, Circuit const& c, std::vector<Segment> const& run, std::size_t i) {
+std::string box_name(typed::Job const& job, typed::Circuit const& c, std::vector<typed::Segment> const& run, std::size_t i) {
     if (i < run.size() && !run[i].to.empty()) return run[i].to;
-    Circuit const* p = partner(job, c);
+    typed::Circuit const* p = partner(job, c);
     if (i > 0) return p && i == 1 ? called(c) : fmt::format("{} #{}", called(c), p ? i : i + 1);
     if (!c.box.empty()) return c.box;
     if (p && !p->box.empty()) return p->box;
@@ -93,9 +93,9 @@ std::vector<Conductor> unused(std::vector<std::string> const& colors) {
 // All pieces of one circuit; of a pair those of its first member, the home run being shared.
 class Pieces {
 public:
-    Pieces(Job const& job, CodeBook const& book) : job_(job), book_(book) {}
+    Pieces(typed::Job const& job, CodeBook const& book) : job_(job), book_(book) {}
 
-    CableRun home(Circuit const& c, Circuit const* p) const {
+    CableRun home(typed::Circuit const& c, typed::Circuit const* p) const {
         auto const run = run_of(job_, c);
         CableRun piece = ends(c, run, 0);
         piece.mark = cable_mark(job_, c);
@@ -106,7 +106,7 @@ public:
     }
 
     // The pieces after the home run, each with its own neutral.
-    void add_rest(std::vector<CableRun>& runs, Circuit const& c, CableRun const& home_run) const {
+    void add_rest(std::vector<CableRun>& runs, typed::Circuit const& c, CableRun const& home_run) const {
         auto const run = run_of(job_, c);
         CableRun before = home_run;
         for (std::size_t i = 1; i < run.size(); ++i) {
@@ -125,12 +125,12 @@ public:
     }
 
 private:
-    static std::string change(std::string const& before, std::string const& now, Circuit const& c) {
+    static std::string change(std::string const& before, std::string const& now, typed::Circuit const& c) {
         if (before.empty() || now.empty() || before == now) return {};
         return fmt::format("{}: its hot is {} up to this box, {} from here on; join the two.", c.mark, before, now);
     }
 
-    CableRun ends(Circuit const& c, std::vector<Segment> const& run, std::size_t i) const {
+    CableRun ends(typed::Circuit const& c, std::vector<typed::Segment> const& run, std::size_t i) const {
         CableRun piece;
         piece.segment = static_cast<int>(i);
         if (i < run.size()) {
@@ -139,13 +139,13 @@ private:
         }
         piece.from_panel = i == 0;
         if (i == 0) piece.from = c.panel; // a later piece begins where the one before ends
-        Panel const* fed = fed_panel(job_, c);
+        typed::Panel const* fed = fed_panel(job_, c);
         piece.to_panel = fed && i + 1 >= run.size();
         piece.to = piece.to_panel ? fed->name : box_name(job_, c, run, i);
         return piece;
     }
 
-    void wire(CableRun& piece, Circuit const& c, CableTask task, std::vector<std::string> const& said_colors) const {
+    void wire(CableRun& piece, typed::Circuit const& c, CableTask task, std::vector<std::string> const& said_colors) const {
         auto const kind = cable_kind(piece.kind);
         if (!kind || !kind->gauge) return;
         bool const dc = is_dc_panel(job_, c.panel);
@@ -164,11 +164,11 @@ private:
         piece.missing_neutrals = found.missing_neutrals;
     }
 
-    Job const& job_;
+    typed::Job const& job_;
     CodeBook const& book_;
 };
 
-CableRun other_cable(Cable const& cable) {
+CableRun other_cable(typed::Cable const& cable) {
     CableRun run;
     run.mark = cable.mark;
     run.kind = cable.kind;
@@ -183,11 +183,11 @@ CableRun other_cable(Cable const& cable) {
 }
 } // namespace
 
-std::vector<CableRun> cable_runs(Job const& job, CodeBook const& book) {
+std::vector<CableRun> cable_runs(typed::Job const& job, CodeBook const& book) {
     Pieces const pieces(job, book);
     std::vector<CableRun> runs;
-    for (Circuit const& c : job.circuits) {
-        Circuit const* p = partner(job, c);
+    for (typed::Circuit const& c : job.circuits) {
+        typed::Circuit const* p = partner(job, c);
         if (p && p < &c) continue; // stands at its first member
         if (c.use == "spare" && run_of(job, c).empty()) continue;
         auto const home = pieces.home(c, p);
@@ -195,12 +195,12 @@ std::vector<CableRun> cable_runs(Job const& job, CodeBook const& book) {
         pieces.add_rest(runs, c, home);
         if (p) pieces.add_rest(runs, *p, home);
     }
-    for (Cable const& cable : job.cables) runs.push_back(other_cable(cable));
+    for (typed::Cable const& cable : job.cables) runs.push_back(other_cable(cable));
     return runs;
 }
 
-std::string hot_color(Job const& job, CodeBook const& book, Circuit const& c) {
-    Circuit const* p = partner(job, c);
+std::string hot_color(typed::Job const& job, CodeBook const& book, typed::Circuit const& c) {
+    typed::Circuit const* p = partner(job, c);
     bool const second = p && p < &c;
     return hot_of(Pieces(job, book).home(second ? *p : c, second ? &c : p), c.mark);
 }

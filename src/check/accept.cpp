@@ -45,27 +45,27 @@ constexpr std::array kRefused{
 };
 
 // Where a finding names no panel, the one that all of its circuits are in.
-bool is_in(Job const& job, Finding const& f, std::string const& panel) {
+bool is_in(typed::Job const& job, Finding const& f, std::string const& panel) {
     if (!f.where.panel.empty()) return f.where.panel == panel;
     return !f.where.circuits.empty() && std::ranges::all_of(f.where.circuits, [&](std::string const& mark) {
-        Circuit const* c = circuit_of(job, mark);
+        typed::Circuit const* c = circuit_of(job, mark);
         return c && c->panel == panel;
     });
 }
 
-bool covers(Job const& job, Accept const& a, Finding const& f) {
+bool covers(typed::Job const& job, typed::Accept const& a, Finding const& f) {
     if (a.rule != f.rule || (a.circuit.empty() && a.panel.empty())) return false;
     if (!a.circuit.empty() && std::ranges::find(f.where.circuits, a.circuit) == f.where.circuits.end()) return false;
     return a.panel.empty() || is_in(job, f, a.panel);
 }
 
-std::string place_of_accept(Accept const& a) {
+std::string place_of_accept(typed::Accept const& a) {
     if (a.circuit.empty()) return fmt::format("of panel \"{}\"", a.panel);
     return a.panel.empty() ? "of " + a.circuit : fmt::format("of {} in panel \"{}\"", a.circuit, a.panel);
 }
 
 Finding unused(Case const& c, std::size_t number) {
-    Accept const& a = c.job.accepts[number];
+    typed::Accept const& a = c.job.accepts[number];
     Where where;
     where.key = "rule";
     where.accept = static_cast<int>(number);
@@ -89,10 +89,10 @@ Acceptance acceptance(std::string_view rule) {
 
 bool may_be_accepted(Finding const& f) { return !f.never_accepted && acceptance(f.rule).of != none; }
 
-void apply_accepts(Job const& job, Findings& findings) {
+void apply_accepts(typed::Job const& job, Findings& findings) {
     for (Finding& f : findings) {
         if (f.accepted) continue;
-        auto const a = std::ranges::find_if(job.accepts, [&](Accept const& one) { return covers(job, one, f); });
+        auto const a = std::ranges::find_if(job.accepts, [&](typed::Accept const& one) { return covers(job, one, f); });
         if (a == job.accepts.end()) continue;
         if (may_be_accepted(f)) {
             f.accepted = true;

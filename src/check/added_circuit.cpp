@@ -33,9 +33,9 @@ std::vector<std::string_view> parts_of(std::string_view words) {
     }
 }
 
-std::string new_mark(Job const& job) {
+std::string new_mark(typed::Job const& job) {
     auto const taken = [&](std::string const& mark) {
-        return circuit_of(job, mark) || std::ranges::any_of(job.cables, [&](Cable const& c) { return c.mark == mark; });
+        return circuit_of(job, mark) || std::ranges::any_of(job.cables, [&](typed::Cable const& c) { return c.mark == mark; });
     };
     std::string mark = "NEW";
     for (int n = 2; taken(mark); ++n) mark = fmt::format("NEW{}", n);
@@ -44,24 +44,24 @@ std::string new_mark(Job const& job) {
 
 struct Word {
     std::string_view said;
-    void (*set)(Circuit&, std::optional<int>& poles);
+    void (*set)(typed::Circuit&, std::optional<int>& poles);
 };
 constexpr std::array kWords{
-    Word{"1 pole", [](Circuit&, std::optional<int>& poles) { poles = 1; }},
-    Word{"one pole", [](Circuit&, std::optional<int>& poles) { poles = 1; }},
-    Word{"120 V", [](Circuit&, std::optional<int>& poles) { poles = 1; }},
-    Word{"2 poles", [](Circuit&, std::optional<int>& poles) { poles = 2; }},
-    Word{"two poles", [](Circuit&, std::optional<int>& poles) { poles = 2; }},
-    Word{"208 V", [](Circuit&, std::optional<int>& poles) { poles = 2; }},
-    Word{"240 V", [](Circuit&, std::optional<int>& poles) { poles = 2; }},
-    Word{"continuous", [](Circuit& c, std::optional<int>&) { c.continuous = true; }},
-    Word{"not continuous", [](Circuit& c, std::optional<int>&) { c.continuous = false; }},
-    Word{"motor", [](Circuit& c, std::optional<int>&) { c.motor = true; }},
-    Word{"interlocked", [](Circuit& c, std::optional<int>&) { c.interlocked = true; }},
+    Word{"1 pole", [](typed::Circuit&, std::optional<int>& poles) { poles = 1; }},
+    Word{"one pole", [](typed::Circuit&, std::optional<int>& poles) { poles = 1; }},
+    Word{"120 V", [](typed::Circuit&, std::optional<int>& poles) { poles = 1; }},
+    Word{"2 poles", [](typed::Circuit&, std::optional<int>& poles) { poles = 2; }},
+    Word{"two poles", [](typed::Circuit&, std::optional<int>& poles) { poles = 2; }},
+    Word{"208 V", [](typed::Circuit&, std::optional<int>& poles) { poles = 2; }},
+    Word{"240 V", [](typed::Circuit&, std::optional<int>& poles) { poles = 2; }},
+    Word{"continuous", [](typed::Circuit& c, std::optional<int>&) { c.continuous = true; }},
+    Word{"not continuous", [](typed::Circuit& c, std::optional<int>&) { c.continuous = false; }},
+    Word{"motor", [](typed::Circuit& c, std::optional<int>&) { c.motor = true; }},
+    Word{"interlocked", [](typed::Circuit& c, std::optional<int>&) { c.interlocked = true; }},
 };
 
 // What this part says; false when it says nothing that is known.
-bool take_part(std::string_view part, Circuit& c, std::optional<int>& poles) {
+bool take_part(std::string_view part, typed::Circuit& c, std::optional<int>& poles) {
     auto const word = std::ranges::find(kWords, part, &Word::said);
     if (word != kWords.end()) return word->set(c, poles), true;
     constexpr std::string_view mca = "mca ";
@@ -84,7 +84,7 @@ std::optional<int> poles_of(Use const* use, std::optional<int> said) {
 }
 
 void take_load_of_breaker(ToldCircuit& told, Use const* use, CodeBook const& book, Volts volts) {
-    Circuit& c = *told.circuit;
+    typed::Circuit& c = *told.circuit;
     bool const continuous = c.continuous.value_or(use && use->continuous);
     auto const amps = continuous ? percent(*c.breaker, book.continuous_percent.value) : *c.breaker;
     c.load = volts * amps;
@@ -96,10 +96,10 @@ void take_load_of_breaker(ToldCircuit& told, Use const* use, CodeBook const& boo
 }
 } // namespace
 
-ToldCircuit told_circuit(std::string_view words, Job const& job, CodeBook const& book, Panel const& panel) {
+ToldCircuit told_circuit(std::string_view words, typed::Job const& job, CodeBook const& book, typed::Panel const& panel) {
     auto const parts = parts_of(words);
     ToldCircuit told;
-    Circuit& c = told.circuit.emplace();
+    typed::Circuit& c = told.circuit.emplace();
     c.name = std::string(parts.front());
     c.panel = panel.name;
     c.mark = new_mark(job);
@@ -134,13 +134,13 @@ ToldCircuit told_circuit(std::string_view words, Job const& job, CodeBook const&
 }
 
 namespace {
-PanelWithMore panel_with_more(Job const& before, Plan const& before_plan, JobWithMore const& after,
+PanelWithMore panel_with_more(typed::Job const& before, Plan const& before_plan, JobWithMore const& after,
                               CodeBook const& book, std::string const& name, std::optional<LoadMethod> asked) {
     PanelWithMore p;
-    Panel const& panel = *panel_of(after.job, name);
+    typed::Panel const& panel = *panel_of(after.job, name);
     p.after = asked ? panel_load(after.job, after.plan, book, panel, asked)
                     : permitted_load(after.job, after.plan, book, panel);
-    Panel const& old = *panel_of(before, name);
+    typed::Panel const& old = *panel_of(before, name);
     p.before = panel_load(before, before_plan, book, old, p.after.load ? std::optional(p.after.load->method) : asked);
     if (!p.before.load) p.before = panel_load(before, before_plan, book, old);
     if (!p.after.load || !p.before.load) return p;
@@ -154,7 +154,7 @@ PanelWithMore panel_with_more(Job const& before, Plan const& before_plan, JobWit
 }
 } // namespace
 
-JobWithMore with_more(Job const& job, Plan const& plan, CodeBook const& book, Circuit const& more,
+JobWithMore with_more(typed::Job const& job, Plan const& plan, CodeBook const& book, typed::Circuit const& more,
                       std::optional<LoadMethod> asked) {
     JobWithMore all;
     all.job = job;
@@ -163,7 +163,7 @@ JobWithMore with_more(Job const& job, Plan const& plan, CodeBook const& book, Ci
     auto const* old_plan = plan_of(plan, more.panel);
     auto const* new_plan = plan_of(all.plan, more.panel);
     if (new_plan && (!old_plan || old_plan->why.empty())) all.no_space = new_plan->why;
-    for (Panel const* p = panel_of(job, more.panel); p; p = p->feeder ? panel_of(job, p->feeder->panel) : nullptr)
+    for (typed::Panel const* p = panel_of(job, more.panel); p; p = p->feeder ? panel_of(job, p->feeder->panel) : nullptr)
         all.panels.push_back(panel_with_more(job, plan, all, book, p->name, asked));
     auto const one_is = [&](std::optional<bool> fits) {
         return std::ranges::count(all.panels, fits, &PanelWithMore::fits) > 0;

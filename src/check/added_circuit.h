@@ -17,11 +17,11 @@ namespace legwork {
 // it is continuous or a motor: "vehicle charger, 40 A, 2 poles, continuous". Without a load it is what its breaker
 // allows.
 struct ToldCircuit {
-    std::optional<Circuit> circuit; // of this panel, with a mark that the job does not have
+    std::optional<typed::Circuit> circuit; // of this panel, with a mark that the job does not have
     std::vector<std::string> taken; // what was taken for granted
     std::string why, fix;           // when it was not understood
 };
-ToldCircuit told_circuit(std::string_view words, Job const& job, CodeBook const& book, Panel const& panel);
+ToldCircuit told_circuit(std::string_view words, typed::Job const& job, CodeBook const& book, typed::Panel const& panel);
 
 // One panel on the way from the circuit to the service.
 struct PanelWithMore {
@@ -32,13 +32,13 @@ struct PanelWithMore {
 };
 
 struct JobWithMore {
-    Job job; // with the circuit
+    typed::Job job; // with the circuit
     Plan plan;
     std::vector<PanelWithMore> panels; // the circuit's own first, the service last; AC only
     std::optional<bool> fits;          // all of them; no as soon as one says no
     std::string no_space;              // why the panel has no space for it; empty when it has, or had none before
 };
-JobWithMore with_more(Job const& job, Plan const& plan, CodeBook const& book, Circuit const& more,
+JobWithMore with_more(typed::Job const& job, Plan const& plan, CodeBook const& book, typed::Circuit const& more,
                       std::optional<LoadMethod> asked = std::nullopt);
 
 } // namespace legwork

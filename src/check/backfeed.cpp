@@ -12,7 +12,7 @@
 namespace legwork {
 
 namespace {
-bool is_interactive(Circuit const& c) {
+bool is_interactive(typed::Circuit const& c) {
     Use const* use = use_named(c.use);
     return use && use->interactive;
 }
@@ -21,7 +21,7 @@ bool is_interactive(Circuit const& c) {
 constexpr BackfeedShare kUnknown{Amps{1}, std::nullopt};
 
 struct Found {
-    std::vector<Circuit const*> own, feeders;
+    std::vector<typed::Circuit const*> own, feeders;
     BackfeedShare share{};
     std::optional<Amps> output{Amps{}};
 };
@@ -30,13 +30,13 @@ std::optional<Amps> sum(std::optional<Amps> a, std::optional<Amps> b) {
     return a && b ? std::optional(*a + *b) : std::nullopt;
 }
 
-std::optional<Amps> breakers_of(std::vector<Circuit const*> const& circuits) {
+std::optional<Amps> breakers_of(std::vector<typed::Circuit const*> const& circuits) {
     std::optional<Amps> all{Amps{}};
-    for (Circuit const* c : circuits) all = sum(all, c->breaker);
+    for (typed::Circuit const* c : circuits) all = sum(all, c->breaker);
     return all;
 }
 
-BackfeedShare share_of_own(Case const& c, Panel const& panel, std::vector<Circuit const*> const& own) {
+BackfeedShare share_of_own(Case const& c, typed::Panel const& panel, std::vector<typed::Circuit const*> const& own) {
     if (own.empty()) return {Amps{}, Amps{}};
     auto const breakers = breakers_of(own);
     auto const percent_of_output = backfeed(c.book).output_percent;
@@ -47,14 +47,14 @@ BackfeedShare share_of_own(Case const& c, Panel const& panel, std::vector<Circui
 }
 
 // A sub-panel and what hangs below it; `depth` ends a chain of feeders that a job made by hand may close to a ring.
-Found find(Case const& c, Panel const& panel, std::size_t depth) {
+Found find(Case const& c, typed::Panel const& panel, std::size_t depth) {
     Found all;
-    for (Circuit const& circuit : c.job.circuits)
+    for (typed::Circuit const& circuit : c.job.circuits)
         if (circuit.panel == panel.name && is_interactive(circuit)) all.own.push_back(&circuit);
     all.share = share_of_own(c, panel, all.own);
     if (!all.own.empty()) all.output = panel.output;
-    for (Circuit const& circuit : c.job.circuits) {
-        Panel const* below = circuit.panel == panel.name && depth > 0 ? fed_panel(c.job, circuit) : nullptr;
+    for (typed::Circuit const& circuit : c.job.circuits) {
+        typed::Panel const* below = circuit.panel == panel.name && depth > 0 ? fed_panel(c.job, circuit) : nullptr;
         if (!below) continue;
         auto const behind = find(c, *below, depth - 1);
         if (behind.own.empty() && behind.feeders.empty()) continue;
@@ -67,20 +67,20 @@ Found find(Case const& c, Panel const& panel, std::size_t depth) {
 }
 
 // Every breaker once, the main not counted; the two circuits of a pair on one two-pole breaker share it.
-std::optional<Amps> all_breakers(Job const& job, Panel const& panel) {
+std::optional<Amps> all_breakers(typed::Job const& job, typed::Panel const& panel) {
     std::optional<Amps> all{Amps{}};
-    for (Circuit const& c : job.circuits) {
+    for (typed::Circuit const& c : job.circuits) {
         if (c.panel != panel.name || c.use == "main") continue;
-        Circuit const* mate = partner(job, c);
+        typed::Circuit const* mate = partner(job, c);
         bool const one_device = mate && std::max(c.tie, mate->tie) == Tie::two_pole_breaker;
         if (!(one_device && mate < &c)) all = sum(all, c.breaker);
     }
     return all;
 }
 
-void set_ahead(Case const& c, Panel const& panel, Backfeed& b) {
+void set_ahead(Case const& c, typed::Panel const& panel, Backfeed& b) {
     b.ahead = panel.main;
-    Circuit const* feeder = panel.feeder ? circuit_of(c.job, panel.feeder->mark) : nullptr;
+    typed::Circuit const* feeder = panel.feeder ? circuit_of(c.job, panel.feeder->mark) : nullptr;
     if (!feeder || !feeder->breaker || (b.ahead && *b.ahead <= *feeder->breaker)) return;
     b.ahead = feeder->breaker;
     b.ahead_is_feeder = true;
@@ -97,7 +97,7 @@ BackfeedLeave leave_of(Backfeed const& b) {
 }
 
 // One row further from the main: +1 or -1 in the rows of the layout.
-int away(Panel const& panel, PanelEnd main) {
+int away(typed::Panel const& panel, PanelEnd main) {
     bool const first_top = panel.first == Corner::top_left || panel.first == Corner::top_right;
     return first_top == (main == PanelEnd::top) ? 1 : -1;
 }
@@ -105,12 +105,12 @@ int away(Panel const& panel, PanelEnd main) {
 bool is_usable(Layout const& layout, int space) { return !layout.is_blocked(space) && !layout.is_dead(space); }
 } // namespace
 
-Backfeed backfeed_of(Case const& c, Panel const& panel) {
+Backfeed backfeed_of(Case const& c, typed::Panel const& panel) {
     Backfeed b;
     auto const sources = feeds(c.job, panel);
     if (std::ranges::any_of(sources, [](Feed const& f) { return is_dc(f.kind); })) return b;
     auto const found = find(c, panel, c.job.panels.size());
-    for (Circuit const& circuit : c.job.circuits)
+    for (typed::Circuit const& circuit : c.job.circuits)
         if (std::ranges::count(found.own, &circuit) + std::ranges::count(found.feeders, &circuit) > 0)
             b.sources.push_back(&circuit);
     if (b.sources.empty()) return b;
@@ -128,10 +128,10 @@ Backfeed backfeed_of(Case const& c, Panel const& panel) {
     return b;
 }
 
-std::optional<PanelEnd> main_end(Case const& c, Panel const& panel) {
+std::optional<PanelEnd> main_end(Case const& c, typed::Panel const& panel) {
     if (panel.main_at) return panel.main_at;
     Layout const layout(panel);
-    for (Circuit const& circuit : c.job.circuits) {
+    for (typed::Circuit const& circuit : c.job.circuits) {
         Placement const* p = circuit.panel == panel.name && circuit.use == "main" && circuit.space
                                  ? placement_of(c.plan, circuit.mark)
                                  : nullptr;
@@ -145,12 +145,12 @@ std::optional<PanelEnd> main_end(Case const& c, Panel const& panel) {
     return std::nullopt;
 }
 
-bool at_far_end(Case const& c, Panel const& panel, Circuit const& source, PanelEnd main) {
+bool at_far_end(Case const& c, typed::Panel const& panel, typed::Circuit const& source, PanelEnd main) {
     Placement const* p = placement_of(c.plan, source.mark);
     if (!p || p->slots.empty()) return false;
     Layout const layout(panel);
     std::vector<int> sources; // spaces
-    for (Circuit const* other : backfeed_of(c, panel).sources)
+    for (typed::Circuit const* other : backfeed_of(c, panel).sources)
         if (Placement const* at = placement_of(c.plan, other->mark))
             for (Spot const s : at->slots) sources.push_back(s.space);
     auto [column, row] = layout.position(p->slots.front().space);
@@ -161,7 +161,7 @@ bool at_far_end(Case const& c, Panel const& panel, Circuit const& source, PanelE
     }
 }
 
-std::vector<int> far_spaces(Panel const& panel, PanelEnd main) {
+std::vector<int> far_spaces(typed::Panel const& panel, PanelEnd main) {
     Layout const layout(panel);
     std::vector<int> found;
     int const step = away(panel, main);

@@ -26,7 +26,7 @@ enum class BackfeedLeave {
 };
 
 struct Backfeed {
-    std::vector<Circuit const*>
+    std::vector<typed::Circuit const*>
         sources; // solar, battery, and feeders of sub-panels that hold some, in the file's order
     bool all_behind_feeders = false;
     std::optional<Amps> bus;
@@ -43,13 +43,13 @@ struct Backfeed {
 };
 
 // DC panels have none: a charge controller is no interactive source.
-Backfeed backfeed_of(Case const& c, Panel const& panel);
+Backfeed backfeed_of(Case const& c, typed::Panel const& panel);
 
 // Where the main or its lugs are: `main_at`, else the end at which a circuit of use "main" stands.
-std::optional<PanelEnd> main_end(Case const& c, Panel const& panel);
+std::optional<PanelEnd> main_end(Case const& c, typed::Panel const& panel);
 // Nothing but other sources, blocked or dead spaces lies further from the main in its column.
-bool at_far_end(Case const& c, Panel const& panel, Circuit const& source, PanelEnd main);
+bool at_far_end(Case const& c, typed::Panel const& panel, typed::Circuit const& source, PanelEnd main);
 // The last usable space of each column at the end away from the main.
-std::vector<int> far_spaces(Panel const& panel, PanelEnd main);
+std::vector<int> far_spaces(typed::Panel const& panel, PanelEnd main);
 
 } // namespace legwork

@@ -22,15 +22,15 @@ std::vector<Rule> all_rules() {
 }
 
 // The file's order as far as a Job knows it: what is about the whole job, then panels, circuits, other cables.
-std::pair<int, std::ptrdiff_t> file_order(Job const& job, Where const& where) {
+std::pair<int, std::ptrdiff_t> file_order(typed::Job const& job, Where const& where) {
     if (!where.circuits.empty()) {
         std::string const& first = where.circuits.front();
-        if (auto const c = std::ranges::find(job.circuits, first, &Circuit::mark); c != job.circuits.end())
+        if (auto const c = std::ranges::find(job.circuits, first, &typed::Circuit::mark); c != job.circuits.end())
             return {2, c - job.circuits.begin()};
-        return {3, std::ranges::find(job.cables, first, &Cable::mark) - job.cables.begin()};
+        return {3, std::ranges::find(job.cables, first, &typed::Cable::mark) - job.cables.begin()};
     }
     if (where.panel.empty()) return {0, 0};
-    return {1, std::ranges::find(job.panels, where.panel, &Panel::name) - job.panels.begin()};
+    return {1, std::ranges::find(job.panels, where.panel, &typed::Panel::name) - job.panels.begin()};
 }
 } // namespace
 
@@ -44,7 +44,7 @@ Rule const* rule_named(std::string_view id) {
     return at == rules().end() ? nullptr : &*at;
 }
 
-Findings check(Job const& job, Plan const& plan, CodeBook const& book, Findings elsewhere) {
+Findings check(typed::Job const& job, Plan const& plan, CodeBook const& book, Findings elsewhere) {
     Case const c{job, plan, book};
     Findings all;
     for (Rule const& rule : rules()) {
@@ -63,7 +63,7 @@ Findings check(Job const& job, Plan const& plan, CodeBook const& book, Findings 
     return all;
 }
 
-void sort_findings(Job const& job, Findings& findings) {
+void sort_findings(typed::Job const& job, Findings& findings) {
     std::ranges::stable_sort(
         findings, {}, [&](Finding const& f) { return std::tuple(f.accepted, f.severity, file_order(job, f.where)); });
 }

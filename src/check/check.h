@@ -15,7 +15,7 @@ namespace legwork {
 
 // What a rule looks at. `plan` is the panel as the file has it (as_filed).
 struct Case {
-    Job const& job;
+    typed::Job const& job;
     Plan const& plan;
     CodeBook const& book;
 };
@@ -35,7 +35,7 @@ Rule const* rule_named(std::string_view id); // null when there is none
 
 // Every finding, worst first, then in the file's order; accepted ones are marked, and an [[accept]] that covers nothing
 // is a finding too. `elsewhere`: what the sheets found. Never throws.
-Findings check(Job const& job, Plan const& plan, CodeBook const& book, Findings elsewhere = {});
+Findings check(typed::Job const& job, Plan const& plan, CodeBook const& book, Findings elsewhere = {});
 
 // False for faults that burn or shock whoever decides to live with them.
 bool may_be_accepted(Finding const& finding);
@@ -46,9 +46,9 @@ struct Acceptance {
 };
 Acceptance acceptance(std::string_view rule);
 // Marks what an [[accept]] covers.
-void apply_accepts(Job const& job, Findings& findings);
+void apply_accepts(typed::Job const& job, Findings& findings);
 // Worst first, then in the file's order, stable; accepted ones after the rest.
-void sort_findings(Job const& job, Findings& findings);
+void sort_findings(typed::Job const& job, Findings& findings);
 int count(Findings const& findings, Severity severity); // accepted ones are not counted
 
 } // namespace legwork

@@ -7,13 +7,13 @@
 
 namespace legwork {
 
-RoomPlaces places_of(Job const& job, Circuit const& circuit) {
-    Panel const* panel = panel_of(job, circuit.panel);
+RoomPlaces places_of(typed::Job const& job, typed::Circuit const& circuit) {
+    typed::Panel const* panel = panel_of(job, circuit.panel);
     auto const& building = circuit.building.empty() && panel ? panel->building : circuit.building;
     return places_of(use_named(circuit.use), circuit.name, circuit.room, building);
 }
 
-Outlets outlets_of(Job const& job, Circuit const& circuit) {
+Outlets outlets_of(typed::Job const& job, typed::Circuit const& circuit) {
     Outlets o;
     o.use = use_named(circuit.use);
     o.places = places_of(job, circuit);
@@ -22,7 +22,7 @@ Outlets outlets_of(Job const& job, Circuit const& circuit) {
     o.poles = circuit.poles;
     o.breaker = circuit.breaker;
     o.in_dwelling = job.dwelling.has_value();
-    o.counter_elsewhere = std::ranges::any_of(job.circuits, [&](Circuit const& other) {
+    o.counter_elsewhere = std::ranges::any_of(job.circuits, [&](typed::Circuit const& other) {
         return other.mark != circuit.mark && other.use == "kitchen counter";
     });
     return o;

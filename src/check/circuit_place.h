@@ -10,7 +10,7 @@
 namespace legwork {
 
 // From room, name, use and building; of a circuit that names no building, its panel's.
-RoomPlaces places_of(Job const& job, Circuit const& circuit);
-Outlets outlets_of(Job const& job, Circuit const& circuit);
+RoomPlaces places_of(typed::Job const& job, typed::Circuit const& circuit);
+Outlets outlets_of(typed::Job const& job, typed::Circuit const& circuit);
 
 } // namespace legwork

@@ -14,16 +14,16 @@
 namespace legwork {
 
 namespace {
-bool is_spare(Circuit const& c) { return c.use == "spare"; } // its line in the directory says SPARE
-bool has_name(Circuit const& c) { return c.name.find_first_not_of(" \t\r\n") != std::string::npos; }
+bool is_spare(typed::Circuit const& c) { return c.use == "spare"; } // its line in the directory says SPARE
+bool has_name(typed::Circuit const& c) { return c.name.find_first_not_of(" \t\r\n") != std::string::npos; }
 
-std::string quoted(Circuit const& c) {
+std::string quoted(typed::Circuit const& c) {
     return c.room.empty() ? fmt::format("\"{}\"", c.name) : fmt::format("\"{}\", {}", c.name, c.room);
 }
 
 Findings dir_unnamed(Case const& c) {
     Findings found;
-    for (Circuit const& circuit : c.job.circuits) {
+    for (typed::Circuit const& circuit : c.job.circuits) {
         if (has_name(circuit) || is_spare(circuit)) continue;
         auto f = finding(c, "dir-unnamed", Severity::error, about(circuit, "name"));
         f.message = fmt::format("{} has no name, so its line of the directory would be blank", circuit.mark);
@@ -37,7 +37,7 @@ Findings dir_unnamed(Case const& c) {
 
 Findings dir_vague(Case const& c) {
     Findings found;
-    for (Circuit const& circuit : c.job.circuits) {
+    for (typed::Circuit const& circuit : c.job.circuits) {
         if (!has_name(circuit) || is_spare(circuit) || circuit.use == "main") continue;
         auto [thing, place] = says(circuit.name, circuit.room);
         thing = thing || fed_panel(c.job, circuit);
@@ -62,9 +62,9 @@ Findings dir_vague(Case const& c) {
 }
 
 Findings dir_duplicate(Case const& c) {
-    std::map<std::string, std::vector<Circuit const*>> same;
+    std::map<std::string, std::vector<typed::Circuit const*>> same;
     std::vector<std::string> order;
-    for (Circuit const& circuit : c.job.circuits) {
+    for (typed::Circuit const& circuit : c.job.circuits) {
         if (!has_name(circuit) || is_spare(circuit)) continue;
         auto const words = reads_as(circuit.name);
         auto const key = circuit.panel + '\n' + (words.empty() ? circuit.name : words) + '\n' + reads_as(circuit.room);
@@ -76,7 +76,7 @@ Findings dir_duplicate(Case const& c) {
         auto const& alike = same[key];
         if (alike.size() < 2) continue;
         Where where{alike.front()->panel, {}, "name"};
-        for (Circuit const* one : alike) where.circuits.push_back(one->mark);
+        for (typed::Circuit const* one : alike) where.circuits.push_back(one->mark);
         auto f = finding(c, "dir-duplicate", Severity::warning, where);
         f.message =
             fmt::format("{} read the same in the directory: {}", listed(where.circuits), quoted(*alike.front()));
@@ -88,7 +88,7 @@ Findings dir_duplicate(Case const& c) {
 
 Findings dir_person(Case const& c) {
     Findings found;
-    for (Circuit const& circuit : c.job.circuits) {
+    for (typed::Circuit const& circuit : c.job.circuits) {
         if (is_spare(circuit)) continue;
         auto person = person_in(circuit.name);
         bool const in_room = !person || !person->sure;

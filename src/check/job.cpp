@@ -68,7 +68,7 @@ Findings job_assumed(Case const& c) {
     Findings found;
     Where guessed{"", {}, "name"};
     std::vector<std::pair<std::string, std::vector<std::string>>> by_use; // in the order of the file
-    for (Circuit const& circuit : c.job.circuits) {
+    for (typed::Circuit const& circuit : c.job.circuits) {
         if (!circuit.use_guessed || circuit.use.empty()) continue;
         guessed.circuits.push_back(circuit.mark);
         auto at = std::ranges::find_if(by_use, [&](auto const& group) { return group.first == circuit.use; });

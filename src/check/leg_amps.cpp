@@ -11,16 +11,16 @@
 namespace legwork {
 
 namespace {
-bool is_off(Circuit const& c, Feed const& feed) { return std::ranges::find(feed.off, c.mark) != feed.off.end(); }
+bool is_off(typed::Circuit const& c, Feed const& feed) { return std::ranges::find(feed.off, c.mark) != feed.off.end(); }
 
-bool is_heat(Circuit const& c) {
+bool is_heat(typed::Circuit const& c) {
     Use const* use = use_named(c.use);
     return use && use->heating;
 }
 
 struct Adding {
     Case const& c;
-    Situation const* situation;
+    typed::Situation const* situation;
     Feed const& feed;
     Layout layout;
     LegAmps sum;
@@ -30,12 +30,12 @@ struct Adding {
         if (reaches(feed, leg)) (leg == Leg::a ? sum.a : sum.b) += amperes;
     }
 
-    void own(Circuit const& circuit, std::vector<Spot> const& slots) {
+    void own(typed::Circuit const& circuit, std::vector<Spot> const& slots) {
         double const each = amps_of(circuit, situation, feed);
         for (Spot const s : slots) on(layout.leg(s.space), each);
     }
 
-    void feeder(Circuit const& circuit, std::vector<Spot> const& slots, Panel const& fed) {
+    void feeder(typed::Circuit const& circuit, std::vector<Spot> const& slots, typed::Panel const& fed) {
         auto const below = feeds(c.job, fed);
         auto const same = std::ranges::find(below, feed.source, &Feed::source);
         if (is_off(circuit, feed) || same == below.end()) return;
@@ -47,17 +47,17 @@ struct Adding {
 };
 } // namespace
 
-std::vector<Situation const*> situations(Job const& job) {
-    std::vector<Situation const*> all{nullptr};
-    for (Situation const& s : job.situations) all.push_back(&s);
+std::vector<typed::Situation const*> situations(typed::Job const& job) {
+    std::vector<typed::Situation const*> all{nullptr};
+    for (typed::Situation const& s : job.situations) all.push_back(&s);
     return all;
 }
 
-std::string_view name_of(Situation const* situation) {
+std::string_view name_of(typed::Situation const* situation) {
     return situation ? std::string_view(situation->name) : "connected";
 }
 
-double amps_of(Circuit const& c, Situation const* situation, Feed const& feed) {
+double amps_of(typed::Circuit const& c, typed::Situation const* situation, Feed const& feed) {
     if (is_off(c, feed)) return 0;
     auto const va = static_cast<double>(pole_va(c, situation, volts_to_neutral(feed.kind)));
     if (c.poles == 1 || is_dc(feed.kind)) return va / value(volts_to_neutral(feed.kind));
@@ -67,12 +67,12 @@ double amps_of(Circuit const& c, Situation const* situation, Feed const& feed) {
     return 2 * va * part / between;
 }
 
-LegAmps leg_amps(Case const& c, Panel const& panel, Situation const* situation, Feed const& feed) {
+LegAmps leg_amps(Case const& c, typed::Panel const& panel, typed::Situation const* situation, Feed const& feed) {
     Adding adding{c, situation, feed, Layout(panel), {}};
-    for (Circuit const* circuit : circuits_of(c.job, panel)) {
+    for (typed::Circuit const* circuit : circuits_of(c.job, panel)) {
         Placement const* at = placement_of(c.plan, circuit->mark);
         if (!at || at->slots.empty()) continue;
-        Panel const* fed = fed_panel(c.job, *circuit);
+        typed::Panel const* fed = fed_panel(c.job, *circuit);
         if (fed && !circuits_of(c.job, *fed).empty())
             adding.feeder(*circuit, at->slots, *fed);
         else

@@ -13,13 +13,13 @@
 namespace legwork {
 
 namespace {
-bool has_circuits(Job const& job, Panel const& panel) {
-    return std::ranges::any_of(job.circuits, [&](Circuit const& c) { return c.panel == panel.name; });
+bool has_circuits(typed::Job const& job, typed::Panel const& panel) {
+    return std::ranges::any_of(job.circuits, [&](typed::Circuit const& c) { return c.panel == panel.name; });
 }
 
 // What was there before this job: the panel, and all that it feeds.
-bool all_existing(Job const& job, Panel const& panel) {
-    return panel.existing && std::ranges::all_of(circuits_under(job, panel), &Circuit::existing);
+bool all_existing(typed::Job const& job, typed::Panel const& panel) {
+    return panel.existing && std::ranges::all_of(circuits_under(job, panel), &typed::Circuit::existing);
 }
 
 Severity gravity(Case const& c, PanelLoad const& p) {
@@ -71,7 +71,7 @@ Finding below_floor(Case const& c, PanelLoad const& p) {
 
 Findings load_service(Case const& c) {
     Findings found;
-    for (Panel const& panel : c.job.panels) {
+    for (typed::Panel const& panel : c.job.panels) {
         if (!has_circuits(c.job, panel)) continue;
         auto const p = permitted_load(c.job, c.plan, c.book, panel);
         if (!p.load || !p.facts.rating) continue;

@@ -22,7 +22,7 @@ void add(Keys& keys, std::string_view key) {
 struct Needs {
     bool cable = true, load = true;
 };
-Needs needs_of(Job const& job, Circuit const& c) {
+Needs needs_of(typed::Job const& job, typed::Circuit const& c) {
     Use const* use = use_named(c.use);
     bool const no_load_of_its_own = use && (use->source || use->demand == Demand::none);
     Needs needs;
@@ -31,14 +31,14 @@ Needs needs_of(Job const& job, Circuit const& c) {
     return needs;
 }
 
-Keys missing_keys(Job const& job, Circuit const& c) {
+Keys missing_keys(typed::Job const& job, typed::Circuit const& c) {
     Keys keys;
     auto const needs = needs_of(job, c);
     if (!c.breaker && c.use != "spare") add(keys, "breaker");
-    Circuit const* mate = partner(job, c);
+    typed::Circuit const* mate = partner(job, c);
     auto const& way = c.run.empty() && mate ? mate->run : c.run;
-    bool const no_kind = way.empty() || std::ranges::any_of(way, [](Segment const& s) { return s.kind.empty(); });
-    bool const no_length = way.empty() || std::ranges::any_of(way, [](Segment const& s) { return !s.length; });
+    bool const no_kind = way.empty() || std::ranges::any_of(way, [](typed::Segment const& s) { return s.kind.empty(); });
+    bool const no_length = way.empty() || std::ranges::any_of(way, [](typed::Segment const& s) { return !s.length; });
     if (needs.cable && no_kind) add(keys, "cable");
     if (needs.cable && no_length) add(keys, "length");
     if (needs.load && !c.load && !c.measured) add(keys, "load");
@@ -47,7 +47,7 @@ Keys missing_keys(Job const& job, Circuit const& c) {
     return keys;
 }
 
-Keys missing_keys(Cable const& cable) {
+Keys missing_keys(typed::Cable const& cable) {
     auto keys = cable.asked;
     if (cable.kind.empty()) add(keys, "kind");
     if (!cable.length) add(keys, "length");
@@ -55,7 +55,7 @@ Keys missing_keys(Cable const& cable) {
 }
 
 // What no note tells: without the main a leg is held against nothing, and panel-backfeed speaks of its own figures.
-Keys quiet_keys(Case const& c, Panel const& panel) {
+Keys quiet_keys(Case const& c, typed::Panel const& panel) {
     Keys keys;
     bool const on_its_own = !panel.feeder && !panel.main;
     if (on_its_own) add(keys, "main");
@@ -71,7 +71,7 @@ Keys quiet_keys(Case const& c, Panel const& panel) {
 }
 
 // Old work may be protected without anybody having written so.
-Keys protection_keys(Circuit const& c, Findings const& asked) {
+Keys protection_keys(typed::Circuit const& c, Findings const& asked) {
     Keys keys;
     if (!c.existing) return keys;
     for (Finding const& f : asked) {
@@ -91,9 +91,9 @@ Findings protection_asked(Case const& c) {
 }
 
 // The panel that a source feeds, when it is one.
-std::string panel_of_supply(Job const& job, Supply const& supply) {
+std::string panel_of_supply(typed::Job const& job, typed::Supply const& supply) {
     std::string only;
-    for (Panel const& p : job.panels) {
+    for (typed::Panel const& p : job.panels) {
         if (std::ranges::find(p.supplies, supply.name) == p.supplies.end()) continue;
         if (!only.empty()) return {};
         only = p.name;
@@ -109,7 +109,7 @@ ToMeasure one(Thing thing, std::string id, std::string panel, std::string key) {
 }
 
 // Things that people plug in have no one nameplate, so their load is clamped at the panel.
-void place_the_load(ToMeasure& m, Circuit const& c) {
+void place_the_load(ToMeasure& m, typed::Circuit const& c) {
     Use const* use = use_named(c.use);
     bool const one_thing = use ? !use->receptacle && !use->lighting : c.poles == 2 || c.motor.value_or(false);
     if (one_thing) return;
@@ -136,20 +136,20 @@ std::vector<ToMeasure> to_measure(Case const& c) {
     if (job.dwelling) add_all(list, Thing::dwelling, "", "", job.dwelling->asked);
     if (job.dwelling && !job.dwelling->area && job.dwelling->asked.empty())
         add_all(list, Thing::dwelling, "", "", {"area"}, false);
-    for (Supply const& s : job.supplies) add_all(list, Thing::supply, s.name, panel_of_supply(job, s), s.asked);
-    for (Panel const& p : job.panels) {
+    for (typed::Supply const& s : job.supplies) add_all(list, Thing::supply, s.name, panel_of_supply(job, s), s.asked);
+    for (typed::Panel const& p : job.panels) {
         add_all(list, Thing::panel, p.name, p.name, p.asked);
         add_all(list, Thing::panel, p.name, p.name, quiet_keys(c, p), false);
     }
     auto const asked = protection_asked(c);
-    for (Circuit const& circuit : job.circuits) {
+    for (typed::Circuit const& circuit : job.circuits) {
         auto const first = list.size();
         add_all(list, Thing::circuit, circuit.mark, circuit.panel, missing_keys(job, circuit));
         for (auto i = first; i < list.size(); ++i)
             if (list[i].key == "load") place_the_load(list[i], circuit);
         add_all(list, Thing::circuit, circuit.mark, circuit.panel, protection_keys(circuit, asked), false);
     }
-    for (Cable const& cable : job.cables) add_all(list, Thing::cable, cable.mark, "", missing_keys(cable));
+    for (typed::Cable const& cable : job.cables) add_all(list, Thing::cable, cable.mark, "", missing_keys(cable));
     return list;
 }
 

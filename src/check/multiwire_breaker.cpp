@@ -17,9 +17,9 @@
 namespace legwork {
 
 namespace {
-constexpr std::array kMembers{&Pair::first, &Pair::second};
+constexpr std::array kMembers{&typed::Pair::first, &typed::Pair::second};
 
-bool has_outlet(Circuit const& c, bool (*wanted)(Receptacle const&)) {
+bool has_outlet(typed::Circuit const& c, bool (*wanted)(Receptacle const&)) {
     return std::ranges::any_of(c.outlets, [&](std::string const& type) {
         Receptacle const* r = receptacle_named(type);
         return r && wanted(*r);
@@ -33,7 +33,7 @@ bool is_one_hot(Receptacle const& r) { return r.hots == 1; }
 // What a code asks of a pair's disconnection may hang on what the pair feeds.
 enum class PairFeeds { both_hots_at_once, fixed_things, lighting_or_receptacles, not_known };
 
-PairFeeds member_feeds(Circuit const& c) {
+PairFeeds member_feeds(typed::Circuit const& c) {
     if (c.split || has_outlet(c, is_two_hot)) return PairFeeds::both_hots_at_once;
     if (has_outlet(c, is_one_hot)) return PairFeeds::lighting_or_receptacles;
     Use const* use = use_named(c.use);
@@ -43,7 +43,7 @@ PairFeeds member_feeds(Circuit const& c) {
     return plain ? PairFeeds::lighting_or_receptacles : PairFeeds::fixed_things;
 }
 
-PairFeeds feeds_of(Pair const& p) {
+PairFeeds feeds_of(typed::Pair const& p) {
     auto const a = member_feeds(*p.first), b = member_feeds(*p.second);
     for (auto const worst : {PairFeeds::both_hots_at_once, PairFeeds::fixed_things, PairFeeds::not_known})
         if (a == worst || b == worst) return worst;
@@ -52,7 +52,7 @@ PairFeeds feeds_of(Pair const& p) {
 
 constexpr std::string_view kTwoPole = "Fit a two-pole breaker in two neighbouring spaces of one column";
 
-Finding pair_off_together(Case const& c, Pair const& p, Severity severity, std::string why) {
+Finding pair_off_together(Case const& c, typed::Pair const& p, Severity severity, std::string why) {
     auto f = finding(c, "mw-disconnect", severity, about(p, "tie"));
     f.message = fmt::format("{} share a neutral but do not switch off together{}", both(p), why);
     f.fix = kTwoPole;
@@ -61,7 +61,7 @@ Finding pair_off_together(Case const& c, Pair const& p, Severity severity, std::
 }
 
 // A code that asks it of every pair.
-Findings always_together(Case const& c, Pair const& p) {
+Findings always_together(Case const& c, typed::Pair const& p) {
     if (tie_of(p) != Tie::none) return {};
     return {pair_off_together(c, p, unless_existing(existing(p)),
                               ": with one breaker off the cable still holds a live hot, and its neutral can carry "
@@ -69,7 +69,7 @@ Findings always_together(Case const& c, Pair const& p) {
 }
 
 // A code that asks it by what the pair feeds.
-Findings together_by_load(Case const& c, Pair const& p) {
+Findings together_by_load(Case const& c, typed::Pair const& p) {
     auto const kind = feeds_of(p);
     if (tie_of(p) == Tie::two_pole_breaker) return {};
     if (tie_of(p) == Tie::handle_tie) {
@@ -103,7 +103,7 @@ Findings together_by_load(Case const& c, Pair const& p) {
     return {f};
 }
 
-std::optional<Finding> lone_two_pole(Case const& c, Circuit const& circuit) {
+std::optional<Finding> lone_two_pole(Case const& c, typed::Circuit const& circuit) {
     if (circuit.poles != 2 || circuit.tie == Tie::two_pole_breaker) return std::nullopt;
     if (circuit.tie == Tie::handle_tie) {
         if (demands(c.book).tied_singles_count) return std::nullopt;
@@ -126,11 +126,11 @@ std::optional<Finding> lone_two_pole(Case const& c, Circuit const& circuit) {
 
 Findings mw_disconnect(Case const& c) {
     Findings found;
-    for (Pair const& p : pairs(c.job)) {
+    for (typed::Pair const& p : pairs(c.job)) {
         auto some = demands(c.book).every_pair_off_together ? always_together(c, p) : together_by_load(c, p);
         std::ranges::move(some, std::back_inserter(found));
     }
-    for (Circuit const& circuit : c.job.circuits)
+    for (typed::Circuit const& circuit : c.job.circuits)
         if (auto f = lone_two_pole(c, circuit)) found.push_back(std::move(*f));
     return found;
 }
@@ -145,11 +145,11 @@ Findings mw_line_to_line(Case const& c) {
         f.fix = "Fit a two-pole breaker whose poles trip together; a handle tie is not enough";
         found.push_back(std::move(f));
     };
-    for (Pair const& p : pairs(c.job))
+    for (typed::Pair const& p : pairs(c.job))
         if (tie_of(p) != Tie::two_pole_breaker &&
             std::ranges::any_of(kMembers, [&](auto m) { return has_outlet(*(p.*m), is_line_to_line); }))
             say(about(p, "tie"), both(p) + " feed");
-    for (Circuit const& circuit : c.job.circuits)
+    for (typed::Circuit const& circuit : c.job.circuits)
         if (circuit.poles == 2 && circuit.tie != Tie::two_pole_breaker && has_outlet(circuit, is_two_hot) &&
             has_outlet(circuit, is_one_hot))
             say(about(circuit, "tie"), circuit.mark + " feeds");
@@ -158,7 +158,7 @@ Findings mw_line_to_line(Case const& c) {
 
 Findings mw_unequal(Case const& c) {
     Findings found;
-    for (Pair const& p : pairs(c.job)) {
+    for (typed::Pair const& p : pairs(c.job)) {
         auto const a = p.first->breaker, b = p.second->breaker;
         if (!a || !b || *a == *b) continue;
         auto f = finding(c, "mw-unequal", Severity::warning, about(p, "breaker"));
@@ -173,13 +173,13 @@ Findings mw_unequal(Case const& c) {
 
 Findings mw_one_pole_gfci(Case const& c) {
     Findings found;
-    for (Pair const& p : pairs(c.job)) {
+    for (typed::Pair const& p : pairs(c.job)) {
         if (tie_of(p) == Tie::two_pole_breaker) continue;
         Where ground_fault = about(p, "gfci"), arc_fault = about(p, "afci");
         ground_fault.circuits.clear();
         arc_fault.circuits.clear();
         for (auto const m : kMembers) {
-            Circuit const& one = *(p.*m);
+            typed::Circuit const& one = *(p.*m);
             if (one.gfci == Protection::breaker)
                 ground_fault.circuits.push_back(one.mark);
             else if (one.afci == Protection::breaker)
@@ -204,12 +204,12 @@ Findings mw_one_pole_gfci(Case const& c) {
 
 Findings mw_keep_on(Case const& c) {
     Findings found;
-    for (Pair const& p : pairs(c.job)) {
+    for (typed::Pair const& p : pairs(c.job)) {
         if (tie_of(p) == Tie::none) continue;
         bool const first = must_stay_on(*p.first), second = must_stay_on(*p.second);
         if (first == second) continue; // two that nobody switches off do not harm each other
-        Circuit const& kept = first ? *p.first : *p.second;
-        Circuit const& switched = first ? *p.second : *p.first;
+        typed::Circuit const& kept = first ? *p.first : *p.second;
+        typed::Circuit const& switched = first ? *p.second : *p.first;
         auto f = finding(c, "mw-keep-on", Severity::warning, about(kept, "multiwire"));
         f.message = fmt::format("{} ({}) must stay on, and goes off whenever somebody switches off {}{}", kept.mark,
                                 kept.name.empty() ? kept.use : kept.name, switched.mark,

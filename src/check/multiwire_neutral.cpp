@@ -22,12 +22,12 @@ struct HomeRun {
     std::string kind;
     int insulated = 0;
 };
-std::optional<HomeRun> home_run(std::initializer_list<Circuit const*> members) {
-    for (Circuit const* c : members) {
+std::optional<HomeRun> home_run(std::initializer_list<typed::Circuit const*> members) {
+    for (typed::Circuit const* c : members) {
         if (c->run.empty() || c->run.front().kind.empty()) continue;
         auto const kind = cable_kind(c->run.front().kind);
         if (!kind) return std::nullopt;
-        for (Circuit const* m : members)
+        for (typed::Circuit const* m : members)
             if (!m->colors.empty()) return HomeRun{kind->name, static_cast<int>(m->colors.size())};
         return HomeRun{kind->name, kind->power ? kind->insulated : 0};
     }
@@ -35,16 +35,16 @@ std::optional<HomeRun> home_run(std::initializer_list<Circuit const*> members) {
 }
 
 // The pairs of one panel that stand as a pair should, for notes that concern them all alike.
-std::vector<Pair> sound_pairs(Case const& c, Panel const& panel) {
-    std::vector<Pair> found;
-    for (Pair const& p : pairs(c.job))
+std::vector<typed::Pair> sound_pairs(Case const& c, typed::Panel const& panel) {
+    std::vector<typed::Pair> found;
+    for (typed::Pair const& p : pairs(c.job))
         if (p.first->panel == panel.name && !place_fault(c, p)) found.push_back(p);
     return found;
 }
 
-std::vector<std::string> cable_marks(Case const& c, std::vector<Pair> const& some) {
+std::vector<std::string> cable_marks(Case const& c, std::vector<typed::Pair> const& some) {
     std::vector<std::string> marks;
-    for (Pair const& p : some) marks.push_back(cable_mark(c.job, *p.first));
+    for (typed::Pair const& p : some) marks.push_back(cable_mark(c.job, *p.first));
     return marks;
 }
 
@@ -52,12 +52,12 @@ std::vector<std::string> cable_marks(Case const& c, std::vector<Pair> const& som
 template <class Say>
 Findings one_note_a_panel(Case const& c, std::string_view rule, Say say) {
     Findings found;
-    for (Panel const& panel : c.job.panels) {
+    for (typed::Panel const& panel : c.job.panels) {
         auto const some = sound_pairs(c, panel);
         if (some.empty()) continue;
         Where where{panel.name, {}, "multiwire"};
-        for (Circuit const& circuit : c.job.circuits)
-            for (Pair const& p : some)
+        for (typed::Circuit const& circuit : c.job.circuits)
+            for (typed::Pair const& p : some)
                 if (&circuit == p.first || &circuit == p.second) where.circuits.push_back(circuit.mark);
         auto f = finding(c, rule, Severity::note, std::move(where));
         say(f, listed(cable_marks(c, some)));
@@ -66,7 +66,7 @@ Findings one_note_a_panel(Case const& c, std::string_view rule, Say say) {
     return found;
 }
 
-bool uses_a_neutral(Case const& c, Circuit const& circuit) {
+bool uses_a_neutral(Case const& c, typed::Circuit const& circuit) {
     Use const* use = use_named(circuit.use);
     return needs_neutral(c.job, circuit) || fed_panel(c.job, circuit) ||
            (use && (use->uses_neutral_at_240 || use->may_use_neutral_at_240));
@@ -77,10 +77,10 @@ struct NeutralWorst {
     std::string_view situation;
     std::string source;
 };
-NeutralWorst worst_neutral(Case const& c, Pair const& p) {
+NeutralWorst worst_neutral(Case const& c, typed::Pair const& p) {
     NeutralWorst worst;
     for (Feed const& feed : feeds(c.job, *panel_of(c.job, p.first->panel)))
-        for (Situation const* s : situations(c.job)) {
+        for (typed::Situation const* s : situations(c.job)) {
             double const n =
                 neutral_amps(amps_of(*p.first, s, feed), amps_of(*p.second, s, feed), phase_degrees(feed.kind));
             if (n > worst.amperes) worst = {n, name_of(s), feed.source};
@@ -88,7 +88,7 @@ NeutralWorst worst_neutral(Case const& c, Pair const& p) {
     return worst;
 }
 
-double volts_between_legs(Case const& c, Panel const& panel) {
+double volts_between_legs(Case const& c, typed::Panel const& panel) {
     double most = 0;
     for (Feed const& f : feeds(c.job, panel)) most = std::max(most, value(legwork::volts_between_legs(f.kind)));
     return most;
@@ -97,7 +97,7 @@ double volts_between_legs(Case const& c, Panel const& panel) {
 
 Findings mw_conductors(Case const& c) {
     Findings found;
-    for (Pair const& p : pairs(c.job)) {
+    for (typed::Pair const& p : pairs(c.job)) {
         auto const run = home_run({p.first, p.second});
         if (!run || run->insulated >= 3) continue;
         auto f = finding(c, "mw-conductors", Severity::error, about(p, "cable"));
@@ -111,7 +111,7 @@ Findings mw_conductors(Case const& c) {
 
 Findings mw_neutral_current(Case const& c) {
     Findings found;
-    for (Pair const& p : pairs(c.job)) {
+    for (typed::Pair const& p : pairs(c.job)) {
         auto const limit = neutral_ampacity(c, p);
         if (!limit || !panel_of(c.job, p.first->panel) || place_fault(c, p)) continue;
         auto const worst = worst_neutral(c, p);
@@ -152,8 +152,8 @@ OpenNeutral open_neutral(double first_va, double second_va, double volts_between
 
 Findings mw_open_neutral(Case const& c) {
     Findings found;
-    for (Pair const& p : pairs(c.job)) {
-        Panel const* panel = panel_of(c.job, p.first->panel);
+    for (typed::Pair const& p : pairs(c.job)) {
+        typed::Panel const* panel = panel_of(c.job, p.first->panel);
         if (!panel || place_fault(c, p)) continue;
         double const volts = volts_between_legs(c, *panel);
         if (volts <= 0) continue;
@@ -180,7 +180,7 @@ Findings mw_open_neutral(Case const& c) {
 
 Findings mw_unpaired(Case const& c) {
     Findings found;
-    for (Circuit const& circuit : c.job.circuits) {
+    for (typed::Circuit const& circuit : c.job.circuits) {
         if (!circuit.multiwire.empty() || !circuit.third.empty() || circuit.switch_loop) continue;
         auto const run = home_run({&circuit});
         if (!run || run->insulated < 3 || (circuit.poles == 2 && uses_a_neutral(c, circuit))) continue;

@@ -103,17 +103,17 @@ std::string without_laundry(std::string_view words) {
     return out;
 }
 
-Use const* guessed(std::string_view words, Circuit const& c) { return use_named(guess_use(words, {}, c.poles, {})); }
+Use const* guessed(std::string_view words, typed::Circuit const& c) { return use_named(guess_use(words, {}, c.poles, {})); }
 
 // What the part names; of "laundry" alone nothing.
-Use const* thing_in(NamePart const& part, Circuit const& c) {
+Use const* thing_in(NamePart const& part, typed::Circuit const& c) {
     if (is_one_of(kSites, last_word(part.words))) return nullptr;
     Use const* use = guessed(part.words, c);
     return use && use->name == "laundry" ? guessed(without_laundry(part.words), c) : use;
 }
 
 // "Furnace and laundry" feeds both; "Lights, bath and laundry" and "Heaters and laundry" tell rooms.
-bool feeds_laundry_beside(std::vector<NamePart> const& breath, Circuit const& c) {
+bool feeds_laundry_beside(std::vector<NamePart> const& breath, typed::Circuit const& c) {
     auto const is_laundry = [&](NamePart const& p) {
         Use const* use = guessed(p.words, c);
         return use && use->name == "laundry" && !thing_in(p, c);
@@ -128,7 +128,7 @@ bool feeds_laundry_beside(std::vector<NamePart> const& breath, Circuit const& c)
 
 std::vector<std::vector<NamePart>> breaths_of(std::string_view name) { return Cutter(name).breaths; }
 
-std::vector<Use const*> things_of(Circuit const& c) {
+std::vector<Use const*> things_of(typed::Circuit const& c) {
     std::vector<Use const*> things;
     auto const add = [&](Use const* use) {
         if (use && std::ranges::find(things, use) == things.end()) things.push_back(use);

@@ -24,7 +24,7 @@ std::vector<std::vector<NamePart>> breaths_of(std::string_view name);
 
 // The circuit's use and those its name lists, each once. Plain receptacles count only as "... and outlets": "Freezer,
 // garage outlet" is one thing, where it is plugged in.
-std::vector<Use const*> things_of(Circuit const& c);
+std::vector<Use const*> things_of(typed::Circuit const& c);
 
 std::string thing_name(Use const& use); // "lights", "garage receptacles", "furnace"
 

@@ -43,6 +43,6 @@ struct PersonInName {
 std::optional<PersonInName> person_in(std::string_view name);
 
 // Harm is done when somebody switches it off unknowing: by its use, or by what it is called.
-bool must_stay_on(Circuit const& c);
+bool must_stay_on(typed::Circuit const& c);
 
 } // namespace legwork

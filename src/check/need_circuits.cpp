@@ -29,14 +29,14 @@ struct Server {
     std::string fault; // why it does not count; empty: it does
 };
 
-bool several_baths(Circuit const& c) {
+bool several_baths(typed::Circuit const& c) {
     constexpr std::string_view plurals[] = {"baths", "bathrooms", "washrooms", "both"};
     std::string words = c.name + " " + c.room;
     std::ranges::transform(words, words.begin(), [](char ch) { return ch >= 'A' && ch <= 'Z' ? char(ch | ' ') : ch; });
     return std::ranges::any_of(plurals, [&](std::string_view p) { return words.find(p) != std::string::npos; });
 }
 
-std::string rating_fault(Circuit const& c, HouseholdCircuits const& need) {
+std::string rating_fault(typed::Circuit const& c, HouseholdCircuits const& need) {
     if (!need.amps || !c.breaker || *c.breaker == Amps{need.amps->value * 1000}) return {};
     return fmt::format("has a {} breaker", amps(value(*c.breaker)));
 }
@@ -171,7 +171,7 @@ Findings judge(Case const& c, Wanted const& wanted) {
 constexpr Wanted kKitchen{Household::kitchen, "need-kitchen", "at the kitchen counter", "kitchen counter", ""};
 
 // How many receptacles a circuit has, where that is known.
-std::optional<int> receptacle_count(Circuit const& c) {
+std::optional<int> receptacle_count(typed::Circuit const& c) {
     if (c.outlet_count) return c.outlet_count;
     return c.single && c.outlets.size() == 1 ? std::optional(1) : std::nullopt;
 }
@@ -179,7 +179,7 @@ std::optional<int> receptacle_count(Circuit const& c) {
 // Both halves of a counter receptacle on one small circuit.
 std::optional<Finding> unsplit(Case const& c, HomeCircuit const& h) {
     auto const& least = counter_circuit(c.book).unsplit_amps;
-    Circuit const& circuit = *h.circuit;
+    typed::Circuit const& circuit = *h.circuit;
     if (!least || !is_named(h, "kitchen counter") || !circuit.multiwire.empty() || circuit.split) return std::nullopt;
     if (!circuit.breaker || *circuit.breaker >= Amps{least->value * 1000}) return std::nullopt;
     auto f = finding(c, "need-kitchen", Severity::warning, about(circuit, "breaker"), "need-kitchen/split");

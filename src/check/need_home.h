@@ -11,7 +11,7 @@ namespace legwork {
 
 // A circuit of alternating current that feeds something; feeders, sources and spares are none.
 struct HomeCircuit {
-    Circuit const* circuit;
+    typed::Circuit const* circuit;
     std::vector<Use const*> things; // as its use and name list them
     RoomPlaces places;
     bool receptacles; // feeds some, or may: its use is not known

@@ -17,7 +17,7 @@ bool has(std::span<std::string_view const> uses, std::string_view use) {
     return std::ranges::find(uses, use) != uses.end();
 }
 
-void say_if_existing(Finding& f, Circuit const& c) {
+void say_if_existing(Finding& f, typed::Circuit const& c) {
     if (c.existing) f.message += " (asked of new work; this was there before)";
 }
 
@@ -50,7 +50,7 @@ std::string may_share(CounterCircuit const& counter) {
 }
 
 std::optional<Finding> too_many(Case const& c, HomeCircuit const& h, CounterCircuit const& counter) {
-    Circuit const& circuit = *h.circuit;
+    typed::Circuit const& circuit = *h.circuit;
     auto const count =
         std::max<std::int64_t>(circuit.outlet_count.value_or(0), static_cast<std::int64_t>(circuit.outlets.size()));
     if (!counter.receptacles_most || !is_named(h, "kitchen counter") || count <= counter.receptacles_most->value)

@@ -19,7 +19,7 @@ bool has(CableRun const& run, ConductorJob job) {
 }
 
 // The cable from a light to its switch, where the file lists it.
-CableRun const* loop_of(std::vector<CableRun> const& runs, Circuit const& c) {
+CableRun const* loop_of(std::vector<CableRun> const& runs, typed::Circuit const& c) {
     auto const at = std::ranges::find_if(
         runs, [&](CableRun const& r) { return r.segment > 0 && r.mark == c.mark && has(r, ConductorJob::switched); });
     return at == runs.end() ? nullptr : &*at;
@@ -30,7 +30,7 @@ Findings need_neutral_at_switch(Case const& c) {
     Findings found;
     if (!c.job.dwelling) return found;
     auto const runs = cable_runs(c.job, c.book);
-    for (Circuit const& circuit : c.job.circuits) {
+    for (typed::Circuit const& circuit : c.job.circuits) {
         if (!circuit.switch_loop || circuit.existing || circuit.poles != 1 || on_dc(c, circuit)) continue;
         bool const conduit = wiring_of(c.job, circuit) == Wiring::conduit;
         if (neutral_at_switch_asked(c.book, outlets_of(c.job, circuit), conduit) == Asks::no) continue;

@@ -15,14 +15,14 @@
 namespace legwork {
 
 namespace {
-std::optional<Spot> spot_of(Case const& c, Circuit const& circuit) {
+std::optional<Spot> spot_of(Case const& c, typed::Circuit const& circuit) {
     Placement const* p = placement_of(c.plan, circuit.mark);
     if (!p || p->slots.empty()) return std::nullopt;
     return p->slots.front();
 }
 
 // The source under which both hots would rise and fall together, if there is one.
-std::optional<Feed> in_phase_feed(Job const& job, Panel const& panel) {
+std::optional<Feed> in_phase_feed(typed::Job const& job, typed::Panel const& panel) {
     auto const all = feeds(job, panel);
     auto const at = std::ranges::find_if(
         all, [](Feed const& f) { return phase_degrees(f.kind) == 0 && reaches(f, Leg::a) && reaches(f, Leg::b); });
@@ -30,9 +30,9 @@ std::optional<Feed> in_phase_feed(Job const& job, Panel const& panel) {
 }
 
 // Both currents with everything on, under the source that drives most.
-double most_of_both(Case const& c, Pair const& p) {
+double most_of_both(Case const& c, typed::Pair const& p) {
     double most = 0;
-    if (Panel const* panel = panel_of(c.job, p.first->panel))
+    if (typed::Panel const* panel = panel_of(c.job, p.first->panel))
         for (Feed const& f : feeds(c.job, *panel))
             most = std::max(most, amps_of(*p.first, nullptr, f) + amps_of(*p.second, nullptr, f));
     return most;
@@ -53,19 +53,19 @@ bool can_be_tied(Layout const& layout, Spot s, Spot t) {
 template <class Say>
 Findings each_pair_at(Case const& c, PlaceFault fault, Say say) {
     Findings found;
-    for (Pair const& p : pairs(c.job))
+    for (typed::Pair const& p : pairs(c.job))
         if (place_fault(c, p) == fault) found.push_back(say(p));
     return found;
 }
 
-std::string place_word(Case const& c, Circuit const& circuit) {
+std::string place_word(Case const& c, typed::Circuit const& circuit) {
     return fmt::format("{} ({})", circuit.mark, spaces_of(c, circuit.mark));
 }
 } // namespace
 
-std::optional<PlaceFault> place_fault(Case const& c, Pair const& p) {
+std::optional<PlaceFault> place_fault(Case const& c, typed::Pair const& p) {
     if (p.first->panel != p.second->panel) return PlaceFault::two_panels;
-    Panel const* panel = panel_of(c.job, p.first->panel);
+    typed::Panel const* panel = panel_of(c.job, p.first->panel);
     if (!panel) return std::nullopt;
     auto const s = spot_of(c, *p.first), t = spot_of(c, *p.second);
     if (s && t && s->space == t->space) return PlaceFault::same_space;
@@ -80,8 +80,8 @@ std::optional<PlaceFault> place_fault(Case const& c, Pair const& p) {
     return std::nullopt;
 }
 
-std::optional<Gauge> shared_gauge(Pair const& p) {
-    for (Circuit const* c : {p.first, p.second}) {
+std::optional<Gauge> shared_gauge(typed::Pair const& p) {
+    for (typed::Circuit const* c : {p.first, p.second}) {
         if (c->run.empty()) continue;
         auto const kind = cable_kind(c->run.front().kind);
         return kind ? kind->gauge : std::nullopt;
@@ -89,14 +89,14 @@ std::optional<Gauge> shared_gauge(Pair const& p) {
     return std::nullopt;
 }
 
-std::optional<Amps> neutral_ampacity(Case const& c, Pair const& p) {
+std::optional<Amps> neutral_ampacity(Case const& c, typed::Pair const& p) {
     auto const gauge = shared_gauge(p);
     if (!gauge) return std::nullopt;
     auto const rating = wire_rating(c, p.first->run.empty() ? *p.second : *p.first, *gauge);
     return rating ? std::optional(rating->base) : std::nullopt;
 }
 
-std::string neutral_carries_the_sum(Case const& c, Pair const& p) {
+std::string neutral_carries_the_sum(Case const& c, typed::Pair const& p) {
     std::string words = "the shared neutral carries both currents added up";
     if (p.first->breaker && p.second->breaker)
         words = fmt::format("the shared neutral can carry {} before a breaker trips",
@@ -109,7 +109,7 @@ std::string neutral_carries_the_sum(Case const& c, Pair const& p) {
 }
 
 Findings mw_one_panel(Case const& c) {
-    return each_pair_at(c, PlaceFault::two_panels, [&](Pair const& p) {
+    return each_pair_at(c, PlaceFault::two_panels, [&](typed::Pair const& p) {
         auto f = finding(c, "mw-one-panel", Severity::error, about(p, "panel"));
         f.message = fmt::format("{} share a neutral, but {} starts in panel \"{}\" and {} in panel \"{}\": whoever "
                                 "switches off at one panel still finds the neutral live from the other",
@@ -120,7 +120,7 @@ Findings mw_one_panel(Case const& c) {
 }
 
 Findings mw_same_space(Case const& c) {
-    return each_pair_at(c, PlaceFault::same_space, [&](Pair const& p) {
+    return each_pair_at(c, PlaceFault::same_space, [&](typed::Pair const& p) {
         auto f = finding(c, "mw-same-space", Severity::error, about(p, "space"));
         f.message = fmt::format("{} and {} are halves of one half-size breaker, so both on one leg: {}",
                                 place_word(c, *p.first), place_word(c, *p.second), neutral_carries_the_sum(c, p));
@@ -132,8 +132,8 @@ Findings mw_same_space(Case const& c) {
 }
 
 Findings mw_in_phase_supply(Case const& c) {
-    return each_pair_at(c, PlaceFault::legs_in_phase, [&](Pair const& p) {
-        Panel const& panel = *panel_of(c.job, p.first->panel);
+    return each_pair_at(c, PlaceFault::legs_in_phase, [&](typed::Pair const& p) {
+        typed::Panel const& panel = *panel_of(c.job, p.first->panel);
         auto const feed = in_phase_feed(c.job, panel);
         auto f = finding(c, "mw-in-phase-supply", Severity::error, about(p, "multiwire"));
         f.message = fmt::format("{} share a neutral, and on {} both legs are in phase, so nothing cancels: {}", both(p),
@@ -145,7 +145,7 @@ Findings mw_in_phase_supply(Case const& c) {
 }
 
 Findings mw_opposite_legs(Case const& c) {
-    return each_pair_at(c, PlaceFault::same_leg, [&](Pair const& p) {
+    return each_pair_at(c, PlaceFault::same_leg, [&](typed::Pair const& p) {
         Layout const layout(*panel_of(c.job, p.first->panel));
         auto f = finding(c, "mw-opposite-legs", Severity::error, about(p, "space"));
         f.message = fmt::format("{} and {} are both on leg {}: {}", place_word(c, *p.first), place_word(c, *p.second),
@@ -158,7 +158,7 @@ Findings mw_opposite_legs(Case const& c) {
 }
 
 Findings mw_not_adjacent(Case const& c) {
-    return each_pair_at(c, PlaceFault::not_adjacent, [&](Pair const& p) {
+    return each_pair_at(c, PlaceFault::not_adjacent, [&](typed::Pair const& p) {
         auto f = finding(c, "mw-not-adjacent", unless_existing(existing(p)), about(p, "space"));
         bool const unit = tie_of(p) == Tie::two_pole_breaker;
         f.message = fmt::format("{} and {} are said to be {}, which cannot reach both places: it joins two spaces next "

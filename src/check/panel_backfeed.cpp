@@ -17,15 +17,15 @@ Severity gravity(Backfeed const& b, Source deciding) {
     return deciding == Source::memory || b.all_behind_feeders ? Severity::warning : Severity::error;
 }
 
-Where about_sources(Panel const& panel, Backfeed const& b, std::string key = {}) {
+Where about_sources(typed::Panel const& panel, Backfeed const& b, std::string key = {}) {
     Where where{panel.name, {}, std::move(key)};
-    for (Circuit const* s : b.sources) where.circuits.push_back(s->mark);
+    for (typed::Circuit const* s : b.sources) where.circuits.push_back(s->mark);
     return where;
 }
 
 std::string main_words(Backfeed const& b) { return b.ahead_is_feeder ? "the feeder's breaker" : "the main"; }
 
-std::string feeding(Panel const& panel, Backfeed const& b) {
+std::string feeding(typed::Panel const& panel, Backfeed const& b) {
     return fmt::format("{} {} the bus of panel \"{}\" beside {}", listed(about_sources(panel, b).circuits),
                        b.sources.size() == 1 ? "feeds" : "feed", panel.name, main_words(b));
 }
@@ -55,7 +55,7 @@ std::string or_all_breakers(Backfeed const& b) {
                        main_words(b), text(*b.all_breakers));
 }
 
-Finding too_much(Case const& c, Panel const& panel, Backfeed const& b) {
+Finding too_much(Case const& c, typed::Panel const& panel, Backfeed const& b) {
     auto f = finding(c, "panel-backfeed", gravity(b, b.bus_percent.source), about_sources(panel, b));
     auto const limit =
         fmt::format("a bus of {} takes at most {} ({} %)", text(*b.bus), text(*b.most), b.bus_percent.value);
@@ -75,7 +75,7 @@ Finding too_much(Case const& c, Panel const& panel, Backfeed const& b) {
 struct Missing {
     std::string key, what, how;
 };
-std::vector<Missing> missing(Case const& c, Panel const& panel, Backfeed const& b) {
+std::vector<Missing> missing(Case const& c, typed::Panel const& panel, Backfeed const& b) {
     std::vector<Missing> all;
     if (!b.bus) all.push_back({"bus", "the rating of the bus", "the bus rating on the label in the panel's door"});
     if (!b.ahead)
@@ -89,7 +89,7 @@ std::vector<Missing> missing(Case const& c, Panel const& panel, Backfeed const& 
     return all;
 }
 
-Finding not_known(Case const& c, Panel const& panel, Backfeed const& b) {
+Finding not_known(Case const& c, typed::Panel const& panel, Backfeed const& b) {
     std::vector<std::string> what, how;
     for (Missing const& m : missing(c, panel, b)) {
         what.push_back(m.what);
@@ -99,7 +99,7 @@ Finding not_known(Case const& c, Panel const& panel, Backfeed const& b) {
     f.message = fmt::format("{}. Whether the bus takes both cannot be told: {} {} not known", feeding(panel, b),
                             listed(what), what.size() == 1 ? "is" : "are");
     auto const end = main_end(c, panel);
-    for (Circuit const* s : b.sources)
+    for (typed::Circuit const* s : b.sources)
         if (end && placement_of(c.plan, s->mark) && !at_far_end(c, panel, *s, *end))
             f.message += fmt::format(". {} does not stand at the end away from the main", s->mark);
     auto const fits = b.bus && b.ahead ? most_words(c, b) : std::string();
@@ -117,7 +117,7 @@ std::string one_of(std::vector<int> const& spaces) {
     return all;
 }
 
-std::optional<Finding> misplaced(Case const& c, Panel const& panel, Backfeed const& b, Circuit const& source) {
+std::optional<Finding> misplaced(Case const& c, typed::Panel const& panel, Backfeed const& b, typed::Circuit const& source) {
     auto const end = main_end(c, panel);
     bool const far = end && at_far_end(c, panel, source, *end);
     bool const stays = source.fixed && source.space;
@@ -153,12 +153,12 @@ std::optional<Finding> misplaced(Case const& c, Panel const& panel, Backfeed con
 
 Findings panel_backfeed(Case const& c) {
     Findings found;
-    for (Panel const& panel : c.job.panels) {
+    for (typed::Panel const& panel : c.job.panels) {
         auto const b = backfeed_of(c, panel);
         if (b.leave == BackfeedLeave::too_much) found.push_back(too_much(c, panel, b));
         if (b.leave == BackfeedLeave::not_known) found.push_back(not_known(c, panel, b));
         if (b.leave != BackfeedLeave::far_end) continue;
-        for (Circuit const* source : b.sources)
+        for (typed::Circuit const* source : b.sources)
             if (auto f = misplaced(c, panel, b, *source)) found.push_back(std::move(*f));
     }
     return found;

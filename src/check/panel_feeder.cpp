@@ -15,24 +15,24 @@
 namespace legwork {
 
 namespace {
-bool takes_two_hots(Case const& c, Panel const& panel) {
+bool takes_two_hots(Case const& c, typed::Panel const& panel) {
     auto const sources = feeds(c.job, panel);
     return std::ranges::any_of(sources, [](Feed const& f) { return has_two_hots(f.kind); });
 }
 
 // The first piece of the feeder that lacks a conductor.
-CableRun const* lacking(std::vector<CableRun> const& runs, Circuit const& feeder) {
+CableRun const* lacking(std::vector<CableRun> const& runs, typed::Circuit const& feeder) {
     auto const at = std::ranges::find_if(runs, [&](CableRun const& run) {
         return run.missing_hots + run.missing_neutrals > 0 && run.circuits == std::vector{feeder.mark};
     });
     return at == runs.end() ? nullptr : &*at;
 }
 
-Finding feeder_finding(Case const& c, Circuit const& feeder, std::string key) {
+Finding feeder_finding(Case const& c, typed::Circuit const& feeder, std::string key) {
     return finding(c, "panel-feeder-wires", unless_existing(feeder.existing), about(feeder, std::move(key)));
 }
 
-Finding one_hot_for_two(Case const& c, Panel const& panel, Circuit const& feeder) {
+Finding one_hot_for_two(Case const& c, typed::Panel const& panel, typed::Circuit const& feeder) {
     auto f = feeder_finding(c, feeder, "poles");
     f.message =
         fmt::format("Panel \"{}\" is taken to have two hots, and its feeder {} has one pole", panel.name, feeder.mark);
@@ -42,7 +42,7 @@ Finding one_hot_for_two(Case const& c, Panel const& panel, Circuit const& feeder
     return f;
 }
 
-Finding too_few_wires(Case const& c, Panel const& panel, Circuit const& feeder, CableRun const& run) {
+Finding too_few_wires(Case const& c, typed::Panel const& panel, typed::Circuit const& feeder, CableRun const& run) {
     auto f = feeder_finding(c, feeder, "cable");
     auto const insulated =
         std::ranges::count_if(run.conductors, [](Conductor const& w) { return w.job != ConductorJob::ground; });
@@ -54,7 +54,7 @@ Finding too_few_wires(Case const& c, Panel const& panel, Circuit const& feeder, 
     return f;
 }
 
-std::string fed_by(Panel const& panel) {
+std::string fed_by(typed::Panel const& panel) {
     return panel.feeder ? fmt::format("panel \"{}\"", panel.feeder->panel) : fmt::format("\"{}\"", panel.fed_from);
 }
 } // namespace
@@ -62,8 +62,8 @@ std::string fed_by(Panel const& panel) {
 Findings panel_feeder_wires(Case const& c) {
     Findings found;
     std::vector<CableRun> runs; // of all cables, reckoned when the first feeder asks for them
-    for (Panel const& panel : c.job.panels) {
-        Circuit const* feeder = panel.feeder ? circuit_of(c.job, panel.feeder->mark) : nullptr;
+    for (typed::Panel const& panel : c.job.panels) {
+        typed::Circuit const* feeder = panel.feeder ? circuit_of(c.job, panel.feeder->mark) : nullptr;
         if (!feeder || has_fuses(c, panel)) continue;
         if (runs.empty()) runs = cable_runs(c.job, c.book);
         if (feeder->poles == 1 && takes_two_hots(c, panel))
@@ -76,7 +76,7 @@ Findings panel_feeder_wires(Case const& c) {
 
 Findings panel_sub_neutral(Case const& c) {
     Findings found;
-    for (Panel const& panel : c.job.panels) {
+    for (typed::Panel const& panel : c.job.panels) {
         bool const below = panel.feeder || named_above(panel.fed_from) == Above::panel;
         if (!below || has_fuses(c, panel)) continue;
         auto f =

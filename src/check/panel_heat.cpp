@@ -14,7 +14,7 @@ namespace legwork {
 
 namespace {
 // Plain resistance, sold for one voltage. Ranges and dryers mostly name both on their plates.
-bool is_heater(Circuit const& circuit) {
+bool is_heater(typed::Circuit const& circuit) {
     Use const* use = use_of(circuit);
     if (circuit.poles != 2 || !use) return false;
     return use->heating || use->demand == Demand::water_heating || use->demand == Demand::tankless ||
@@ -25,10 +25,10 @@ struct Lessened {
     std::vector<std::string> marks, words; // "H1 1127 VA of 1500 VA"
 };
 
-Lessened lessened(Case const& c, Panel const& panel, Feed const& feed) {
+Lessened lessened(Case const& c, typed::Panel const& panel, Feed const& feed) {
     Lessened found;
     auto const volts = volts_between_legs(feed.kind).count;
-    for (Circuit const& circuit : c.job.circuits) {
+    for (typed::Circuit const& circuit : c.job.circuits) {
         bool const off = std::ranges::find(feed.off, circuit.mark) != feed.off.end();
         if (circuit.panel != panel.name || off || !is_heater(circuit)) continue;
         found.marks.push_back(circuit.mark);
@@ -46,7 +46,7 @@ Lessened lessened(Case const& c, Panel const& panel, Feed const& feed) {
 
 Findings panel_208_heat(Case const& c) {
     Findings found;
-    for (Panel const& panel : c.job.panels)
+    for (typed::Panel const& panel : c.job.panels)
         for (Feed const& feed : feeds(c.job, panel)) {
             auto const volts = volts_between_legs(feed.kind);
             if (volts == 0_V || volts >= 240_V) continue;

@@ -16,14 +16,14 @@ struct Limit {
     Amps most;
     std::string what; // "the main", "the feeder" (its neutral too)
 };
-std::optional<Limit> limit_of(Case const& c, Panel const& panel, Feed const& feed) {
+std::optional<Limit> limit_of(Case const& c, typed::Panel const& panel, Feed const& feed) {
     std::optional<Limit> least;
     auto const add = [&](std::optional<Amps> a, std::string what) {
         if (a && (!least || *a < least->most)) least = Limit{*a, std::move(what)};
     };
     add(panel.main, "the main");
     if (panel.feeder) {
-        if (Circuit const* f = circuit_of(c.job, panel.feeder->mark)) add(f->breaker, "the feeder");
+        if (typed::Circuit const* f = circuit_of(c.job, panel.feeder->mark)) add(f->breaker, "the feeder");
     } else {
         add(feed.amps, feed.source.empty() ? "the supply" : fmt::format("\"{}\"", feed.source));
     }
@@ -35,7 +35,7 @@ struct Draw {
     std::string what; // "Leg A of panel \"Main\" draws"
     std::string situation;
 };
-Draw draw(Case const& c, Panel const& panel, Situation const* s, Feed const& feed) {
+Draw draw(Case const& c, typed::Panel const& panel, typed::Situation const* s, Feed const& feed) {
     auto const [a, b] = leg_amps(c, panel, s, feed);
     std::string const when(name_of(s)), where = fmt::format("panel \"{}\"", panel.name);
     if (is_dc(feed.kind)) return {a, fmt::format("The bus of {} draws", where), when};
@@ -44,11 +44,11 @@ Draw draw(Case const& c, Panel const& panel, Situation const* s, Feed const& fee
     return {std::max(a, b), fmt::format("Leg {} of {} draws", a >= b ? 'A' : 'B', where), when};
 }
 
-std::optional<Finding> overload(Case const& c, Panel const& panel, Feed const& feed) {
+std::optional<Finding> overload(Case const& c, typed::Panel const& panel, Feed const& feed) {
     auto const limit = limit_of(c, panel, feed);
     if (!limit) return std::nullopt;
     Draw connected = draw(c, panel, nullptr, feed), named;
-    for (Situation const& s : c.job.situations)
+    for (typed::Situation const& s : c.job.situations)
         if (auto d = draw(c, panel, &s, feed); d.amperes > named.amperes) named = std::move(d);
     auto const over = [&](Draw const& d) { return is_over(d.amperes, limit->most); };
     bool const in_use = over(named);
@@ -74,10 +74,10 @@ std::optional<Finding> overload(Case const& c, Panel const& panel, Feed const& f
 struct Handles {
     double a = 0, b = 0;
 };
-Handles handle_sums(Case const& c, Panel const& panel) {
+Handles handle_sums(Case const& c, typed::Panel const& panel) {
     Layout const layout(panel);
     Handles sums;
-    for (Circuit const& circuit : c.job.circuits) {
+    for (typed::Circuit const& circuit : c.job.circuits) {
         Placement const* p = placement_of(c.plan, circuit.mark);
         if (circuit.panel != panel.name || !p || !circuit.breaker) continue;
         for (Spot const s : p->slots) (layout.leg(s.space) == Leg::a ? sums.a : sums.b) += value(*circuit.breaker);
@@ -106,7 +106,7 @@ std::string what_moves_give(PanelPlan const& plan) {
 
 Findings panel_main_overloaded(Case const& c) {
     Findings found;
-    for (Panel const& panel : c.job.panels)
+    for (typed::Panel const& panel : c.job.panels)
         for (Feed const& feed : feeds(c.job, panel))
             if (auto f = overload(c, panel, feed)) found.push_back(std::move(*f));
     return found;
@@ -116,7 +116,7 @@ Findings panel_legs_uneven(Case const& c) {
     constexpr std::int64_t least_worth_telling = 600; // VA over the least possible, and a tenth of the heavier leg
     Findings found;
     for (PanelPlan const& plan : c.plan.panels) {
-        Panel const* panel = panel_of(c.job, plan.panel);
+        typed::Panel const* panel = panel_of(c.job, plan.panel);
         SituationLoad const* worst = worst_situation(plan);
         if (!panel || !worst || !plan.imbalance_va || !plan.least_imbalance_va) continue;
         auto const excess = *plan.imbalance_va - *plan.least_imbalance_va;

@@ -16,17 +16,17 @@ namespace legwork {
 
 namespace {
 // Every breaker of the panel, on a full-size space or half of one; the main is not counted among them.
-int poles_of(Job const& job, Panel const& panel) {
+int poles_of(typed::Job const& job, typed::Panel const& panel) {
     int poles = 0;
-    for (Circuit const& c : job.circuits)
+    for (typed::Circuit const& c : job.circuits)
         if (c.panel == panel.name && c.use != "main") poles += c.poles;
     return poles;
 }
 
 // Circuits whose handle, or half of it, is on when down; `spaces` takes theirs.
-std::vector<std::string> on_when_down(Case const& c, Panel const& panel, std::set<int>& spaces) {
+std::vector<std::string> on_when_down(Case const& c, typed::Panel const& panel, std::set<int>& spaces) {
     std::vector<std::string> marks;
-    for (Circuit const& circuit : c.job.circuits) {
+    for (typed::Circuit const& circuit : c.job.circuits) {
         if (circuit.panel != panel.name) continue;
         Placement const* p = placement_of(c.plan, circuit.mark);
         if (!p) continue;
@@ -41,7 +41,7 @@ std::vector<std::string> on_when_down(Case const& c, Panel const& panel, std::se
     return marks;
 }
 
-bool has_fuses(Job const& job, Panel const& panel) {
+bool has_fuses(typed::Job const& job, typed::Panel const& panel) {
     auto const sources = feeds(job, panel);
     return std::ranges::any_of(sources, [](Feed const& f) { return is_dc(f.kind); });
 }
@@ -49,7 +49,7 @@ bool has_fuses(Job const& job, Panel const& panel) {
 
 Findings panel_circuits(Case const& c) {
     Findings found;
-    for (Panel const& panel : c.job.panels) {
+    for (typed::Panel const& panel : c.job.panels) {
         int const poles = poles_of(c.job, panel);
         if (!panel.circuits_max || poles <= *panel.circuits_max) continue;
         int const over = poles - *panel.circuits_max;
@@ -67,7 +67,7 @@ Findings panel_circuits(Case const& c) {
 Findings panel_hang(Case const& c) {
     Findings found;
     if (!demands(c.book).up_is_on) return found;
-    for (Panel const& panel : c.job.panels) {
+    for (typed::Panel const& panel : c.job.panels) {
         if (has_fuses(c.job, panel)) continue; // no handles
         std::set<int> spaces;
         auto marks = on_when_down(c, panel, spaces);

@@ -14,16 +14,16 @@ namespace legwork {
 
 namespace {
 // A home run whose cable is not known brings a neutral when it is of one pole; of two poles that is not certain.
-bool brings_neutral(CableRun const& run, Circuit const& first) {
+bool brings_neutral(CableRun const& run, typed::Circuit const& first) {
     if (run.conductors.empty()) return run.kind.empty() && first.poles == 1;
     return std::ranges::find(run.conductors, ConductorJob::neutral, &Conductor::job) != run.conductors.end();
 }
 
 // The incoming neutral has its lug, so it is not counted; of a pair the shared one counts once.
-int neutrals_in(Case const& c, Panel const& panel, std::vector<CableRun> const& runs) {
+int neutrals_in(Case const& c, typed::Panel const& panel, std::vector<CableRun> const& runs) {
     int neutrals = 0;
     for (CableRun const& run : runs) {
-        Circuit const* first = run.circuits.empty() || run.segment > 0 ? nullptr : circuit_of(c.job, run.circuits[0]);
+        typed::Circuit const* first = run.circuits.empty() || run.segment > 0 ? nullptr : circuit_of(c.job, run.circuits[0]);
         if (first && first->panel == panel.name && first->use != "main" && brings_neutral(run, *first)) ++neutrals;
     }
     return neutrals;
@@ -33,7 +33,7 @@ int neutrals_in(Case const& c, Panel const& panel, std::vector<CableRun> const& 
 Findings panel_neutral_terminals(Case const& c) {
     Findings found;
     std::vector<CableRun> runs; // of all cables, reckoned when the first panel asks for them
-    for (Panel const& panel : c.job.panels) {
+    for (typed::Panel const& panel : c.job.panels) {
         if (!panel.neutral_terminals || has_fuses(c, panel)) continue;
         if (runs.empty()) runs = cable_runs(c.job, c.book);
         int const neutrals = neutrals_in(c, panel, runs), over = neutrals - *panel.neutral_terminals;

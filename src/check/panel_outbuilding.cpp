@@ -16,11 +16,11 @@ namespace legwork {
 namespace {
 // Where a panel stands. When it does not say, but each of its many circuits names one building, it stands there and
 // they all stay inside.
-std::string building_of(Job const& job, Panel const& panel) {
+std::string building_of(typed::Job const& job, typed::Panel const& panel) {
     if (!panel.building.empty()) return panel.building;
     std::set<std::string> named;
     std::size_t circuits = 0;
-    for (Circuit const& c : job.circuits) {
+    for (typed::Circuit const& c : job.circuits) {
         if (c.panel != panel.name || fed_panel(job, c)) continue;
         named.insert(c.building);
         ++circuits;
@@ -29,7 +29,7 @@ std::string building_of(Job const& job, Panel const& panel) {
 }
 
 struct Supplies {
-    std::vector<Circuit const*> circuits; // of a pair the first
+    std::vector<typed::Circuit const*> circuits; // of a pair the first
     std::vector<std::string> marks;       // both of a pair
     std::vector<std::string> words;       // "the feeder SP and"
     bool own_service = false;             // a panel in the building has a source of its own
@@ -37,25 +37,25 @@ struct Supplies {
 };
 
 // The building that a circuit leads into; empty when it stays where its panel is, or leads nowhere that is named.
-std::string led_into(Job const& job, Circuit const& c) {
-    Panel const* below = fed_panel(job, c);
+std::string led_into(typed::Job const& job, typed::Circuit const& c) {
+    typed::Panel const* below = fed_panel(job, c);
     auto const into = below && !building_of(job, *below).empty() ? building_of(job, *below) : c.building;
-    Panel const* from = panel_of(job, c.panel);
+    typed::Panel const* from = panel_of(job, c.panel);
     return from && building_of(job, *from) == into ? std::string() : into;
 }
 
-bool is_supply(Case const& c, Circuit const& circuit) {
+bool is_supply(Case const& c, typed::Circuit const& circuit) {
     Use const* use = use_of(circuit);
     return circuit.use != "spare" && !(use && use->source) && !on_dc(c, circuit);
 }
 
-bool in_pair_with(Job const& job, std::vector<Circuit const*> const& some, Circuit const& c) {
+bool in_pair_with(typed::Job const& job, std::vector<typed::Circuit const*> const& some, typed::Circuit const& c) {
     return std::ranges::find(some, partner(job, c)) != some.end();
 }
 
 Supplies supplies_of(Case const& c, std::string const& building) {
     Supplies found;
-    for (Circuit const& circuit : c.job.circuits) {
+    for (typed::Circuit const& circuit : c.job.circuits) {
         if (!is_supply(c, circuit) || led_into(c.job, circuit) != building) continue;
         found.marks.push_back(circuit.mark);
         if (in_pair_with(c.job, found.circuits, circuit)) continue;
@@ -63,7 +63,7 @@ Supplies supplies_of(Case const& c, std::string const& building) {
         found.words.push_back(fmt::format("{} {} of panel \"{}\"", fed_panel(c.job, circuit) ? "feeder" : "circuit",
                                           cable_mark(c.job, circuit), circuit.panel));
     }
-    for (Panel const& panel : c.job.panels) {
+    for (typed::Panel const& panel : c.job.panels) {
         if (panel.feeder || building_of(c.job, panel) != building || has_fuses(c, panel)) continue;
         if (!found.own_service) found.words.push_back(fmt::format("what feeds panel \"{}\"", panel.name));
         found.own_service = true; // two panels of one building may hang on one service
@@ -72,7 +72,7 @@ Supplies supplies_of(Case const& c, std::string const& building) {
 }
 
 bool all_feeders_of_one_panel(Case const& c, Supplies const& s) {
-    return !s.own_service && std::ranges::all_of(s.circuits, [&](Circuit const* one) {
+    return !s.own_service && std::ranges::all_of(s.circuits, [&](typed::Circuit const* one) {
         return fed_panel(c.job, *one) && one->panel == s.circuits.front()->panel;
     });
 }
@@ -80,7 +80,7 @@ bool all_feeders_of_one_panel(Case const& c, Supplies const& s) {
 // 120 V and 240 V branch circuits, one of each.
 bool each_its_own_volts(Case const& c, Supplies const& s) {
     std::set<int> poles;
-    for (Circuit const* one : s.circuits)
+    for (typed::Circuit const* one : s.circuits)
         if (fed_panel(c.job, *one) || !poles.insert(one->poles).second) return false;
     return !s.own_service;
 }
@@ -104,7 +104,7 @@ std::optional<Doubt> doubt(Case const& c, Supplies const& s) {
 Finding too_many(Case const& c, std::string const& building, Supplies const& s) {
     auto const exception = doubt(c, s);
     bool const sure = outbuilding_supplies(c.book).one_only && !exception;
-    bool const one_panel = !s.circuits.empty() && std::ranges::all_of(s.circuits, [&](Circuit const* one) {
+    bool const one_panel = !s.circuits.empty() && std::ranges::all_of(s.circuits, [&](typed::Circuit const* one) {
         return one->panel == s.circuits.front()->panel;
     });
     auto f = finding(c, "panel-outbuilding", sure ? Severity::error : Severity::warning,
@@ -125,7 +125,7 @@ Finding too_many(Case const& c, std::string const& building, Supplies const& s) 
 
 Findings panel_outbuilding(Case const& c) {
     std::set<std::string> buildings;
-    for (Circuit const& circuit : c.job.circuits)
+    for (typed::Circuit const& circuit : c.job.circuits)
         if (is_supply(c, circuit)) buildings.insert(led_into(c.job, circuit));
     buildings.erase("");
     Findings found;

@@ -24,7 +24,7 @@ std::string source_of(Feed const& f) {
 }
 
 // A load between the hots; a source, a feeder, a breaker without a wire is none.
-bool is_240_load(Case const& c, Circuit const& circuit) {
+bool is_240_load(Case const& c, typed::Circuit const& circuit) {
     if (circuit.poles != 2 || fed_panel(c.job, circuit)) return false;
     Use const* use = use_named(circuit.use);
     return !use || !(use->source || use->name == "feeder" || use->name == "spare");
@@ -36,7 +36,7 @@ bool all_live(std::vector<Feed> const& sources, Layout const& layout, std::vecto
 
 bool one_phase(Feed const& f) { return !is_dc(f.kind) && !has_two_hots(f.kind); }
 
-std::optional<Finding> no_240(Case const& c, Circuit const& circuit, std::vector<Feed> const& sources) {
+std::optional<Finding> no_240(Case const& c, typed::Circuit const& circuit, std::vector<Feed> const& sources) {
     std::vector<std::string> bad, bad_but_off;
     for (Feed const& f : sources) {
         if (!one_phase(f)) continue;
@@ -63,10 +63,10 @@ struct Halves {
     std::set<int> spaces;
     std::vector<std::string> circuits;
 };
-std::vector<Halves> halves_where_none_fit(Case const& c, Panel const& panel) {
+std::vector<Halves> halves_where_none_fit(Case const& c, typed::Panel const& panel) {
     Layout const layout(panel);
     std::vector<Halves> found;
-    for (Circuit const& circuit : c.job.circuits) {
+    for (typed::Circuit const& circuit : c.job.circuits) {
         if (circuit.panel != panel.name) continue;
         Halves one{{}, {circuit.mark}};
         for (Spot const s : slots_of(c, circuit.mark))
@@ -95,10 +95,10 @@ std::string space_list(Numbers const& spaces) {
 
 Findings panel_240_on_120(Case const& c) {
     Findings found;
-    for (Panel const& panel : c.job.panels) {
+    for (typed::Panel const& panel : c.job.panels) {
         auto const sources = feeds(c.job, panel);
         Layout const layout(panel);
-        for (Circuit const& circuit : c.job.circuits) {
+        for (typed::Circuit const& circuit : c.job.circuits) {
             if (circuit.panel != panel.name || !is_240_load(c, circuit)) continue;
             if (!all_live(sources, layout, slots_of(c, circuit.mark))) continue; // panel-dead-space speaks
             if (auto f = no_240(c, circuit, sources)) found.push_back(std::move(*f));
@@ -109,10 +109,10 @@ Findings panel_240_on_120(Case const& c) {
 
 Findings panel_dead_space(Case const& c) {
     Findings found;
-    for (Panel const& panel : c.job.panels) {
+    for (typed::Panel const& panel : c.job.panels) {
         auto const sources = feeds(c.job, panel);
         Layout const layout(panel);
-        for (Circuit const& circuit : c.job.circuits) {
+        for (typed::Circuit const& circuit : c.job.circuits) {
             if (circuit.panel != panel.name || circuit.use == "spare") continue;
             for (Spot const s : slots_of(c, circuit.mark)) {
                 if (is_live(sources, layout, s.space)) continue;
@@ -135,11 +135,11 @@ Findings panel_dead_space(Case const& c) {
 
 Findings panel_two_legs(Case const& c) {
     Findings found;
-    for (Panel const& panel : c.job.panels) {
+    for (typed::Panel const& panel : c.job.panels) {
         auto const sources = feeds(c.job, panel);
         if (std::ranges::none_of(sources, [](Feed const& f) { return has_two_hots(f.kind); })) continue;
         Layout const layout(panel);
-        for (Circuit const& circuit : c.job.circuits) {
+        for (typed::Circuit const& circuit : c.job.circuits) {
             auto const at = slots_of(c, circuit.mark);
             if (circuit.panel != panel.name || at.size() != 2 || !all_live(sources, layout, at)) continue;
             Leg const leg = layout.leg(at[0].space);
@@ -156,7 +156,7 @@ Findings panel_two_legs(Case const& c) {
 
 Findings panel_no_tandem(Case const& c) {
     Findings found;
-    for (Panel const& panel : c.job.panels)
+    for (typed::Panel const& panel : c.job.panels)
         for (Halves const& h : halves_where_none_fit(c, panel)) {
             auto f = finding(c, "panel-no-tandem", Severity::error, {panel.name, h.circuits, "space"});
             auto const takes =

@@ -17,31 +17,31 @@ namespace legwork {
 
 namespace {
 // A panel at the meter that feeds other panels and nothing else.
-bool only_feeds_panels(Job const& job, Panel const& panel) {
-    auto const others = [&](Circuit const& c) {
+bool only_feeds_panels(typed::Job const& job, typed::Panel const& panel) {
+    auto const others = [&](typed::Circuit const& c) {
         Use const* use = use_named(c.use);
         bool const no_load = c.use == "spare" || (use && use->source);
         return c.panel == panel.name && !no_load && c.use != "feeder" && !fed_panel(job, c);
     };
-    auto const feeds_one = [&](Circuit const& c) { return c.panel == panel.name && fed_panel(job, c); };
+    auto const feeds_one = [&](typed::Circuit const& c) { return c.panel == panel.name && fed_panel(job, c); };
     return std::ranges::any_of(job.circuits, feeds_one) && std::ranges::none_of(job.circuits, others);
 }
 
 // The panel that the service of a dwelling ends in, in no outbuilding, alternating current; behind a panel that only
 // feeds others the one it feeds.
-bool is_service_panel(Job const& job, Panel const& panel) {
+bool is_service_panel(typed::Job const& job, typed::Panel const& panel) {
     if (!panel.building.empty() || only_feeds_panels(job, panel)) return false;
-    Panel const* above = panel.feeder ? panel_of(job, panel.feeder->panel) : nullptr;
+    typed::Panel const* above = panel.feeder ? panel_of(job, panel.feeder->panel) : nullptr;
     if (panel.feeder && (!above || !only_feeds_panels(job, *above))) return false;
     auto const sources = feeds(job, panel);
     return std::ranges::none_of(sources, [](Feed const& f) { return is_dc(f.kind); });
 }
 
 // It and the sub-panels of the same building below it, in the file's order.
-std::vector<Panel const*> with_sub_panels(Job const& job, Panel const& top) {
-    std::vector<Panel const*> all{&top};
+std::vector<typed::Panel const*> with_sub_panels(typed::Job const& job, typed::Panel const& top) {
+    std::vector<typed::Panel const*> all{&top};
     for (std::size_t i = 0; i < all.size(); ++i)
-        for (Panel const& p : job.panels)
+        for (typed::Panel const& p : job.panels)
             if (p.feeder && p.feeder->panel == all[i]->name && p.building == top.building &&
                 std::ranges::find(all, &p) == all.end())
                 all.push_back(&p);
@@ -54,13 +54,13 @@ struct Positions {
 };
 // A space that takes half-size breakers is two positions, unless a full-size breaker stands on it. A breaker without a
 // wire leaves its position free, and a main among the spaces is no position.
-Positions positions_of(Case const& c, Panel const& panel) {
+Positions positions_of(Case const& c, typed::Panel const& panel) {
     Layout const layout(panel);
     Positions p;
     auto const worth = [&](int space) { return layout.is_tandem(space) ? 2 : 1; };
     for (int s = 1; s <= panel.spaces; ++s)
         if (!layout.is_blocked(s) && !layout.is_dead(s)) p.all += worth(s);
-    for (Circuit const& circuit : c.job.circuits) {
+    for (typed::Circuit const& circuit : c.job.circuits) {
         if (circuit.panel != panel.name || circuit.use == "spare") continue;
         Placement const* at = placement_of(c.plan, circuit.mark);
         int takes = 0;
@@ -76,9 +76,9 @@ Positions positions_of(Case const& c, Panel const& panel) {
 
 // Electric heat that warms the whole dwelling. A heat pump, with or without its backup, may warm one room only.
 enum class CentralHeat { no, perhaps, yes };
-CentralHeat central_heat(Job const& job) {
+CentralHeat central_heat(typed::Job const& job) {
     auto found = CentralHeat::no;
-    for (Circuit const& c : job.circuits) {
+    for (typed::Circuit const& c : job.circuits) {
         if (c.poles != 2) continue; // the blower of a fuel furnace
         if (c.use == "furnace" || c.use == "boiler") return CentralHeat::yes;
         if (c.use == "heat pump" || c.use == "backup heat") found = CentralHeat::perhaps;
@@ -86,10 +86,10 @@ CentralHeat central_heat(Job const& job) {
     return found;
 }
 
-std::optional<Amps> service_of(Job const& job, Panel const& panel) {
+std::optional<Amps> service_of(typed::Job const& job, typed::Panel const& panel) {
     if (panel.main) return panel.main;
     if (panel.feeder) {
-        Circuit const* feeder = circuit_of(job, panel.feeder->mark);
+        typed::Circuit const* feeder = circuit_of(job, panel.feeder->mark);
         return feeder ? feeder->breaker : std::nullopt;
     }
     std::optional<Amps> largest;
@@ -98,7 +98,7 @@ std::optional<Amps> service_of(Job const& job, Panel const& panel) {
     return largest;
 }
 
-bool has_240(Job const& job, Panel const& panel) {
+bool has_240(typed::Job const& job, typed::Panel const& panel) {
     auto const sources = feeds(job, panel);
     return std::ranges::any_of(sources, [](Feed const& f) { return has_two_hots(f.kind); });
 }
@@ -117,13 +117,13 @@ Need need_of(Case const& c, PositionsTable const& table, std::optional<Amps> ser
     return {full, full};
 }
 
-std::optional<Finding> too_few(Case const& c, PositionsTable const& table, Panel const& panel, bool sure) {
+std::optional<Finding> too_few(Case const& c, PositionsTable const& table, typed::Panel const& panel, bool sure) {
     auto const service = service_of(c.job, panel);
     auto const need = need_of(c, table, service);
     int const here = positions_of(c, panel).all;
     if (here >= need.perhaps) return std::nullopt;
     int together = 0;
-    for (Panel const* p : with_sub_panels(c.job, panel)) together += positions_of(c, *p).all;
+    for (typed::Panel const* p : with_sub_panels(c.job, panel)) together += positions_of(c, *p).all;
     sure = sure && together < need.sure && has_240(c.job, panel) && table.source != Source::memory;
     auto f = finding(c, "panel-spare-spaces", sure ? unless_existing(panel.existing) : Severity::warning,
                      {panel.name, {}, "spaces"});
@@ -142,9 +142,9 @@ std::optional<Finding> too_few(Case const& c, PositionsTable const& table, Panel
     return f;
 }
 
-std::optional<Finding> full(Case const& c, PositionsTable const& table, Panel const& panel) {
+std::optional<Finding> full(Case const& c, PositionsTable const& table, typed::Panel const& panel) {
     int left = 0;
-    for (Panel const* p : with_sub_panels(c.job, panel)) left += std::max(positions_of(c, *p).left(), 0);
+    for (typed::Panel const* p : with_sub_panels(c.job, panel)) left += std::max(positions_of(c, *p).left(), 0);
     PanelPlan const* plan = plan_of(c.plan, panel.name);
     if (left >= table.left_free || (plan && !plan->why.empty())) return std::nullopt; // panel-no-room speaks
     auto f = finding(c, "panel-spare-spaces", Severity::warning, {panel.name, {}, "spaces"}, "panel-spare-spaces/left");
@@ -163,8 +163,8 @@ Findings panel_spare_spaces(Case const& c) {
     PositionsTable const* table = dwelling_positions(c.book);
     if (!table || !c.job.dwelling) return found;
     auto const services =
-        std::ranges::count_if(c.job.panels, [&](Panel const& p) { return is_service_panel(c.job, p); });
-    for (Panel const& panel : c.job.panels) {
+        std::ranges::count_if(c.job.panels, [&](typed::Panel const& p) { return is_service_panel(c.job, p); });
+    for (typed::Panel const& panel : c.job.panels) {
         if (!is_service_panel(c.job, panel)) continue;
         bool const sure = services == 1; // of several, which is the dwelling's is not said
         if (auto f = too_few(c, *table, panel, sure))

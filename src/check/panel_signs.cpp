@@ -44,7 +44,7 @@ std::string named(std::vector<std::string> const& names) {
     return fmt::format("{}: {}", plural(names.size(), "sign"), listed(names));
 }
 
-std::string message(Panel const& panel, std::vector<PanelSign> const& signs) {
+std::string message(typed::Panel const& panel, std::vector<PanelSign> const& signs) {
     auto const asked = kinds(signs, true), advised = kinds(signs, false);
     auto const wise =
         advised.empty() ? "" : fmt::format("no code asks for {}, but people are hurt without", named(advised));
@@ -55,7 +55,7 @@ std::string message(Panel const& panel, std::vector<PanelSign> const& signs) {
 
 Findings panel_sign(Case const& c) {
     Findings found;
-    for (Panel const& panel : c.job.panels) {
+    for (typed::Panel const& panel : c.job.panels) {
         auto const signs = signs_of(c, panel);
         if (signs.empty()) continue;
         auto f = finding(c, "panel-sign", Severity::note, {panel.name, {}, ""});

@@ -19,14 +19,14 @@ namespace {
 // One of the two kinds of protection, as rules and people call it.
 struct Kind {
     std::string_view rule, key, name;
-    Protection Circuit::*said;
+    Protection typed::Circuit::*said;
 };
-constexpr Kind kGround{"gfci-needed", "gfci", "GFCI", &Circuit::gfci};
-constexpr Kind kArc{"afci-needed", "afci", "AFCI", &Circuit::afci};
+constexpr Kind kGround{"gfci-needed", "gfci", "GFCI", &typed::Circuit::gfci};
+constexpr Kind kArc{"afci-needed", "afci", "AFCI", &typed::Circuit::afci};
 
 // What one circuit lacks.
 struct Lack {
-    Circuit const* circuit;
+    typed::Circuit const* circuit;
     Asks asks;
     std::string_view topic, what, hangs_on;
     std::optional<Day> until;
@@ -39,18 +39,18 @@ struct Lack {
 };
 
 // By its own breaker or outlet, or by the breaker of a feeder on the way to it.
-bool is_protected(Job const& job, Circuit const& circuit, Kind const& kind) {
-    Circuit const* c = &circuit;
+bool is_protected(typed::Job const& job, typed::Circuit const& circuit, Kind const& kind) {
+    typed::Circuit const* c = &circuit;
     for (std::size_t steps = 0; c && steps <= job.panels.size(); ++steps) {
         auto const said = c->*kind.said;
         if (said == Protection::breaker || said == Protection::outlet) return true;
-        Panel const* panel = panel_of(job, c->panel);
+        typed::Panel const* panel = panel_of(job, c->panel);
         c = panel && panel->feeder ? circuit_of(job, panel->feeder->mark) : nullptr;
     }
     return false;
 }
 
-std::optional<Day> today(Job const& job) {
+std::optional<Day> today(typed::Job const& job) {
     if (!job.date) return std::nullopt;
     return Day{job.date->year, job.date->month, job.date->day};
 }
@@ -80,7 +80,7 @@ std::string state(std::vector<Lack> const& lacks, Kind const& kind) {
 }
 
 std::string device(std::vector<Lack> const& lacks, Kind const& kind) {
-    Circuit const& first = *lacks.front().circuit;
+    typed::Circuit const& first = *lacks.front().circuit;
     bool const at_an_outlet = &kind == &kGround && !lacks.front().wired_in;
     if (lacks.size() == 2) return fmt::format("one two-pole {} breaker for {}", kind.name, words(lacks));
     if (first.poles == 2) return fmt::format("a two-pole {} breaker", kind.name);
@@ -166,7 +166,7 @@ std::vector<Lack> alike_of_old_work(std::vector<Lack> const& lacks, Lack const& 
 // Both members of a pair that lack the same are one finding: one breaker cures them.
 Findings told(Case const& c, std::vector<Lack> const& lacks, Kind const& kind) {
     Findings found;
-    std::vector<Circuit const*> done;
+    std::vector<typed::Circuit const*> done;
     for (Lack const& lack : lacks) {
         if (std::ranges::find(done, lack.circuit) != done.end()) continue;
         if (lack.circuit->existing && lack.asks == Asks::yes && !lack.until) {
@@ -178,7 +178,7 @@ Findings told(Case const& c, std::vector<Lack> const& lacks, Kind const& kind) {
             }
         }
         std::vector<Lack> together{lack};
-        Circuit const* mate = partner(c.job, *lack.circuit);
+        typed::Circuit const* mate = partner(c.job, *lack.circuit);
         auto const other = std::ranges::find(lacks, mate, &Lack::circuit);
         if (mate && other != lacks.end() && lack.same_as(*other)) together.push_back(*other);
         for (Lack const& l : together) done.push_back(l.circuit);
@@ -189,7 +189,7 @@ Findings told(Case const& c, std::vector<Lack> const& lacks, Kind const& kind) {
 
 Findings gfci_needed(Case const& c) {
     std::vector<Lack> lacks;
-    for (Circuit const& circuit : c.job.circuits) {
+    for (typed::Circuit const& circuit : c.job.circuits) {
         if (on_dc(c, circuit) || is_protected(c.job, circuit, kGround) || fed_panel(c.job, circuit)) continue;
         auto const outlets = outlets_of(c.job, circuit);
         auto const asked = gfci_asked(c.book, outlets, today(c.job));
@@ -205,7 +205,7 @@ Findings gfci_needed(Case const& c) {
 
 Findings afci_needed(Case const& c) {
     std::vector<Lack> lacks;
-    for (Circuit const& circuit : c.job.circuits) {
+    for (typed::Circuit const& circuit : c.job.circuits) {
         if (on_dc(c, circuit) || is_protected(c.job, circuit, kArc) || fed_panel(c.job, circuit)) continue;
         auto const outlets = outlets_of(c.job, circuit);
         auto const asks = afci_asked(c.book, outlets);

@@ -18,23 +18,23 @@ double unknown_load(Case const& c, Amps breaker) {
     return value(percent(breaker, drop_limits(c.book).unknown_percent.value));
 }
 
-bool draws_nothing(Circuit const& circuit) {
+bool draws_nothing(typed::Circuit const& circuit) {
     Use const* use = use_of(circuit);
     return circuit.off || (use && (use->source || (use->demand == Demand::none && !circuit.load)));
 }
 
 // Every load behind the feeder of this panel is known.
-bool loads_known(Case const& c, Panel const& panel) {
-    return std::ranges::all_of(c.job.circuits, [&](Circuit const& o) {
+bool loads_known(Case const& c, typed::Panel const& panel) {
+    return std::ranges::all_of(c.job.circuits, [&](typed::Circuit const& o) {
         if (o.panel != panel.name || draws_nothing(o)) return true;
-        Panel const* below = fed_panel(c.job, o);
+        typed::Panel const* below = fed_panel(c.job, o);
         if (below && feeds_loads(c, o)) return loads_known(c, *below);
         return o.load || o.measured;
     });
 }
 
 // What the legs of a panel draw through its feeder.
-LegAmps through_feeder(Case const& c, Panel const& panel, Circuit const& feeder, Situation const* s, Feed const& feed) {
+LegAmps through_feeder(Case const& c, typed::Panel const& panel, typed::Circuit const& feeder, typed::Situation const* s, Feed const& feed) {
     if (feeds_loads(c, feeder)) return leg_amps(c, panel, s, feed);
     double const own = amps_of(feeder, s, feed);
     return feeder.poles == 2 ? LegAmps{own, own} : LegAmps{own, 0};
@@ -45,7 +45,7 @@ void raise(LegPercents& most, LegPercents const& to) {
 }
 
 // The situations that are judged: those with a name where there are any.
-std::vector<Situation const*> judged_situations(Job const& job) {
+std::vector<typed::Situation const*> judged_situations(typed::Job const& job) {
     auto all = situations(job);
     if (all.size() > 1) all.erase(all.begin());
     return all;
@@ -53,14 +53,14 @@ std::vector<Situation const*> judged_situations(Job const& job) {
 
 LegAmps held(LegAmps legs, double most) { return {std::min(legs.a, most), std::min(legs.b, most)}; }
 
-void reckon_loads(Case const& c, Panel const& panel, FeederDrop& d) {
-    Circuit const& feeder = *d.feeder;
+void reckon_loads(Case const& c, typed::Panel const& panel, FeederDrop& d) {
+    typed::Circuit const& feeder = *d.feeder;
     d.load_known = feeds_loads(c, feeder) ? loads_known(c, panel) : feeder.load || feeder.measured;
     if (!d.load_known && !feeder.breaker) return;
     double const share = feeder.breaker ? unknown_load(c, *feeder.breaker) : 0;
     for (Feed const& feed : feeds(c.job, panel)) {
         if (is_dc(feed.kind)) continue;
-        for (Situation const* s : judged_situations(c.job)) {
+        for (typed::Situation const* s : judged_situations(c.job)) {
             LegAmps at = d.load_known ? through_feeder(c, panel, feeder, s, feed) : LegAmps{share, share};
             if (!d.load_known && feeder.poles == 1) at.b = 0;
             LegAmps const asked = at;
@@ -92,8 +92,8 @@ public:
     }
 
 private:
-    std::optional<FeederDrop> reckon(Panel const& panel) {
-        Circuit const* feeder = panel.feeder ? circuit_of(c_.job, panel.feeder->mark) : nullptr;
+    std::optional<FeederDrop> reckon(typed::Panel const& panel) {
+        typed::Circuit const* feeder = panel.feeder ? circuit_of(c_.job, panel.feeder->mark) : nullptr;
         if (!feeder || has_fuses(c_, panel)) return std::nullopt;
         FeederDrop d;
         d.feeder = feeder;
@@ -104,8 +104,8 @@ private:
     }
 
     // What the panel ahead has lost where this feeder begins.
-    LegPercents ahead(Circuit const& feeder) {
-        auto const above = std::ranges::find(c_.job.panels, feeder.panel, &Panel::name);
+    LegPercents ahead(typed::Circuit const& feeder) {
+        auto const above = std::ranges::find(c_.job.panels, feeder.panel, &typed::Panel::name);
         if (above == c_.job.panels.end()) return {};
         auto const& drop = of(static_cast<std::size_t>(above - c_.job.panels.begin()));
         if (!drop) return {};
@@ -127,11 +127,11 @@ LegPercents operator+(LegPercents const& x, LegPercents const& y) {
     return {x.a + y.a, x.b + y.b, x.between + y.between};
 }
 
-RunLength run_length(Case const& c, Circuit const& circuit) {
+RunLength run_length(Case const& c, typed::Circuit const& circuit) {
     RunLength found;
     auto const run = run_of(c.job, circuit);
     found.whole = !run.empty();
-    for (Segment const& s : run) {
+    for (typed::Segment const& s : run) {
         auto const kind = cable_kind(s.kind);
         if (kind && !kind->power) break;
         if (!kind || !s.length) {
@@ -147,7 +147,7 @@ RunLength run_length(Case const& c, Circuit const& circuit) {
     return found;
 }
 
-std::optional<BranchDrop> branch_drop(Case const& c, Circuit const& circuit) {
+std::optional<BranchDrop> branch_drop(Case const& c, typed::Circuit const& circuit) {
     if (on_dc(c, circuit) || fed_panel(c.job, circuit) || draws_nothing(circuit)) return std::nullopt;
     BranchDrop d;
     d.run = run_length(c, circuit);
@@ -172,7 +172,7 @@ std::vector<std::optional<FeederDrop>> feeder_drops(Case const& c) {
     return all;
 }
 
-LegPercents feeder_percents(Circuit const& feeder, LegAmps const& at, SupplyKind kind, double ohms) {
+LegPercents feeder_percents(typed::Circuit const& feeder, LegAmps const& at, SupplyKind kind, double ohms) {
     double const to_neutral = value(volts_to_neutral(kind)), between = value(volts_between_legs(kind));
     if (feeder.poles == 1) { // one hot carries both legs of its panel
         double const percent = two_wire_drop(at.a + at.b, ohms) / to_neutral * 100;
@@ -196,9 +196,9 @@ bool is_at_fault(DropLimits const& limits, FeederDrop const& d) {
            (is_over_limit(d.own.worst(), limits.part_percent) || is_over_limit(d.total.worst(), limits.total_percent));
 }
 
-bool is_told_ahead(Case const& c, std::vector<std::optional<FeederDrop>> const& feeders, Panel const& panel) {
+bool is_told_ahead(Case const& c, std::vector<std::optional<FeederDrop>> const& feeders, typed::Panel const& panel) {
     auto const& limits = drop_limits(c.book);
-    Panel const* at = &panel;
+    typed::Panel const* at = &panel;
     for (std::size_t steps = 0; at && at->feeder && steps < feeders.size(); ++steps) {
         at = panel_of(c.job, at->feeder->panel);
         if (!at) return false;

@@ -21,7 +21,7 @@ struct RunLength {
     Length length;
     double ohms = 0; // of one conductor, one way
 };
-RunLength run_length(Case const& c, Circuit const& circuit);
+RunLength run_length(Case const& c, typed::Circuit const& circuit);
 
 // What a branch circuit loses from its panel to the end of its run, with all of its load there. Of a pair with the
 // other circuit off: its worst on two legs, and what happens every day.
@@ -35,7 +35,7 @@ struct BranchDrop {
 };
 // Nothing for feeders of panels with circuits, sources, spares, what is off, direct current, and where no load and no
 // breaker, or no cable, is known.
-std::optional<BranchDrop> branch_drop(Case const& c, Circuit const& circuit);
+std::optional<BranchDrop> branch_drop(Case const& c, typed::Circuit const& circuit);
 
 // Percent lost on each leg to neutral, and between the legs.
 struct LegPercents {
@@ -47,7 +47,7 @@ LegPercents operator+(LegPercents const& x, LegPercents const& y);
 // What the feeder of a panel loses: in the worst named situation; without one, with everything on, and then no more
 // than the share of its breaker that stands for an unknown load. On legs as they are loaded.
 struct FeederDrop {
-    Circuit const* feeder = nullptr;
+    typed::Circuit const* feeder = nullptr;
     RunLength run;
     LegPercents own, total; // total: with the feeders ahead of it
     double amperes = 0;     // of the heavier leg
@@ -63,7 +63,7 @@ struct FeederDrop {
 std::vector<std::optional<FeederDrop>> feeder_drops(Case const& c);
 
 // What it loses when its legs carry this much from such a source.
-LegPercents feeder_percents(Circuit const& feeder, LegAmps const& at, SupplyKind kind, double ohms);
+LegPercents feeder_percents(typed::Circuit const& feeder, LegAmps const& at, SupplyKind kind, double ohms);
 
 // How far a wire is pulled that a loss asks for: "all the way", or so that the terminals of a circuit on a breaker of
 // up to 20 A take what arrives there.
@@ -74,6 +74,6 @@ bool is_over_limit(double percent, Figure const& limit);
 // More is lost than the code asks for, in the feeder by itself or in all of them up to here.
 bool is_at_fault(DropLimits const& limits, FeederDrop const& drop);
 // Some feeder ahead of this panel's is at fault, and tells it. `feeders`: of each panel of the job.
-bool is_told_ahead(Case const& c, std::vector<std::optional<FeederDrop>> const& feeders, Panel const& panel);
+bool is_told_ahead(Case const& c, std::vector<std::optional<FeederDrop>> const& feeders, typed::Panel const& panel);
 
 } // namespace legwork

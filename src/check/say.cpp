@@ -18,9 +18,9 @@ Finding finding(Case const& c, std::string_view rule, Severity severity, Where w
     return f;
 }
 
-Where about(Circuit const& c, std::string key) { return {c.panel, {c.mark}, std::move(key)}; }
+Where about(typed::Circuit const& c, std::string key) { return {c.panel, {c.mark}, std::move(key)}; }
 
-Where about(Pair const& p, std::string key) {
+Where about(typed::Pair const& p, std::string key) {
     return {p.first->panel == p.second->panel ? p.first->panel : "", {p.first->mark, p.second->mark}, std::move(key)};
 }
 
@@ -44,7 +44,7 @@ std::string listed(std::vector<std::string> const& words) {
     return all;
 }
 
-std::string both(Pair const& p) { return listed({p.first->mark, p.second->mark}); }
+std::string both(typed::Pair const& p) { return listed({p.first->mark, p.second->mark}); }
 
 std::string plural(std::size_t n, std::string_view one) { return fmt::format("{} {}{}", n, one, n == 1 ? "" : "s"); }
 

@@ -28,7 +28,7 @@ std::vector<Feed>::const_iterator usual_source(std::vector<Feed> const& all) {
 }
 } // namespace
 
-std::optional<ServiceFacts> service_facts(Job const& job, Plan const& plan, Panel const& panel) {
+std::optional<ServiceFacts> service_facts(typed::Job const& job, Plan const& plan, typed::Panel const& panel) {
     auto const all = feeds(job, panel);
     auto const two_hots = usual_source(all);
     if (all.empty() || is_dc(all.front().kind)) return std::nullopt;
@@ -39,7 +39,7 @@ std::optional<ServiceFacts> service_facts(Job const& job, Plan const& plan, Pane
     facts.wye = feed.kind == SupplyKind::wye_120_208;
     hold_within(facts, panel.main, "the main");
     if (panel.feeder) {
-        if (Circuit const* c = circuit_of(job, panel.feeder->mark))
+        if (typed::Circuit const* c = circuit_of(job, panel.feeder->mark))
             hold_within(facts, c->breaker, "the feeder " + c->mark);
     } else {
         hold_within(facts, feed.amps, feed.source.empty() ? "the supply" : fmt::format("\"{}\"", feed.source));
@@ -51,14 +51,14 @@ std::optional<ServiceFacts> service_facts(Job const& job, Plan const& plan, Pane
     return facts;
 }
 
-Panel const* service_panel(Job const& job) {
-    auto const at = std::ranges::find_if(job.panels, [&](Panel const& p) {
+typed::Panel const* service_panel(typed::Job const& job) {
+    auto const at = std::ranges::find_if(job.panels, [&](typed::Panel const& p) {
         return !p.feeder && std::ranges::none_of(feeds(job, p), [](Feed const& f) { return is_dc(f.kind); });
     });
     return at == job.panels.end() ? nullptr : &*at;
 }
 
-PanelLoad panel_load(Job const& job, Plan const& plan, CodeBook const& book, Panel const& panel,
+PanelLoad panel_load(typed::Job const& job, Plan const& plan, CodeBook const& book, typed::Panel const& panel,
                      std::optional<LoadMethod> asked) {
     PanelLoad p;
     p.panel = &panel;
@@ -83,7 +83,7 @@ PanelLoad panel_load(Job const& job, Plan const& plan, CodeBook const& book, Pan
     return p;
 }
 
-PanelLoad permitted_load(Job const& job, Plan const& plan, CodeBook const& book, Panel const& panel) {
+PanelLoad permitted_load(typed::Job const& job, Plan const& plan, CodeBook const& book, typed::Panel const& panel) {
     auto usual = panel_load(job, plan, book, panel);
     if (!usual.load || usual.size.fits || !usual.load->unknown.empty()) return usual;
     for (auto const& method : load_method_names()) {

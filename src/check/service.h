@@ -11,12 +11,12 @@ namespace legwork {
 
 // What feeds the panel in the usual case: its largest source of two hots, else its first. Nothing on DC.
 // Legs as planned.
-std::optional<ServiceFacts> service_facts(Job const& job, Plan const& plan, Panel const& panel);
+std::optional<ServiceFacts> service_facts(typed::Job const& job, Plan const& plan, typed::Panel const& panel);
 // The panel whose load is meant when none is named: the first that no other panel feeds, on AC. Null on DC only.
-Panel const* service_panel(Job const& job);
+typed::Panel const* service_panel(typed::Job const& job);
 
 struct PanelLoad {
-    Panel const* panel = nullptr;
+    typed::Panel const* panel = nullptr;
     ServiceFacts facts;
     std::optional<LoadCalculation> load;
     ServiceSize size; // these three when there is a load
@@ -24,11 +24,11 @@ struct PanelLoad {
     std::string verdict;
     std::string why, fix; // when there is none
 };
-PanelLoad panel_load(Job const& job, Plan const& plan, CodeBook const& book, Panel const& panel,
+PanelLoad panel_load(typed::Job const& job, Plan const& plan, CodeBook const& book, typed::Panel const& panel,
                      std::optional<LoadMethod> asked = std::nullopt);
 
 // The same; but where the load by the usual method is above the rating and another method that the code allows for the
 // building keeps it within, by that one: the code asks that one of them does.
-PanelLoad permitted_load(Job const& job, Plan const& plan, CodeBook const& book, Panel const& panel);
+PanelLoad permitted_load(typed::Job const& job, Plan const& plan, CodeBook const& book, typed::Panel const& panel);
 
 } // namespace legwork

@@ -52,18 +52,18 @@ bool is_ac(std::vector<Feed> const& sources) {
 }
 
 // A cord or a stand-alone source on one phase is no service, nor is what another panel feeds.
-bool is_service(Panel const& panel, std::vector<Feed> const& sources) {
+bool is_service(typed::Panel const& panel, std::vector<Feed> const& sources) {
     return !panel.feeder && named_above(panel.fed_from) == Above::service &&
            std::ranges::any_of(sources, [](Feed const& f) { return has_two_hots(f.kind); });
 }
 
-std::string name_of(Circuit const& c) { return c.name.empty() ? c.mark : fmt::format("{} ({})", c.name, c.mark); }
+std::string name_of(typed::Circuit const& c) { return c.name.empty() ? c.mark : fmt::format("{} ({})", c.name, c.mark); }
 // A figure that is not known is written in by hand.
 std::string amps_or_blank(std::optional<Amps> a) { return a ? text(*a) : "____ A"; }
 
-std::vector<Circuit const*> used_as(Case const& c, Panel const& panel, std::string_view use) {
-    std::vector<Circuit const*> found;
-    for (Circuit const& circuit : c.job.circuits)
+std::vector<typed::Circuit const*> used_as(Case const& c, typed::Panel const& panel, std::string_view use) {
+    std::vector<typed::Circuit const*> found;
+    for (typed::Circuit const& circuit : c.job.circuits)
         if (circuit.panel == panel.name && circuit.use == use) found.push_back(&circuit);
     return found;
 }
@@ -73,17 +73,17 @@ void add_off(Feed const& f, std::vector<PanelSign::Off>& off) {
 }
 
 // A panel's sources, and the inlets that no source of the file is named after.
-std::vector<std::string> ways_in(Case const& c, Panel const& panel, std::vector<Feed> const& sources) {
+std::vector<std::string> ways_in(Case const& c, typed::Panel const& panel, std::vector<Feed> const& sources) {
     std::vector<std::string> names;
     for (Feed const& f : sources) names.push_back(f.source);
-    for (Circuit const* inlet : used_as(c, panel, "generator inlet"))
+    for (typed::Circuit const* inlet : used_as(c, panel, "generator inlet"))
         if (std::ranges::count(names, inlet->name) == 0) names.push_back(name_of(*inlet));
     return names;
 }
 
 // What the wire lets run for hours, where that is less than what the breaker lets; nothing where it is not, or where
 // the breaker does not belong on the wire at all.
-std::optional<Amps> lesser_continuous(Case const& c, Circuit const& circuit) {
+std::optional<Amps> lesser_continuous(Case const& c, typed::Circuit const& circuit) {
     Use const* use = use_of(circuit);
     if (!circuit.breaker || circuit.mca || circuit.mop || is_motor(circuit) || (use && use->duty_cycle)) return {};
     auto const piece = thinnest_piece(c, circuit);
@@ -99,9 +99,9 @@ std::optional<Amps> lesser_continuous(Case const& c, Circuit const& circuit) {
     return of_wire < of_breaker ? std::optional(of_wire) : std::nullopt;
 }
 
-Signs of_inlets(Case const& c, Panel const& panel) {
+Signs of_inlets(Case const& c, typed::Panel const& panel) {
     Signs found;
-    for (Circuit const* inlet : used_as(c, panel, "generator inlet"))
+    for (typed::Circuit const* inlet : used_as(c, panel, "generator inlet"))
         found.push_back({.circuit = inlet->mark, .fills = {{"amps", {amps_or_blank(inlet->breaker)}}}});
     return found;
 }
@@ -116,7 +116,7 @@ Signs of_bridged(std::vector<Feed> const& sources) {
     return found;
 }
 
-Signs of_several(Case const& c, Panel const& panel, std::vector<Feed> const& sources) {
+Signs of_several(Case const& c, typed::Panel const& panel, std::vector<Feed> const& sources) {
     auto const names = ways_in(c, panel, sources);
     if (panel.feeder || names.size() < 2) return {};
     PanelSign sign{.fills = {{"sources", names}}};
@@ -125,33 +125,33 @@ Signs of_several(Case const& c, Panel const& panel, std::vector<Feed> const& sou
     return {sign};
 }
 
-Signs of_feeder(Panel const& panel) {
+Signs of_feeder(typed::Panel const& panel) {
     if (!panel.feeder) return {};
     return {{.fills = {{"panel", {panel.feeder->panel}}, {"marks", {panel.feeder->mark}}}}};
 }
 
-Signs of_interactive(Case const& c, Panel const& panel) {
+Signs of_interactive(Case const& c, typed::Panel const& panel) {
     auto const b = backfeed_of(c, panel);
     if (b.sources.empty()) return {};
     std::vector<std::string> names, marks;
-    for (Circuit const* s : b.sources) {
+    for (typed::Circuit const* s : b.sources) {
         names.push_back(name_of(*s));
         marks.push_back(s->mark);
     }
     return {{.fills = {{"sources", names}, {"marks", marks}}}};
 }
 
-Signs of_far_sources(Case const& c, Panel const& panel) {
+Signs of_far_sources(Case const& c, typed::Panel const& panel) {
     Signs found;
     auto const b = backfeed_of(c, panel);
     if (b.leave == BackfeedLeave::none_asked || b.leave == BackfeedLeave::sum) return found;
-    for (Circuit const* s : b.sources) found.push_back({.circuit = s->mark, .fills = {{"marks", {s->mark}}}});
+    for (typed::Circuit const* s : b.sources) found.push_back({.circuit = s->mark, .fills = {{"marks", {s->mark}}}});
     return found;
 }
 
-Signs of_lesser_wires(Case const& c, Panel const& panel) {
+Signs of_lesser_wires(Case const& c, typed::Panel const& panel) {
     Signs found;
-    for (Circuit const& circuit : c.job.circuits)
+    for (typed::Circuit const& circuit : c.job.circuits)
         if (circuit.panel == panel.name)
             if (auto const most = lesser_continuous(c, circuit))
                 found.push_back(
@@ -160,7 +160,7 @@ Signs of_lesser_wires(Case const& c, Panel const& panel) {
 }
 
 // The signs of one reason, as many as the panel calls for.
-Signs called_for(Case const& c, Panel const& panel, SignFor reason) {
+Signs called_for(Case const& c, typed::Panel const& panel, SignFor reason) {
     auto const sources = feeds(c.job, panel);
     bool const service = is_service(panel, sources), dwelling = c.job.dwelling.has_value();
     auto const when = [](bool yes, PanelSign sign) { return yes ? Signs{std::move(sign)} : Signs{}; };
@@ -181,7 +181,7 @@ Signs called_for(Case const& c, Panel const& panel, SignFor reason) {
 }
 } // namespace
 
-std::vector<PanelSign> signs_of(Case const& c, Panel const& panel) {
+std::vector<PanelSign> signs_of(Case const& c, typed::Panel const& panel) {
     Signs all;
     if (!is_ac(feeds(c.job, panel))) return all;
     for (Sign const& sign : signs()) {

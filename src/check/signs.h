@@ -27,7 +27,7 @@ struct PanelSign {
 };
 
 // Asked or advised for this panel, in the order of the table; none for a DC panel.
-std::vector<PanelSign> signs_of(Case const& c, Panel const& panel);
+std::vector<PanelSign> signs_of(Case const& c, typed::Panel const& panel);
 // In "en", "fr" or "es": one paragraph, no full stop at its end.
 std::string text(PanelSign const& sign, std::string_view language);
 

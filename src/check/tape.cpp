@@ -47,7 +47,7 @@ std::string kind_of(CableRun const& run) {
 }
 
 Finding told(Case const& c, std::string_view rule, Severity severity, Remarked const& r) {
-    Circuit const* first = circuit_of(c.job, r.run->circuits.front());
+    typed::Circuit const* first = circuit_of(c.job, r.run->circuits.front());
     Finding f = finding(c, rule, severity, {first ? first->panel : "", r.run->circuits, "cable"});
     if (first && !first->colors.empty()) f.where.key = "colors";
     f.reference = r.wire->reference;
@@ -68,7 +68,7 @@ std::string wrap(Conductor const& wire) {
 void add_loops(Case const& c, std::vector<CableRun> const& runs, Findings& found) {
     auto const& row = c.book.remarking.white_in_switch_loop;
     if (row.as == Remarking::not_asked) return;
-    for (Circuit const& circuit : c.job.circuits) {
+    for (typed::Circuit const& circuit : c.job.circuits) {
         bool const listed = std::ranges::any_of(runs, [&](CableRun const& r) {
             return r.segment > 0 && r.mark == circuit.mark &&
                    std::ranges::find(r.conductors, ConductorJob::switched, &Conductor::job) != r.conductors.end();

@@ -29,7 +29,7 @@ struct Easement {
 
 // A motor alone on its circuit: said so, or a pump on a circuit of its own. Compressors go by their nameplate (mca,
 // mop); receptacles, and a neutral shared with something else, by their wire.
-bool only_a_motor(Case const& c, Circuit const& circuit) {
+bool only_a_motor(Case const& c, typed::Circuit const& circuit) {
     Use const* use = use_of(circuit);
     bool const compressor = use && (use->demand == Demand::cooling || use->demand == Demand::heat_pump);
     bool const motor = circuit.motor.value_or(use && use->motor && use->dedicated);
@@ -58,8 +58,8 @@ Easement welder(Case const& c, WireRating const& wire) {
 }
 
 // A feeder that carries all of one dwelling: the only load of its panel.
-Easement dwelling_feeder_of(Case const& c, Circuit const& circuit, WireRating const& wire) {
-    bool const alone = std::ranges::none_of(c.job.circuits, [&](Circuit const& o) {
+Easement dwelling_feeder_of(Case const& c, typed::Circuit const& circuit, WireRating const& wire) {
+    bool const alone = std::ranges::none_of(c.job.circuits, [&](typed::Circuit const& o) {
         Use const* use = use_of(o);
         return o.panel == circuit.panel && o.mark != circuit.mark && o.use != "spare" && !(use && use->source);
     });
@@ -73,7 +73,7 @@ Easement dwelling_feeder_of(Case const& c, Circuit const& circuit, WireRating co
             "as a feeder of a whole dwelling it may do (from memory)"};
 }
 
-Easement easement(Case const& c, Circuit const& circuit, WireRating const& wire) {
+Easement easement(Case const& c, typed::Circuit const& circuit, WireRating const& wire) {
     Use const* use = use_of(circuit);
     if (use && use->heating && c.book.heating_breaker_percent.value > 100) return heating(c, wire);
     if (use && use->duty_cycle) return welder(c, wire);
@@ -87,7 +87,7 @@ std::string where_thin(ThinnestPiece const& piece) {
     return piece.after.empty() ? fmt::format(" after box {}", piece.segment) : " after " + piece.after;
 }
 
-std::string remedy(Case const& c, Circuit const& circuit, WireRating const& wire) {
+std::string remedy(Case const& c, typed::Circuit const& circuit, WireRating const& wire) {
     auto const draw = draw_of(c, circuit);
     auto const gauge = gauge_for(c, circuit, *circuit.breaker, 0_A);
     std::string larger =
@@ -99,7 +99,7 @@ std::string remedy(Case const& c, Circuit const& circuit, WireRating const& wire
     return fmt::format("Fit a {} breaker, or {}.", amps(value(wire.breaker)), larger);
 }
 
-Finding too_large(Case const& c, Circuit const& circuit, ThinnestPiece const& piece, WireRating const& wire,
+Finding too_large(Case const& c, typed::Circuit const& circuit, ThinnestPiece const& piece, WireRating const& wire,
                   Easement const& ease) {
     bool const eased = !ease.topic.empty() && *circuit.breaker <= ease.warned_up_to;
     Finding f = finding(c, "wire-breaker-fits", eased ? Severity::warning : Severity::error, about(circuit, "breaker"),
@@ -116,7 +116,7 @@ Finding too_large(Case const& c, Circuit const& circuit, ThinnestPiece const& pi
     return f;
 }
 
-Finding not_made(Case const& c, Circuit const& circuit, ThinnestPiece const& piece) {
+Finding not_made(Case const& c, typed::Circuit const& circuit, ThinnestPiece const& piece) {
     Finding f =
         finding(c, "wire-breaker-fits", Severity::error, about(circuit, "metal"), "wire-breaker-fits/aluminium");
     f.message =
@@ -126,7 +126,7 @@ Finding not_made(Case const& c, Circuit const& circuit, ThinnestPiece const& pie
 }
 
 // Extra-low-voltage and data cable on a power circuit. Further out a power supply may stand between: a warning.
-std::optional<Finding> no_power_cable(Case const& c, Circuit const& circuit) {
+std::optional<Finding> no_power_cable(Case const& c, typed::Circuit const& circuit) {
     auto const run = run_of(c.job, circuit);
     for (std::size_t i = 0; i < run.size(); ++i) {
         auto const kind = cable_kind(run[i].kind);
@@ -143,7 +143,7 @@ std::optional<Finding> no_power_cable(Case const& c, Circuit const& circuit) {
 }
 
 // Of an air conditioner or heat pump: breaker up to mop, wire from mca. True when the nameplate settles both.
-bool by_nameplate(Case const& c, Circuit const& circuit, WireRating const& wire, Findings& found) {
+bool by_nameplate(Case const& c, typed::Circuit const& circuit, WireRating const& wire, Findings& found) {
     auto const report = [&](std::string message, std::string fix, std::string key) {
         found.push_back(finding(c, "wire-breaker-fits", Severity::error, about(circuit, std::move(key)),
                                 "wire-breaker-fits/nameplate"));
@@ -165,7 +165,7 @@ bool by_nameplate(Case const& c, Circuit const& circuit, WireRating const& wire,
     return found.size() > before || (circuit.mop && circuit.mca);
 }
 
-void judge(Case const& c, Circuit const& circuit, Findings& found) {
+void judge(Case const& c, typed::Circuit const& circuit, Findings& found) {
     if (auto f = no_power_cable(c, circuit)) found.push_back(std::move(*f));
     auto const piece = thinnest_piece(c, circuit);
     if (!piece || !circuit.breaker) return;
@@ -178,7 +178,7 @@ void judge(Case const& c, Circuit const& circuit, Findings& found) {
 }
 } // namespace
 
-std::optional<std::string_view> stands_by(Case const& c, Circuit const& circuit, WireRating const& wire) {
+std::optional<std::string_view> stands_by(Case const& c, typed::Circuit const& circuit, WireRating const& wire) {
     Findings faults;
     bool const settled = by_nameplate(c, circuit, wire, faults);
     if (!faults.empty()) return std::nullopt;
@@ -191,7 +191,7 @@ std::optional<std::string_view> stands_by(Case const& c, Circuit const& circuit,
 
 Findings wire_breaker_fits(Case const& c) {
     Findings found;
-    for (Circuit const& circuit : c.job.circuits)
+    for (typed::Circuit const& circuit : c.job.circuits)
         if (!on_dc(c, circuit)) judge(c, circuit, found);
     return found;
 }

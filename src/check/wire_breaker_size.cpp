@@ -39,22 +39,22 @@ Finding odd_size(Case const& c, Where where, std::string const& whose, Amps rati
 }
 
 // One two-pole breaker of a pair is one breaker.
-bool told_with_first(Case const& c, Circuit const& circuit) {
-    Circuit const* p = partner(c.job, circuit);
+bool told_with_first(Case const& c, typed::Circuit const& circuit) {
+    typed::Circuit const* p = partner(c.job, circuit);
     return p && p < &circuit && p->breaker == circuit.breaker;
 }
 } // namespace
 
 Findings wire_breaker_size(Case const& c) {
     Findings found;
-    for (Panel const& panel : c.job.panels)
+    for (typed::Panel const& panel : c.job.panels)
         if (panel.main && !has_fuses(c, panel) && !is_standard(c.book, *panel.main))
             found.push_back(odd_size(c, {panel.name, {}, "main"}, fmt::format("The main of panel \"{}\"", panel.name),
                                      *panel.main));
-    for (Circuit const& circuit : c.job.circuits) {
+    for (typed::Circuit const& circuit : c.job.circuits) {
         if (!circuit.breaker || on_dc(c, circuit) || is_standard(c.book, *circuit.breaker)) continue;
         if (told_with_first(c, circuit)) continue;
-        Circuit const* p = partner(c.job, circuit);
+        typed::Circuit const* p = partner(c.job, circuit);
         bool const both_alike = p && p->breaker == circuit.breaker;
         Where where = about(circuit, "breaker");
         if (both_alike) where.circuits.push_back(p->mark);

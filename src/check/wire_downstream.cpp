@@ -16,13 +16,13 @@
 namespace legwork {
 
 namespace {
-bool told_by_its_wire(Case const& c, Circuit const& circuit) {
+bool told_by_its_wire(Case const& c, typed::Circuit const& circuit) {
     Use const* use = use_of(circuit);
     bool const whole_dwelling = c.job.dwelling && fed_panel(c.job, circuit);
     return !is_motor(circuit) && !(use && use->duty_cycle) && !circuit.mca && !circuit.mop && !whole_dwelling;
 }
 
-std::optional<Amps> largest_breaker(Case const& c, Circuit const& circuit, Gauge gauge) {
+std::optional<Amps> largest_breaker(Case const& c, typed::Circuit const& circuit, Gauge gauge) {
     if (!told_by_its_wire(c, circuit)) return std::nullopt;
     auto const rating = wire_rating(c, circuit, gauge);
     if (!rating) return std::nullopt;
@@ -35,7 +35,7 @@ std::string where_it_begins(ThinnestPiece const& piece) {
 }
 } // namespace
 
-std::optional<SmallerWire> smaller_wire(Case const& c, Circuit const& circuit) {
+std::optional<SmallerWire> smaller_wire(Case const& c, typed::Circuit const& circuit) {
     auto const piece = thinnest_piece(c, circuit);
     if (!piece || on_dc(c, circuit)) return std::nullopt;
     SmallerWire found{*piece, piece->gauge, std::nullopt};
@@ -55,7 +55,7 @@ std::string largest_breaker_words(SmallerWire const& wire) {
 
 Findings wire_smaller_downstream(Case const& c) {
     Findings found;
-    for (Circuit const& circuit : c.job.circuits) {
+    for (typed::Circuit const& circuit : c.job.circuits) {
         auto const wire = smaller_wire(c, circuit);
         if (!wire) continue;
         if (wire->largest_breaker && circuit.breaker > *wire->largest_breaker) continue; // wire-breaker-fits speaks

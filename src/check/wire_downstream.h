@@ -16,7 +16,7 @@ struct SmallerWire {
     std::optional<Amps> largest_breaker;
 };
 // Nothing when no known piece of the run is smaller than one before it. The shared home run of a pair counts for both.
-std::optional<SmallerWire> smaller_wire(Case const& c, Circuit const& circuit);
+std::optional<SmallerWire> smaller_wire(Case const& c, typed::Circuit const& circuit);
 // "max 15 A: 14 AWG downstream", as the directory has it; empty when there is no such breaker.
 std::string largest_breaker_words(SmallerWire const& wire);
 

@@ -33,7 +33,7 @@ std::string over_run(Case const& c, RunLength const& run) {
 }
 
 // "pull 12 AWG all the way (2.6 %)": what brings a loss of `now` percent down to `limit`; empty where no wire does.
-std::string larger_wire(RunLength const& run, Circuit const& circuit, double now, double limit) {
+std::string larger_wire(RunLength const& run, typed::Circuit const& circuit, double now, double limit) {
     auto const gauge = limit > 0 ? gauge_within(run.pieces, run.ohms * limit / now) : std::nullopt;
     if (!gauge) return {};
     auto larger = run.pieces;
@@ -48,7 +48,7 @@ public:
     explicit Drops(Case const& c) : c_(c), limits_(drop_limits(c.book)), feeders_(feeder_drops(c)) {}
 
     Findings find() {
-        for (Panel const& panel : c_.job.panels) {
+        for (typed::Panel const& panel : c_.job.panels) {
             auto const& drop = drop_of(panel);
             bool const at_fault = drop && is_at_fault(limits_, *drop), ahead = is_told_ahead(c_, feeders_, panel);
             if (at_fault && (is_over_by_itself(*drop) || !ahead)) found_.push_back(feeder(panel, *drop));
@@ -69,7 +69,7 @@ private:
     }
 
     // The legs, or the two hots, that the circuit hangs on.
-    double on(LegPercents const& p, Panel const& panel, Circuit const& circuit) const {
+    double on(LegPercents const& p, typed::Panel const& panel, typed::Circuit const& circuit) const {
         if (circuit.poles == 2) return p.between;
         Placement const* at = placement_of(c_.plan, circuit.mark);
         if (!at || at->slots.empty()) return std::max(p.a, p.b);
@@ -78,12 +78,12 @@ private:
 
     // Of the branches of this panel that are within their own limit, the one that ends with the most lost.
     struct Worst {
-        Circuit const* circuit = nullptr;
+        typed::Circuit const* circuit = nullptr;
         double percent = 0;
     };
-    Worst worst_branch(Panel const& panel, LegPercents const& ahead) const {
+    Worst worst_branch(typed::Panel const& panel, LegPercents const& ahead) const {
         Worst worst;
-        for (Circuit const& circuit : c_.job.circuits) {
+        for (typed::Circuit const& circuit : c_.job.circuits) {
             if (circuit.panel != panel.name) continue;
             auto const d = branch_drop(c_, circuit);
             if (!d || is_over_limit(d->percent(), limits_.part_percent)) continue;
@@ -94,11 +94,11 @@ private:
     }
 
     bool is_over_by_itself(FeederDrop const& d) const { return is_over_limit(d.own.worst(), limits_.part_percent); }
-    std::optional<FeederDrop> const& drop_of(Panel const& panel) const {
+    std::optional<FeederDrop> const& drop_of(typed::Panel const& panel) const {
         return feeders_[static_cast<std::size_t>(&panel - c_.job.panels.data())];
     }
 
-    Finding feeder(Panel const& panel, FeederDrop const& d) const {
+    Finding feeder(typed::Panel const& panel, FeederDrop const& d) const {
         auto f = made(about(*d.feeder, "length"), "wire-drop/feeder");
         f.message = fmt::format("The feeder {} of panel \"{}\" loses {} of its voltage at {}{} {}, wire at {:.0f} °C",
                                 d.feeder->mark, panel.name, percent(d.own.worst()), amps(d.amperes), load_words(d),
@@ -125,9 +125,9 @@ private:
         return c_.job.situations.empty() ? std::string() : " " + in_situation(d.situation);
     }
 
-    void judge_branches(Panel const& panel, std::optional<FeederDrop> const& feeder, bool feeder_told) {
-        std::vector<std::pair<Circuit const*, double>> by_sum;
-        for (Circuit const& circuit : c_.job.circuits) {
+    void judge_branches(typed::Panel const& panel, std::optional<FeederDrop> const& feeder, bool feeder_told) {
+        std::vector<std::pair<typed::Circuit const*, double>> by_sum;
+        for (typed::Circuit const& circuit : c_.job.circuits) {
             if (circuit.panel != panel.name) continue;
             auto const d = branch_drop(c_, circuit);
             if (!d) continue;
@@ -141,12 +141,12 @@ private:
         if (!by_sum.empty()) found_.push_back(together(panel, *feeder, by_sum));
     }
 
-    Finding branch(Circuit const& circuit, BranchDrop const& d, double sum) const {
+    Finding branch(typed::Circuit const& circuit, BranchDrop const& d, double sum) const {
         auto f = made(about(circuit, "length"), {});
         std::string load;
         if (!d.load_known)
             load = fmt::format(" ({} % of its breaker, its load not being known)", limits_.unknown_percent.value);
-        if (Circuit const* p = partner(c_.job, circuit)) load += fmt::format(" with {} off", p->mark);
+        if (typed::Circuit const* p = partner(c_.job, circuit)) load += fmt::format(" with {} off", p->mark);
         f.message = fmt::format("{} loses {} of its voltage ({:.1f} V of {} V) at {}{} {}, wire at {:.0f} °C: more "
                                 "than {} %",
                                 circuit.mark, percent(d.percent()), d.volts, d.of.count, amps(d.amperes), load,
@@ -166,7 +166,7 @@ private:
         return sum > 0 ? std::min(part, static_cast<double>(limits_.total_percent.value) - (sum - d.percent())) : part;
     }
 
-    void add_dwelling_table(Finding& f, Circuit const& circuit) const {
+    void add_dwelling_table(Finding& f, typed::Circuit const& circuit) const {
         Use const* use = use_of(circuit);
         if (!c_.job.dwelling || limits_.dwelling_lengths.empty() || !use || !(use->lighting || use->receptacle)) return;
         f.fix += fmt::format(" Or look its length up in {}: a dwelling's lighting and general-use circuits may go by "
@@ -174,8 +174,8 @@ private:
                              limits_.dwelling_lengths);
     }
 
-    Finding together(Panel const& panel, FeederDrop const& d,
-                     std::vector<std::pair<Circuit const*, double>> const& over) const {
+    Finding together(typed::Panel const& panel, FeederDrop const& d,
+                     std::vector<std::pair<typed::Circuit const*, double>> const& over) const {
         Where where{panel.name, {}, "length"};
         std::vector<std::string> words;
         double worst = 0;

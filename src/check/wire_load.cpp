@@ -32,7 +32,7 @@ std::string_view load_topic(Case const& c, Sides const& s) {
 }
 
 // "Fit a 40 A breaker on 8 AWG": never a smaller breaker than today's.
-std::string larger(Case const& c, Circuit const& circuit, Needed const& n) {
+std::string larger(Case const& c, typed::Circuit const& circuit, Needed const& n) {
     auto const size = standard_breaker_at_or_above(c.book, std::max(n.breaker, circuit.breaker.value_or(0_A)));
     auto const gauge = size ? gauge_for(c, circuit, *size, n.wire) : std::nullopt;
     if (!size || !gauge) return "split the load over two circuits";
@@ -100,7 +100,7 @@ std::optional<Finding> too_continuous(Case const& c, Sides const& s) {
 
 Findings wire_load_fits(Case const& c) {
     Findings found;
-    for (Circuit const& circuit : c.job.circuits) {
+    for (typed::Circuit const& circuit : c.job.circuits) {
         auto const s = sides(c, circuit);
         if (!s) continue;
         if (over_breaker(*s) || over_wire(c, *s))
@@ -113,7 +113,7 @@ Findings wire_load_fits(Case const& c) {
 
 Findings wire_continuous(Case const& c) {
     Findings found;
-    for (Circuit const& circuit : c.job.circuits)
+    for (typed::Circuit const& circuit : c.job.circuits)
         if (auto const s = sides(c, circuit))
             if (auto f = too_continuous(c, *s)) found.push_back(std::move(*f));
     return found;

@@ -17,7 +17,7 @@ std::string_view topic_of(Use const& use) {
 }
 } // namespace
 
-std::optional<Sides> sides(Case const& c, Circuit const& circuit) {
+std::optional<Sides> sides(Case const& c, typed::Circuit const& circuit) {
     Use const* use = use_of(circuit);
     if (on_dc(c, circuit) || feeds_loads(c, circuit) || (use && use->source)) return std::nullopt;
     auto const draw = draw_of(c, circuit);
@@ -37,7 +37,7 @@ Amps good_for(Case const& c, Sides const& s, WireRating const& wire) {
     return wire_in_full(c, s) ? wire.base : wire.ampacity;
 }
 
-std::optional<Continuous> continuous(Case const& c, Circuit const& circuit) {
+std::optional<Continuous> continuous(Case const& c, typed::Circuit const& circuit) {
     Use const* use = use_of(circuit);
     if (circuit.mca) return std::nullopt; // has the quarter in it
     if (circuit.continuous)
@@ -50,7 +50,7 @@ std::optional<Continuous> continuous(Case const& c, Circuit const& circuit) {
     return Continuous{"presumed continuous", "wire-continuous/presumed", Severity::warning};
 }
 
-std::optional<Amps> least_for_range(Case const& c, Circuit const& circuit) {
+std::optional<Amps> least_for_range(Case const& c, typed::Circuit const& circuit) {
     Use const* use = use_of(circuit);
     auto const& range = c.book.range;
     if (!use || !use->branch_demand || !range.large_from_va || !circuit.load) return std::nullopt;

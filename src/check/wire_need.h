@@ -14,13 +14,13 @@ namespace legwork {
 
 // A circuit and what it draws; `wire` is missing when no power cable of the run is known.
 struct Sides {
-    Circuit const& circuit;
+    typed::Circuit const& circuit;
     Use const* use;
     Draw draw;
     std::optional<WireRating> wire;
 };
 // Nothing for direct current, sources, feeders of panels with circuits, and where no load is known.
-std::optional<Sides> sides(Case const& c, Circuit const& circuit);
+std::optional<Sides> sides(Case const& c, typed::Circuit const& circuit);
 
 // What its wire must carry: a motor's current and a quarter more, unless the nameplate (mca) has that in it.
 Amps on_the_wire(Case const& c, Sides const& s);
@@ -35,10 +35,10 @@ struct Continuous {
     std::string_view words, topic;
     Severity severity = Severity::error;
 };
-std::optional<Continuous> continuous(Case const& c, Circuit const& circuit);
+std::optional<Continuous> continuous(Case const& c, typed::Circuit const& circuit);
 
 // A household range of a certain size has its least breaker, whatever its demand.
-std::optional<Amps> least_for_range(Case const& c, Circuit const& circuit);
+std::optional<Amps> least_for_range(Case const& c, typed::Circuit const& circuit);
 
 // What breaker and wire must be good for, so that neither rule speaks.
 struct Needed {

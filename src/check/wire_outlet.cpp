@@ -18,7 +18,7 @@ namespace legwork {
 
 namespace {
 // A neutral lies in the home run as it is made.
-bool has_neutral(std::vector<CableRun> const& runs, Circuit const& c) {
+bool has_neutral(std::vector<CableRun> const& runs, typed::Circuit const& c) {
     return std::ranges::any_of(runs, [&](CableRun const& run) {
         return run.segment == 0 && run.missing_hots == 0 && run.missing_neutrals == 0 &&
                std::ranges::find(run.circuits, c.mark) != run.circuits.end() &&
@@ -28,7 +28,7 @@ bool has_neutral(std::vector<CableRun> const& runs, Circuit const& c) {
 
 // 120 V types on two poles have a place only beside a neutral; 240 V types on one pole only in a pair, between its
 // hots.
-bool volts_fit(Case const& c, std::vector<CableRun> const& runs, Circuit const& circuit, Receptacle const& r) {
+bool volts_fit(Case const& c, std::vector<CableRun> const& runs, typed::Circuit const& circuit, Receptacle const& r) {
     if (r.hots == 2) return circuit.poles == 2 || partner(c.job, circuit);
     if (circuit.poles == 1) return true;
     if (r.never_two_pole) return false;
@@ -37,15 +37,15 @@ bool volts_fit(Case const& c, std::vector<CableRun> const& runs, Circuit const& 
     return beside_240 || has_neutral(runs, circuit); // beside 240 V outlets wire-conductors asks for the neutral
 }
 
-std::string between_hots(Case const& c, Circuit const& circuit) {
-    Panel const* panel = panel_of(c.job, circuit.panel);
+std::string between_hots(Case const& c, typed::Circuit const& circuit) {
+    typed::Panel const* panel = panel_of(c.job, circuit.panel);
     if (panel)
         for (Feed const& feed : feeds(c.job, *panel))
             if (has_two_hots(feed.kind)) return fmt::format("{} V", volts_between_legs(feed.kind).count);
     return "240 V";
 }
 
-Finding wrong_volts(Case const& c, Circuit const& circuit, Receptacle const& r) {
+Finding wrong_volts(Case const& c, typed::Circuit const& circuit, Receptacle const& r) {
     Finding f = finding(c, "wire-outlet", Severity::error, about(circuit, "outlets"));
     f.never_accepted = true;
     bool const too_much = circuit.poles == 2;
@@ -68,7 +68,7 @@ ReceptacleRow row_for(CodeBook const& book, int breaker) {
 }
 
 // The one receptacle of a circuit, and not a duplex.
-bool is_lone(Circuit const& c, Receptacle const& r) {
+bool is_lone(typed::Circuit const& c, Receptacle const& r) {
     return (c.single || r.single) && c.outlets.size() == 1 && c.outlet_count.value_or(1) <= 1;
 }
 
@@ -76,7 +76,7 @@ std::string ratings(ReceptacleRow const& row) {
     return row.least == row.most ? fmt::format("{} A", row.least) : fmt::format("{} A to {} A", row.least, row.most);
 }
 
-std::optional<Finding> wrong_amperes(Case const& c, Circuit const& circuit, Receptacle const& r) {
+std::optional<Finding> wrong_amperes(Case const& c, typed::Circuit const& circuit, Receptacle const& r) {
     if (!circuit.breaker) return std::nullopt;
     Amps const breaker = *circuit.breaker;
     auto const row = row_for(c.book, static_cast<int>((breaker.count + 999) / 1000));
@@ -100,7 +100,7 @@ std::optional<Finding> wrong_amperes(Case const& c, Circuit const& circuit, Rece
     return f;
 }
 
-std::optional<Finding> no_ground(Case const& c, Circuit const& circuit, Receptacle const& r) {
+std::optional<Finding> no_ground(Case const& c, typed::Circuit const& circuit, Receptacle const& r) {
     if (r.ground || circuit.existing) return std::nullopt;
     Finding f = finding(c, "wire-outlet", Severity::warning, about(circuit, "outlets"), "wire-outlet/no-ground");
     f.message = fmt::format("{}: {} has no ground; it stands in old work only.", circuit.mark, r.name);
@@ -110,7 +110,7 @@ std::optional<Finding> no_ground(Case const& c, Circuit const& circuit, Receptac
 }
 
 // The first piece of its run that lacks a conductor.
-CableRun const* lacking(std::vector<CableRun> const& runs, Circuit const& c) {
+CableRun const* lacking(std::vector<CableRun> const& runs, typed::Circuit const& c) {
     auto const at = std::ranges::find_if(runs, [&](CableRun const& run) {
         return run.missing_hots + run.missing_neutrals > 0 && run.circuits == std::vector{c.mark};
     });
@@ -118,23 +118,23 @@ CableRun const* lacking(std::vector<CableRun> const& runs, Circuit const& c) {
 }
 
 // Nobody said what it needs: a range or a dryer usually has a neutral.
-bool known_by_use_only(Circuit const& circuit) {
+bool known_by_use_only(typed::Circuit const& circuit) {
     return circuit.poles == 2 && receptacles_named(circuit.outlets).empty() && circuit.third.empty() &&
            circuit.hot.empty();
 }
 
-std::string_view conductors_topic(Circuit const& circuit) {
+std::string_view conductors_topic(typed::Circuit const& circuit) {
     Use const* use = use_of(circuit);
     bool const range_or_dryer = use && use->uses_neutral_at_240 && !use->source;
     return circuit.poles == 2 && range_or_dryer ? "wire-conductors/four-wire" : "wire-conductors";
 }
 
-std::string wanted(Case const& c, Circuit const& circuit) {
+std::string wanted(Case const& c, typed::Circuit const& circuit) {
     if (circuit.poles == 1) return "a hot and a neutral";
     return needs_neutral(c.job, circuit) ? "two hots and a neutral" : "two hots";
 }
 
-Finding too_few(Case const& c, Circuit const& circuit, CableRun const& run) {
+Finding too_few(Case const& c, typed::Circuit const& circuit, CableRun const& run) {
     bool const by_use = known_by_use_only(circuit);
     Finding f = finding(c, "wire-conductors", by_use ? Severity::warning : unless_existing(circuit.existing),
                         about(circuit, "cable"), conductors_topic(circuit));
@@ -152,7 +152,7 @@ Finding too_few(Case const& c, Circuit const& circuit, CableRun const& run) {
 }
 } // namespace
 
-bool outlets_take_breaker(Case const& c, Circuit const& circuit) {
+bool outlets_take_breaker(Case const& c, typed::Circuit const& circuit) {
     return std::ranges::none_of(receptacles_named(circuit.outlets),
                                 [&](Receptacle const* r) { return wrong_amperes(c, circuit, *r).has_value(); });
 }
@@ -160,7 +160,7 @@ bool outlets_take_breaker(Case const& c, Circuit const& circuit) {
 Findings wire_outlet(Case const& c) {
     Findings found;
     auto const runs = cable_runs(c.job, c.book);
-    for (Circuit const& circuit : c.job.circuits) {
+    for (typed::Circuit const& circuit : c.job.circuits) {
         if (on_dc(c, circuit)) continue;
         std::vector<std::string_view> told; // a type listed twice is one fault
         for (Receptacle const* r : receptacles_named(circuit.outlets)) {
@@ -180,7 +180,7 @@ Findings wire_outlet(Case const& c) {
 Findings wire_conductors(Case const& c) {
     Findings found;
     auto const runs = cable_runs(c.job, c.book);
-    for (Circuit const& circuit : c.job.circuits) {
+    for (typed::Circuit const& circuit : c.job.circuits) {
         if (on_dc(c, circuit) || fed_panel(c.job, circuit)) continue; // a feeder is panel-feeder-wires' question
         CableRun const* run = lacking(runs, circuit);
         if (!run) continue;

@@ -12,14 +12,14 @@
 namespace legwork {
 
 namespace {
-int outlets_of(Circuit const& c) { return c.outlet_count.value_or(static_cast<int>(c.outlets.size())); }
+int outlets_of(typed::Circuit const& c) { return c.outlet_count.value_or(static_cast<int>(c.outlets.size())); }
 } // namespace
 
 Findings wire_outlet_count(Case const& c) {
     Findings found;
     OutletCount const* limit = outlet_count(c.book);
     if (!limit) return found;
-    for (Circuit const& circuit : c.job.circuits) {
+    for (typed::Circuit const& circuit : c.job.circuits) {
         bool const known = circuit.load || circuit.measured;
         if (known || circuit.poles != 1 || on_dc(c, circuit)) continue;
         if (!circuit.breaker || *circuit.breaker > limit->breaker || outlets_of(circuit) <= limit->most) continue;

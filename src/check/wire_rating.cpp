@@ -16,7 +16,7 @@ namespace legwork {
 
 namespace {
 // More than one receptacle for what people plug in; a duplex counts as two.
-bool several_receptacles(Circuit const& c) {
+bool several_receptacles(typed::Circuit const& c) {
     if (c.outlet_count.value_or(0) > 1) return true;
     int count = 0;
     for (std::string const& name : c.outlets)
@@ -26,29 +26,29 @@ bool several_receptacles(Circuit const& c) {
 }
 
 // Non-metallic sheathed cable is made of copper up to 2 AWG; larger, and aluminium, is service-entrance cable.
-bool is_sheathed_cable(Case const& c, Circuit const& circuit, Gauge gauge) {
+bool is_sheathed_cable(Case const& c, typed::Circuit const& circuit, Gauge gauge) {
     return wiring_of(c.job, circuit) == Wiring::cable && circuit.metal == Metal::copper && gauge <= Gauge::awg2;
 }
 
-int terminal_column(Case const& c, Circuit const& circuit, Gauge gauge) {
+int terminal_column(Case const& c, typed::Circuit const& circuit, Gauge gauge) {
     bool const large = gauge > Gauge::awg1 || circuit.breaker.value_or(0_A) > 100_A;
     return large ? std::max(circuit.terminals, c.book.terminals_above_100_a) : circuit.terminals;
 }
 
-Volts volts_of(Circuit const& circuit, Feed const& feed) {
+Volts volts_of(typed::Circuit const& circuit, Feed const& feed) {
     if (circuit.poles == 1) return volts_to_neutral(feed.kind);
     return has_two_hots(feed.kind) ? volts_between_legs(feed.kind) : 240_V;
 }
 
 // Between the phases of a wye, resistance heat made for 240 V gives less.
-VoltAmperes drawn(Circuit const& circuit, VoltAmperes load, Volts volts) {
+VoltAmperes drawn(typed::Circuit const& circuit, VoltAmperes load, Volts volts) {
     Use const* use = use_of(circuit);
     if (circuit.poles == 1 || volts == 240_V || !use || !use->heating) return load;
     return {load.count * volts.count * volts.count / (240 * 240)};
 }
 } // namespace
 
-std::optional<WireRating> wire_rating(Case const& c, Circuit const& circuit, Gauge gauge) {
+std::optional<WireRating> wire_rating(Case const& c, typed::Circuit const& circuit, Gauge gauge) {
     WireRating r;
     r.gauge = gauge;
     r.metal = circuit.metal;
@@ -76,7 +76,7 @@ std::optional<WireRating> wire_rating(Case const& c, Circuit const& circuit, Gau
     return r;
 }
 
-std::optional<Gauge> gauge_for(Case const& c, Circuit const& circuit, Amps breaker, Amps carries) {
+std::optional<Gauge> gauge_for(Case const& c, typed::Circuit const& circuit, Amps breaker, Amps carries) {
     for (auto const& g : kGauges) {
         auto const rating = wire_rating(c, circuit, g.gauge);
         if (rating && rating->breaker >= breaker && rating->base >= carries) return g.gauge;
@@ -94,7 +94,7 @@ std::string wire_name(Gauge gauge, Metal metal) {
     return fmt::format("{} AWG{}", name(gauge), metal == Metal::aluminium ? " aluminium" : "");
 }
 
-std::optional<ThinnestPiece> thinnest_piece(Case const& c, Circuit const& circuit) {
+std::optional<ThinnestPiece> thinnest_piece(Case const& c, typed::Circuit const& circuit) {
     std::optional<ThinnestPiece> thinnest;
     auto const run = run_of(c.job, circuit);
     for (std::size_t i = 0; i < run.size(); ++i) {
@@ -105,38 +105,38 @@ std::optional<ThinnestPiece> thinnest_piece(Case const& c, Circuit const& circui
     return thinnest;
 }
 
-Use const* use_of(Circuit const& circuit) { return use_named(circuit.use); }
+Use const* use_of(typed::Circuit const& circuit) { return use_named(circuit.use); }
 
-bool is_motor(Circuit const& circuit) {
+bool is_motor(typed::Circuit const& circuit) {
     Use const* use = use_of(circuit);
     return circuit.motor.value_or(use && use->motor);
 }
 
-bool has_fuses(Case const& c, Panel const& panel) {
+bool has_fuses(Case const& c, typed::Panel const& panel) {
     auto const sources = feeds(c.job, panel);
     return !sources.empty() && std::ranges::all_of(sources, [](Feed const& f) { return is_dc(f.kind); });
 }
 
-bool on_dc(Case const& c, Circuit const& circuit) {
-    Panel const* panel = panel_of(c.job, circuit.panel);
+bool on_dc(Case const& c, typed::Circuit const& circuit) {
+    typed::Panel const* panel = panel_of(c.job, circuit.panel);
     return panel && has_fuses(c, *panel);
 }
 
-bool feeds_loads(Case const& c, Circuit const& circuit) {
-    Panel const* fed = fed_panel(c.job, circuit);
-    return fed && std::ranges::any_of(c.job.circuits, [&](Circuit const& o) { return o.panel == fed->name; });
+bool feeds_loads(Case const& c, typed::Circuit const& circuit) {
+    typed::Panel const* fed = fed_panel(c.job, circuit);
+    return fed && std::ranges::any_of(c.job.circuits, [&](typed::Circuit const& o) { return o.panel == fed->name; });
 }
 
-Volts lowest_volts(Case const& c, Circuit const& circuit) {
+Volts lowest_volts(Case const& c, typed::Circuit const& circuit) {
     Volts least = 0_V;
-    if (Panel const* panel = panel_of(c.job, circuit.panel))
+    if (typed::Panel const* panel = panel_of(c.job, circuit.panel))
         for (Feed const& feed : feeds(c.job, *panel))
             if (Volts const volts = volts_of(circuit, feed); least == 0_V || volts < least) least = volts;
     return least;
 }
 
-std::optional<Draw> draw_of(Case const& c, Circuit const& circuit) {
-    Panel const* panel = panel_of(c.job, circuit.panel);
+std::optional<Draw> draw_of(Case const& c, typed::Circuit const& circuit) {
+    typed::Panel const* panel = panel_of(c.job, circuit.panel);
     if (!panel || (!circuit.load && !circuit.measured)) return std::nullopt;
     Draw most;
     Use const* use = use_of(circuit);

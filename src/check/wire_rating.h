@@ -25,9 +25,9 @@ struct WireRating {
 };
 
 // Nothing when the size is not made in that metal, or is too small for any power circuit.
-std::optional<WireRating> wire_rating(Case const& c, Circuit const& circuit, Gauge gauge);
+std::optional<WireRating> wire_rating(Case const& c, typed::Circuit const& circuit, Gauge gauge);
 // The smallest wire, of the circuit's metal and terminals, that this breaker fits and whose base carries `carries`.
-std::optional<Gauge> gauge_for(Case const& c, Circuit const& circuit, Amps breaker, Amps carries);
+std::optional<Gauge> gauge_for(Case const& c, typed::Circuit const& circuit, Amps breaker, Amps carries);
 // The largest breaker on this wire when it feeds fixed heating.
 Amps heating_breaker(Case const& c, WireRating const& wire);
 std::string wire_name(Gauge gauge, Metal metal); // "14 AWG", "12 AWG aluminium"
@@ -39,17 +39,17 @@ struct ThinnestPiece {
     int segment = 0;
     std::string after; // the box where it begins, when it has a name
 };
-std::optional<ThinnestPiece> thinnest_piece(Case const& c, Circuit const& circuit);
+std::optional<ThinnestPiece> thinnest_piece(Case const& c, typed::Circuit const& circuit);
 
-Use const* use_of(Circuit const& circuit); // null when there is none
-bool is_motor(Circuit const& circuit);     // said, else by use
-bool on_dc(Case const& c, Circuit const& circuit);
-bool has_fuses(Case const& c, Panel const& panel); // of direct current
+Use const* use_of(typed::Circuit const& circuit); // null when there is none
+bool is_motor(typed::Circuit const& circuit);     // said, else by use
+bool on_dc(Case const& c, typed::Circuit const& circuit);
+bool has_fuses(Case const& c, typed::Panel const& panel); // of direct current
 // A feeder whose panel has circuits of its own: what it carries is the panel's question, not its `load`.
-bool feeds_loads(Case const& c, Circuit const& circuit);
+bool feeds_loads(Case const& c, typed::Circuit const& circuit);
 
 // The least voltage that a source of its panel gives it; 0 V without a source.
-Volts lowest_volts(Case const& c, Circuit const& circuit);
+Volts lowest_volts(Case const& c, typed::Circuit const& circuit);
 
 // What a circuit draws at its load or clamp reading, whichever is more, under the source that makes it draw most.
 struct Draw {
@@ -58,6 +58,6 @@ struct Draw {
     Volts volts;
     bool demand = false; // less than the nameplate was counted
 };
-std::optional<Draw> draw_of(Case const& c, Circuit const& circuit); // nothing when neither is known
+std::optional<Draw> draw_of(Case const& c, typed::Circuit const& circuit); // nothing when neither is known
 
 } // namespace legwork

@@ -17,7 +17,7 @@ namespace legwork {
 
 namespace {
 
-std::string panel_of_finding(Job const& job, Finding const& f) {
+std::string panel_of_finding(typed::Job const& job, Finding const& f) {
     if (!f.where.panel.empty() || f.where.circuits.empty()) return f.where.panel;
     auto const* c = circuit_of(job, f.where.circuits.front());
     return c ? c->panel : "";
@@ -68,7 +68,7 @@ Json situation_json(SituationLoad const& s) {
             {"neutral_a", s.neutral_a}};
 }
 
-Json panel_json(Job const& job, PanelPlan const& p) {
+Json panel_json(typed::Job const& job, PanelPlan const& p) {
     auto const* panel = panel_of(job, p.panel);
     auto const sources = panel ? feeds(job, *panel) : std::vector<Feed>{};
     auto names = Json::array();
@@ -223,13 +223,13 @@ void write_measure_json(Session const& s, Streams& streams) {
           streams);
 }
 
-void write_plan_json(Job const& job, Plan const& plan, Saved const& saved, Streams& streams) {
+void write_plan_json(typed::Job const& job, Plan const& plan, Saved const& saved, Streams& streams) {
     Json made{{"job", job.name}, {"panels", list(plan.panels, [&](PanelPlan const& p) { return panel_json(job, p); })}};
     if (!saved.before.empty()) made["written"] = {{"path", saved.file}, {"before", saved.before}};
     write(made, streams);
 }
 
-void write_files_json(Job const& job, std::vector<WrittenFile> const& files, Streams& streams) {
+void write_files_json(typed::Job const& job, std::vector<WrittenFile> const& files, Streams& streams) {
     write({{"job", job.name}, {"files", list(files, file_json)}}, streams);
 }
 

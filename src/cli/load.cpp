@@ -41,21 +41,21 @@ int refuse(std::string const& file, Refused const& r, Options const& options, St
     return exit_not_understood;
 }
 
-Panel const* asked_panel(Job const& job, Options const& options) {
+typed::Panel const* asked_panel(typed::Job const& job, Options const& options) {
     return options.panel.empty() ? service_panel(job) : panel_of(job, options.panel);
 }
 
-Refused no_panel(Job const& job, Options const& options) {
+Refused no_panel(typed::Job const& job, Options const& options) {
     if (options.panel.empty())
         return {"no panel of this job is on AC, and the code reckons the load of AC services and feeders",
                 "a DC panel's load is what its situations add up to: legwork balance"};
     std::vector<std::string> names;
-    for (Panel const& p : job.panels) names.push_back(p.name);
+    for (typed::Panel const& p : job.panels) names.push_back(p.name);
     return {fmt::format("there is no panel \"{}\"", options.panel),
             did_you_mean(options.panel, names, "name a panel of the job")};
 }
 
-int answer(Session const& s, Panel const& panel, std::optional<LoadMethod> method, Options const& options,
+int answer(Session const& s, typed::Panel const& panel, std::optional<LoadMethod> method, Options const& options,
            Streams& streams) {
     auto const told = told_circuit(options.add, s.job, *s.book, panel);
     if (!told.circuit) return refuse("", {fmt::format("--add: {}", told.why), told.fix}, options, streams);
@@ -73,7 +73,7 @@ int run(Options const& options, Streams& streams) {
     auto const opened = open_job(options.file);
     if (!opened.session) return tell_problems(opened.problems, options.json, streams), exit_not_understood;
     auto const& s = *opened.session;
-    Panel const* panel = asked_panel(s.job, options);
+    typed::Panel const* panel = asked_panel(s.job, options);
     if (!panel) return refuse(s.file, no_panel(s.job, options), options, streams);
     auto const method = options.method.empty() ? std::nullopt : load_method(options.method);
     if (!options.add.empty()) return answer(s, *panel, method, options, streams);

@@ -62,18 +62,18 @@ Json load_json(PanelLoad const& p) {
             {"notes", load.notes}};
 }
 
-Json with_job(Job const& job, Json made) {
+Json with_job(typed::Job const& job, Json made) {
     Json all{{"job", job.name}, {"code", job.code}};
     all.update(made);
     return all;
 }
 } // namespace
 
-void write_load_json(Job const& job, PanelLoad const& load, Streams& streams) {
+void write_load_json(typed::Job const& job, PanelLoad const& load, Streams& streams) {
     write(with_job(job, load_json(load)), streams);
 }
 
-void write_more_json(Job const& job, ToldCircuit const& told, JobWithMore const& more, Streams& streams) {
+void write_more_json(typed::Job const& job, ToldCircuit const& told, JobWithMore const& more, Streams& streams) {
     auto const& c = *told.circuit;
     auto const panel_json = [](PanelWithMore const& p) {
         return Json{{"panel", p.after.panel->name},  {"fits", or_null(p.fits)},

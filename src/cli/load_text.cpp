@@ -17,7 +17,7 @@ namespace legwork {
 namespace {
 constexpr std::size_t kWidth = 100, kFigure = 12, kItem = kWidth - 2 * kFigure;
 
-std::string_view what_it_is(Panel const& panel) { return panel.feeder ? "feeder" : "service"; }
+std::string_view what_it_is(typed::Panel const& panel) { return panel.feeder ? "feeder" : "service"; }
 
 // The edition stands in the head.
 std::string section(Reference const& r) {

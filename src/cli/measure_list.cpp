@@ -41,7 +41,7 @@ MeasureItem item(Session const& s, ToMeasure const& m) {
         made.name = c->name;
         made.room = c->room;
     }
-    auto const cable = std::ranges::find(s.job.cables, m.id, &Cable::mark);
+    auto const cable = std::ranges::find(s.job.cables, m.id, &typed::Cable::mark);
     if (m.thing == Thing::cable && cable != s.job.cables.end()) made.name = cable->name;
     made.what = or_else(m.how.what, m.key);
     made.how = or_else(m.how.how, "look it up on the spot");
@@ -51,8 +51,8 @@ MeasureItem item(Session const& s, ToMeasure const& m) {
     return made;
 }
 
-std::ptrdiff_t panel_number(Job const& job, std::string const& panel) {
-    return std::ranges::find(job.panels, panel, &Panel::name) - job.panels.begin();
+std::ptrdiff_t panel_number(typed::Job const& job, std::string const& panel) {
+    return std::ranges::find(job.panels, panel, &typed::Panel::name) - job.panels.begin();
 }
 
 std::string_view heading(Station at) {

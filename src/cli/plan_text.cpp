@@ -90,7 +90,7 @@ void print_moves(PanelPlan const& plan, std::ostream& out) {
     }
 }
 
-std::string sources(Job const& job, Panel const& panel) {
+std::string sources(typed::Job const& job, typed::Panel const& panel) {
     std::vector<std::string> words;
     for (Feed const& f : feeds(job, panel))
         words.push_back(f.source.empty() ? std::string(name(f.kind))
@@ -100,7 +100,7 @@ std::string sources(Job const& job, Panel const& panel) {
 
 } // namespace
 
-void print_panel_plan(Job const& job, PanelPlan const& plan, Streams& streams) {
+void print_panel_plan(typed::Job const& job, PanelPlan const& plan, Streams& streams) {
     auto const* panel = panel_of(job, plan.panel);
     if (!panel) return;
     streams.out << fmt::format("{}: {} spaces, {}{}\n", fit_to_print(panel->name), panel->spaces, sources(job, *panel),

@@ -14,7 +14,7 @@
 
 namespace legwork {
 
-std::vector<Edit> spaces_to_save(Job const& job, Plan const& plan) {
+std::vector<Edit> spaces_to_save(typed::Job const& job, Plan const& plan) {
     std::vector<Edit> edits;
     for (PanelPlan const& panel : plan.panels)
         for (Placement const& p : panel.placements) {

@@ -29,7 +29,7 @@ Findings all_findings(Session const& s) {
 
 } // namespace
 
-void require_sound(Job const& job, Plan const& plan, bool filed) {
+void require_sound(typed::Job const& job, Plan const& plan, bool filed) {
     auto const faults = recheck(job, plan, filed);
     if (!faults.empty())
         throw Failure(

@@ -24,7 +24,7 @@ inline constexpr std::size_t kLargestJob = 1024 * 1024;
 struct Session {
     std::string file;  // as typed
     std::string bytes; // as read
-    Job job;
+    typed::Job job;
     Places places;
     CodeBook const* book = nullptr;
     Plan plan; // the panels as the file has them, rechecked
@@ -42,7 +42,7 @@ Opened open_job(std::string const& file);
 Opened open_job(std::string const& file, std::string bytes);
 
 // Throws Failure when the plan does not hold: nothing of it may then be shown.
-void require_sound(Job const& job, Plan const& plan, bool filed);
+void require_sound(typed::Job const& job, Plan const& plan, bool filed);
 
 int error_exit(Session const& session); // 1 while an error finding stands, else 0
 

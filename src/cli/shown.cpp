@@ -17,10 +17,10 @@ namespace legwork {
 namespace {
 
 // "K1+K2" where all circuits of a finding are on one cable, empty where they are not.
-std::string one_cable(Job const& job, Finding const& f) {
+std::string one_cable(typed::Job const& job, Finding const& f) {
     std::string one;
     for (std::string const& mark : f.where.circuits) {
-        Circuit const* c = circuit_of(job, mark);
+        typed::Circuit const* c = circuit_of(job, mark);
         auto const cable = c ? cable_mark(job, *c) : mark;
         if (!one.empty() && one != cable) return {};
         one = cable;
@@ -31,9 +31,9 @@ std::string one_cable(Job const& job, Finding const& f) {
 std::string panel_heading(std::string const& name) { return fmt::format("Panel \"{}\"", name); }
 
 // "K1+K2 in panel \"Main\", spaces 8 and 10: Counter, left; Counter, right"
-std::string circuit_heading(Session const& s, Circuit const& c) {
+std::string circuit_heading(Session const& s, typed::Circuit const& c) {
     std::vector<std::string> names, spaces;
-    for (Circuit const& each : s.job.circuits) {
+    for (typed::Circuit const& each : s.job.circuits) {
         if (cable_mark(s.job, each) != cable_mark(s.job, c)) continue;
         if (!each.name.empty()) names.push_back(each.name);
         if (Placement const* at = placement_of(s.plan, each.mark))
@@ -52,17 +52,17 @@ struct Key {
     friend auto operator<=>(Key const&, Key const&) = default;
 };
 
-Key key_of(Job const& job, Finding const& f) {
+Key key_of(typed::Job const& job, Finding const& f) {
     auto const number_of = [&](std::string const& panel) {
-        return std::ranges::find(job.panels, panel, &Panel::name) - job.panels.begin();
+        return std::ranges::find(job.panels, panel, &typed::Panel::name) - job.panels.begin();
     };
     if (f.where.circuits.empty()) return f.where.panel.empty() ? Key{} : Key{2, number_of(f.where.panel)};
     auto const cable = one_cable(job, f);
     if (cable.empty()) return {1};
     auto const first =
-        std::ranges::find_if(job.circuits, [&](Circuit const& c) { return cable_mark(job, c) == cable; });
+        std::ranges::find_if(job.circuits, [&](typed::Circuit const& c) { return cable_mark(job, c) == cable; });
     if (first != job.circuits.end()) return {2, number_of(first->panel), first - job.circuits.begin()};
-    return {3, std::ranges::find(job.cables, cable, &Cable::mark) - job.cables.begin()};
+    return {3, std::ranges::find(job.cables, cable, &typed::Cable::mark) - job.cables.begin()};
 }
 
 std::string heading_of(Session const& s, Finding const& f, Key const& key) {

@@ -21,18 +21,18 @@ namespace {
 constexpr std::size_t kCell = 50;
 
 struct Table {
-    Job const& job;
+    typed::Job const& job;
     Layout layout;
     std::vector<Feed> sources;
     std::map<Spot, std::string> filled;
 };
 
-std::string breaker(Circuit const& c) {
+std::string breaker(typed::Circuit const& c) {
     auto const amps = c.breaker ? text(*c.breaker) : "? A";
     return c.poles == 2 ? "2P " + amps : amps;
 }
 
-std::string entry(Circuit const& c, Placement const& p) {
+std::string entry(typed::Circuit const& c, Placement const& p) {
     auto const sign = p.from.empty() ? '+' : p.from != p.slots ? '*' : ' ';
     auto const place = c.room.empty() ? "" : ", " + c.room;
     return fmt::format("{} {} {} {:>8}", sign, fitted(c.mark, 4), fitted(fit_to_print(c.name + place), 27), breaker(c));
@@ -74,7 +74,7 @@ void print_row(std::vector<std::string> const& left, std::vector<std::string> co
 
 } // namespace
 
-void print_space_table(Job const& job, Panel const& panel, PanelPlan const& plan, std::ostream& out) {
+void print_space_table(typed::Job const& job, typed::Panel const& panel, PanelPlan const& plan, std::ostream& out) {
     Table t{job, Layout(panel), feeds(job, panel), {}};
     fill(t, plan);
     bool const mirrored = panel.first == Corner::top_right || panel.first == Corner::bottom_right;

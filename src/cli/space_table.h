@@ -11,6 +11,6 @@ namespace legwork {
 
 // The panel's two columns side by side, as an upright panel shows them: number, leg, what lands there, its breaker. New
 // circuits are marked +, moved ones *.
-void print_space_table(Job const& job, Panel const& panel, PanelPlan const& plan, std::ostream& out);
+void print_space_table(typed::Job const& job, typed::Panel const& panel, PanelPlan const& plan, std::ostream& out);
 
 } // namespace legwork

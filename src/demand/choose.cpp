@@ -27,7 +27,7 @@ std::string section(LoadQuestion const& q, std::string_view topic) {
 }
 
 bool anything_existing(LoadQuestion const& q) {
-    return std::ranges::any_of(circuits_under(q.job, q.panel), &Circuit::existing);
+    return std::ranges::any_of(circuits_under(q.job, q.panel), &typed::Circuit::existing);
 }
 bool anything_new(LoadQuestion const& q) {
     auto const loads = loads_of(q);
@@ -97,7 +97,7 @@ Refusal measured_refused(LoadQuestion const& q) {
                             p.recorded_days ? fmt::format("a year, or {} days with a recorder", least)
                                             : fmt::format("{} days", least)),
                 "read it longer, or " + std::string(kStandardInstead)};
-    bool const own_source = std::ranges::any_of(circuits_under(q.job, q.panel), [](Circuit const* c) {
+    bool const own_source = std::ranges::any_of(circuits_under(q.job, q.panel), [](typed::Circuit const* c) {
         auto const* use = use_named(c->use);
         return use && use->interactive;
     });

@@ -98,7 +98,7 @@ bool in_group(std::vector<std::string> const& group, LoadItem const& item) {
 }
 
 // Some group of the dwelling names this load beside one of those.
-bool runs_with(Job const& job, LoadItem const& item, LoadItems const& others) {
+bool runs_with(typed::Job const& job, LoadItem const& item, LoadItems const& others) {
     return job.dwelling && std::ranges::any_of(job.dwelling->together, [&](auto const& group) {
                return in_group(group, item) &&
                       std::ranges::any_of(others, [&](LoadItem const& o) { return in_group(group, o); });
@@ -128,7 +128,7 @@ struct Sides {
     std::vector<std::int64_t> ways_to_heat;
 };
 
-Sides sides(StepList& steps, Job const& job, LoadItems const& items, ClimateShares const& shares) {
+Sides sides(StepList& steps, typed::Job const& job, LoadItems const& items, ClimateShares const& shares) {
     auto const space = with_demand(items, {Demand::space_heat});
     auto const pumps = with_demand(items, {Demand::heat_pump});
     auto const cooling = with_demand(items, {Demand::cooling});
@@ -169,7 +169,7 @@ bool is_climate(LoadItem const& item) {
            item.demand == Demand::backup_heat || item.demand == Demand::cooling;
 }
 
-Climate add_climate(StepList& steps, Job const& job, LoadItems const& items, ClimateShares const& shares) {
+Climate add_climate(StepList& steps, typed::Job const& job, LoadItems const& items, ClimateShares const& shares) {
     Climate c;
     auto const all = only(items, is_climate);
     if (all.empty()) return c;

@@ -12,9 +12,9 @@
 namespace legwork {
 
 namespace {
-bool is_dc(Job const& job, Panel const& panel) {
+bool is_dc(typed::Job const& job, typed::Panel const& panel) {
     constexpr std::array dc{SupplyKind::dc_12, SupplyKind::dc_24, SupplyKind::dc_48};
-    Supply const* supply = panel.supply             ? &*panel.supply
+    typed::Supply const* supply = panel.supply             ? &*panel.supply
                            : panel.supplies.empty() ? nullptr
                                                     : supply_of(job, panel.supplies.front());
     return supply && std::ranges::count(dc, supply->kind) > 0;
@@ -30,7 +30,7 @@ void add_granted(LoadCalculation& load, LoadQuestion const& q) {
                 guessed += fmt::format("{}{} {}", guessed.empty() ? "" : ", ", i.circuit->mark, i.circuit->use);
     if (!guessed.empty()) load.notes.push_back("What they are was taken from their names: " + guessed + ".");
     if (!load.whole_dwelling) return;
-    for (Panel const& p : q.job.panels)
+    for (typed::Panel const& p : q.job.panels)
         if (!p.feeder && p.name != q.panel.name && !q.panel.feeder && !is_dc(q.job, p) &&
             !circuits_under(q.job, p).empty())
             load.notes.push_back(

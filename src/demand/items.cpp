@@ -21,31 +21,31 @@ bool contains(std::vector<std::string> const& list, std::string_view word) {
     return std::ranges::find(list, word) != list.end();
 }
 
-void add_panels_below(Job const& job, std::string const& name, std::vector<std::string>& names) {
+void add_panels_below(typed::Job const& job, std::string const& name, std::vector<std::string>& names) {
     if (contains(names, name)) return;
     names.push_back(name);
-    for (Panel const& p : job.panels)
+    for (typed::Panel const& p : job.panels)
         if (p.feeder && p.feeder->panel == name) add_panels_below(job, p.name, names);
 }
 
-bool is_dc(Supply const& s) {
+bool is_dc(typed::Supply const& s) {
     return s.kind == SupplyKind::dc_12 || s.kind == SupplyKind::dc_24 || s.kind == SupplyKind::dc_48;
 }
 
-bool is_dc(Job const& job, Panel const& panel) {
+bool is_dc(typed::Job const& job, typed::Panel const& panel) {
     return (panel.supply && is_dc(*panel.supply)) || std::ranges::any_of(panel.supplies, [&](std::string const& name) {
-               Supply const* s = supply_of(job, name);
+               typed::Supply const* s = supply_of(job, name);
                return s && is_dc(*s);
            });
 }
 
-bool has_circuits(Job const& job, Panel const& panel) {
-    return std::ranges::any_of(job.circuits, [&](Circuit const& c) { return c.panel == panel.name; });
+bool has_circuits(typed::Job const& job, typed::Panel const& panel) {
+    return std::ranges::any_of(job.circuits, [&](typed::Circuit const& c) { return c.panel == panel.name; });
 }
 
-std::string label_of(Circuit const& c) { return c.name.empty() ? c.mark : fmt::format("{} ({})", c.name, c.mark); }
+std::string label_of(typed::Circuit const& c) { return c.name.empty() ? c.mark : fmt::format("{} ({})", c.name, c.mark); }
 
-bool has_neutral(Circuit const& c) {
+bool has_neutral(typed::Circuit const& c) {
     if (c.poles == 1 || c.third == "neutral") return true;
     if (c.run.empty()) return false;
     auto const kind = cable_kind(c.run.front().kind);
@@ -54,17 +54,17 @@ bool has_neutral(Circuit const& c) {
 
 // A breaker without a load of its own: a spare, a main, a source that feeds the panel, a feeder whose panel is
 // reckoned.
-bool is_no_load(Circuit const& c, Use const* use) {
+bool is_no_load(typed::Circuit const& c, Use const* use) {
     if (!use) return false;
     if (use->source || use->demand == Demand::source) return true;
     return use->demand == Demand::none && !c.load && use->name != "feeder";
 }
 
 // A feeder to what the job does not list.
-bool feeds_other_building(Circuit const& c, Use const* use) { return use && use->name == "feeder" && c.load; }
+bool feeds_other_building(typed::Circuit const& c, Use const* use) { return use && use->name == "feeder" && c.load; }
 
-std::string const& building_of(Job const& job, Circuit const& c) {
-    Panel const* panel = panel_of(job, c.panel);
+std::string const& building_of(typed::Job const& job, typed::Circuit const& c) {
+    typed::Panel const* panel = panel_of(job, c.panel);
     return c.building.empty() && panel ? panel->building : c.building;
 }
 
@@ -74,9 +74,9 @@ bool is_of_a_home(Use const* use) {
 
 // The building that the dwelling is in: that of the first circuit of a kitchen, bathroom or laundry (a suite behind a
 // yard panel); without one the building that needs no name, else the first named.
-std::string home_building(Job const& job) {
+std::string home_building(typed::Job const& job) {
     std::vector<std::string> buildings;
-    for (Circuit const& c : job.circuits) {
+    for (typed::Circuit const& c : job.circuits) {
         auto const* use = use_named(c.use);
         if (is_no_load(c, use) || (use && use->name == "feeder")) continue;
         if (is_of_a_home(use)) return building_of(job, c);
@@ -87,14 +87,14 @@ std::string home_building(Job const& job) {
 
 // What is plugged in at 240 V is a machine, not lamps and small things; and the floor area of a dwelling covers no
 // outbuilding.
-Demand demand_of(Circuit const& c, Use const* use, bool elsewhere) {
+Demand demand_of(typed::Circuit const& c, Use const* use, bool elsewhere) {
     if (use && use->demand == Demand::general && (c.poles == 2 || elsewhere)) return Demand::appliance;
     if (use && use->demand != Demand::none) return use->demand;
     return use || c.poles == 2 || elsewhere ? Demand::appliance : Demand::general;
 }
 
 void take_figure(LoadItem& item, Volts volts) {
-    Circuit const& c = *item.circuit;
+    typed::Circuit const& c = *item.circuit;
     item.known = true;
     if (c.load) {
         item.va = whole_va(*c.load);
@@ -110,7 +110,7 @@ void take_figure(LoadItem& item, Volts volts) {
     }
 }
 
-LoadItem item_of(LoadQuestion const& q, Circuit const& c, std::string const& home) {
+LoadItem item_of(LoadQuestion const& q, typed::Circuit const& c, std::string const& home) {
     LoadItem item;
     item.circuit = &c;
     item.use = use_named(c.use);
@@ -126,23 +126,23 @@ LoadItem item_of(LoadQuestion const& q, Circuit const& c, std::string const& hom
 }
 } // namespace
 
-std::vector<Circuit const*> circuits_under(Job const& job, Panel const& panel) {
+std::vector<typed::Circuit const*> circuits_under(typed::Job const& job, typed::Panel const& panel) {
     std::vector<std::string> names;
     add_panels_below(job, panel.name, names);
-    std::vector<Circuit const*> found;
-    for (Circuit const& c : job.circuits) {
-        Panel const* fed = fed_panel(job, c);
+    std::vector<typed::Circuit const*> found;
+    for (typed::Circuit const& c : job.circuits) {
+        typed::Panel const* fed = fed_panel(job, c);
         if (contains(names, c.panel) && !(fed && has_circuits(job, *fed))) found.push_back(&c);
     }
     return found;
 }
 
-bool carries_dwelling(Job const& job, Panel const& panel) {
+bool carries_dwelling(typed::Job const& job, typed::Panel const& panel) {
     if (!job.dwelling) return false;
-    auto const service = std::ranges::find_if(job.panels, [&](Panel const& p) { return !p.feeder && !is_dc(job, p); });
+    auto const service = std::ranges::find_if(job.panels, [&](typed::Panel const& p) { return !p.feeder && !is_dc(job, p); });
     if (service != job.panels.end() && service->name == panel.name) return true;
-    auto const loads = [](std::vector<Circuit const*> const& circuits) {
-        return std::ranges::count_if(circuits, [](Circuit const* c) {
+    auto const loads = [](std::vector<typed::Circuit const*> const& circuits) {
+        return std::ranges::count_if(circuits, [](typed::Circuit const* c) {
             auto const* use = use_named(c->use);
             return !is_no_load(*c, use) && !feeds_other_building(*c, use);
         });
@@ -162,8 +162,8 @@ void add_ineffective(LoadQuestion const& q, Loads& loads) {
     auto const& home = q.job.dwelling;
     if (!home || !home->energy_management) return;
     for (auto const& mark : home->energy_management->circuits) {
-        Circuit const* c = circuit_of(q.job, mark);
-        Panel const* fed = c ? fed_panel(q.job, *c) : nullptr;
+        typed::Circuit const* c = circuit_of(q.job, mark);
+        typed::Panel const* fed = c ? fed_panel(q.job, *c) : nullptr;
         if (fed && has_circuits(q.job, *fed))
             loads.notes.push_back(fmt::format("Energy management names {}, which feeds panel \"{}\": name the circuits "
                                               "there that it holds back. Now they count in full.",
@@ -177,7 +177,7 @@ Loads loads_of(LoadQuestion const& q) {
     auto const& home = q.job.dwelling;
     auto const home_name = home_building(q.job);
     LoadItems off;
-    for (Circuit const* c : circuits_under(q.job, q.panel)) {
+    for (typed::Circuit const* c : circuits_under(q.job, q.panel)) {
         if (is_no_load(*c, use_named(c->use))) continue;
         auto item = item_of(q, *c, home_name);
         bool const managed = home && home->energy_management && contains(home->energy_management->circuits, c->mark);

@@ -32,9 +32,9 @@ struct ServiceFacts {
 };
 
 struct LoadQuestion {
-    Job const& job;
+    typed::Job const& job;
     CodeBook const& book;
-    Panel const& panel; // whose load is asked for, with all panels below it
+    typed::Panel const& panel; // whose load is asked for, with all panels below it
     ServiceFacts facts;
 };
 

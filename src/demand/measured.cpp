@@ -12,7 +12,7 @@
 
 namespace legwork {
 
-void measured(Work& w, PeakLoads const& p, PeakDraw const& peak) {
+void measured(Work& w, PeakLoads const& p, typed::PeakDraw const& peak) {
     auto const volts = w.q.facts.volts;
     auto const va = whole_va(volts * peak.amps);
     auto const source = p.percent.source;

@@ -19,7 +19,7 @@ struct Position {
 
 class Layout {
 public:
-    explicit Layout(Panel const& panel);
+    explicit Layout(typed::Panel const& panel);
 
     int spaces() const { return spaces_; }
     int rows() const { return (spaces_ + 1) / 2; }
@@ -39,7 +39,7 @@ public:
     bool is_dead(int space) const; // by `dead =` only; what a source does not reach: Feeds
 
 private:
-    Panel panel_;
+    typed::Panel panel_;
     int spaces_;
 };
 

@@ -11,12 +11,12 @@
 
 namespace legwork {
 
-Insulated insulated_in(Job const& job, Circuit const& circuit, std::size_t piece) {
+Insulated insulated_in(typed::Job const& job, typed::Circuit const& circuit, std::size_t piece) {
     Insulated in;
     in.pair = piece == 0 ? partner(job, circuit) : nullptr;
     in.hots = circuit.poles + (in.pair ? 1 : 0);
     in.neutral = needs_neutral(job, circuit);
-    auto const extra = [](Circuit const& o) {
+    auto const extra = [](typed::Circuit const& o) {
         return o.third.empty() || o.third == "neutral" ? std::string() : o.third;
     };
     if (piece == 0) in.more = extra(circuit);
@@ -27,14 +27,14 @@ Insulated insulated_in(Job const& job, Circuit const& circuit, std::size_t piece
 }
 
 namespace {
-std::string content(Circuit const& circuit, Insulated const& in) {
+std::string content(typed::Circuit const& circuit, Insulated const& in) {
     if (in.pair) return fmt::format("one hot each of {} and {}, one neutral for both", circuit.mark, in.pair->mark);
     return fmt::format("{}{}", circuit.poles == 2 ? "two hots" : "a hot",
                        in.neutral ? " and a neutral" : ", no neutral");
 }
 } // namespace
 
-std::vector<Step> conductor_steps(Job const& job, Circuit const& circuit, std::vector<std::string> const& cables) {
+std::vector<Step> conductor_steps(typed::Job const& job, typed::Circuit const& circuit, std::vector<std::string> const& cables) {
     std::vector<Step> steps;
     for (std::size_t piece = 0; piece < cables.size(); ++piece) {
         if (cables[piece].empty()) continue;

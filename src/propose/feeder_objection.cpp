@@ -13,14 +13,14 @@ std::string with_way_out(std::string const& message, std::string const& fix) {
     return fix.empty() ? as_sentence(message) : as_sentence(message) + " " + as_sentence(fix);
 }
 
-std::optional<Finding> load_objection(Case const& c, Panel const& fed) {
+std::optional<Finding> load_objection(Case const& c, typed::Panel const& fed) {
     for (auto const* id : {"load-service", "panel-main-overloaded"})
         for (Finding const& f : rule_named(id)->find(c))
             if (f.severity != Severity::note && f.where.panel == fed.name) return f;
     return std::nullopt;
 }
 
-std::string feeder_objection(Case const& c, Panel const& fed) {
+std::string feeder_objection(Case const& c, typed::Panel const& fed) {
     if (auto const f = load_objection(c, fed)) return with_way_out(f->message, f->fix);
     for (auto const* id : {"panel-feeder-wires", "wire-breaker-fits", "wire-load-fits", "wire-continuous",
                            "wire-outlet", "wire-conductors"})

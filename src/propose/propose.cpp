@@ -22,7 +22,7 @@
 namespace legwork {
 
 namespace {
-std::vector<std::size_t> unknown_pieces(Job const& job, Circuit const& circuit) {
+std::vector<std::size_t> unknown_pieces(typed::Job const& job, typed::Circuit const& circuit) {
     auto const run = run_of(job, circuit);
     if (run.empty()) return {0};
     std::vector<std::size_t> all;
@@ -31,7 +31,7 @@ std::vector<std::size_t> unknown_pieces(Job const& job, Circuit const& circuit) 
     return all;
 }
 
-bool lacks_sizes(Job const& job, Circuit const& circuit) {
+bool lacks_sizes(typed::Job const& job, typed::Circuit const& circuit) {
     return circuit.use != "spare" && (!circuit.breaker || !unknown_pieces(job, circuit).empty());
 }
 
@@ -41,7 +41,7 @@ std::string how_to_read(std::string_view key) {
     return {};
 }
 
-void put(Circuit& circuit, Proposal const& p) {
+void put(typed::Circuit& circuit, Proposal const& p) {
     if (p.breaker) circuit.breaker = p.breaker;
     if (p.has_cable() && circuit.run.size() < p.cables.size()) circuit.run.resize(p.cables.size());
     for (std::size_t i = 0; i < p.cables.size(); ++i)
@@ -50,7 +50,7 @@ void put(Circuit& circuit, Proposal const& p) {
 
 class Proposer {
 public:
-    Proposer(Job const& job, Plan const& plan, CodeBook const& book) : job_(job), c_{job_, plan, book} {}
+    Proposer(typed::Job const& job, Plan const& plan, CodeBook const& book) : job_(job), c_{job_, plan, book} {}
 
     std::vector<Proposal> all() {
         std::vector<Proposal> found;
@@ -64,9 +64,9 @@ public:
 
 private:
     // How many feeders stand ahead of what this circuit feeds: 0 for those that feed no panel come last.
-    std::size_t depth(Circuit const& circuit) const {
+    std::size_t depth(typed::Circuit const& circuit) const {
         std::size_t steps = 1;
-        Panel const* at = panel_of(job_, circuit.panel);
+        typed::Panel const* at = panel_of(job_, circuit.panel);
         while (at && at->feeder && steps <= job_.panels.size()) {
             at = panel_of(job_, at->feeder->panel);
             ++steps;
@@ -85,16 +85,16 @@ private:
         return all;
     }
 
-    std::vector<Member> members(Circuit const& circuit) const {
+    std::vector<Member> members(typed::Circuit const& circuit) const {
         std::vector<Member> all;
-        Circuit const* p = partner(job_, circuit);
-        for (Circuit const* one : {&circuit, p})
+        typed::Circuit const* p = partner(job_, circuit);
+        for (typed::Circuit const* one : {&circuit, p})
             if (one) all.push_back({one, {}, !one->breaker, unknown_pieces(job_, *one)});
         if (p && p < &circuit) std::swap(all[0], all[1]);
         return all;
     }
 
-    std::vector<Proposal> of(Circuit const& circuit) {
+    std::vector<Proposal> of(typed::Circuit const& circuit) {
         if (std::ranges::find(done_, circuit.mark) != done_.end()) return {};
         auto group = members(circuit);
         std::vector<Proposal> found;
@@ -208,7 +208,7 @@ private:
     }
 
     // Why it is not the standard breaker that the load would do with.
-    static std::string next_for_receptacles(Circuit const& circuit, Amps without) {
+    static std::string next_for_receptacles(typed::Circuit const& circuit, Amps without) {
         auto const outlets = outlets_words(circuit);
         if (!outlets.empty()) return fmt::format("the next breaker that {} may stand on", outlets);
         auto const usual = usual_receptacle(circuit.use, circuit.poles);
@@ -219,7 +219,7 @@ private:
             usual, circuit.use, text(without));
     }
 
-    std::string there_already(Circuit const& circuit) const {
+    std::string there_already(typed::Circuit const& circuit) const {
         std::vector<std::string> ways;
         if (!circuit.breaker) ways.push_back(how_to_read("breaker"));
         if (!unknown_pieces(job_, circuit).empty()) ways.push_back(how_to_read("cable"));
@@ -229,11 +229,11 @@ private:
 
     // What the wire rules would say of the sizes found, were they in the job.
     std::string objection(std::vector<Proposal> const& found) const {
-        Job trial = with_proposals(job_, found);
+        typed::Job trial = with_proposals(job_, found);
         Case const c{trial, c_.plan, c_.book};
         for (Proposal const& p : found)
-            if (Panel const* fed = fed_panel(trial, *circuit_of(trial, p.circuit))) return feeder_objection(c, *fed);
-        std::erase_if(trial.circuits, [&](Circuit const& o) {
+            if (typed::Panel const* fed = fed_panel(trial, *circuit_of(trial, p.circuit))) return feeder_objection(c, *fed);
+        std::erase_if(trial.circuits, [&](typed::Circuit const& o) {
             return std::ranges::find(found, o.mark, &Proposal::circuit) == found.end();
         });
         for (auto* rule : {wire_breaker_fits, wire_load_fits, wire_continuous, wire_outlet, wire_conductors})
@@ -242,7 +242,7 @@ private:
         return {};
     }
 
-    Job job_;
+    typed::Job job_;
     Case c_;
     std::vector<std::string> done_;
 };
@@ -252,13 +252,13 @@ bool Proposal::has_cable() const {
     return std::ranges::any_of(cables, [](std::string const& kind) { return !kind.empty(); });
 }
 
-std::vector<Proposal> proposals(Job const& job, Plan const& plan, CodeBook const& book) {
+std::vector<Proposal> proposals(typed::Job const& job, Plan const& plan, CodeBook const& book) {
     return Proposer(job, plan, book).all();
 }
 
-Job with_proposals(Job job, std::vector<Proposal> const& proposed) {
+typed::Job with_proposals(typed::Job job, std::vector<Proposal> const& proposed) {
     for (Proposal const& p : proposed)
-        for (Circuit& circuit : job.circuits)
+        for (typed::Circuit& circuit : job.circuits)
             if (circuit.mark == p.circuit) put(circuit, p);
     return job;
 }

@@ -51,8 +51,8 @@ std::string Sizing::whose(Member const& m) const {
     return members_.size() > 1 ? m.circuit->mark + ": " : std::string();
 }
 
-Circuit Sizing::tried(Member const& m, Amps breaker, Gauge gauge) const {
-    Circuit circuit = *m.circuit;
+typed::Circuit Sizing::tried(Member const& m, Amps breaker, Gauge gauge) const {
+    typed::Circuit circuit = *m.circuit;
     if (!circuit.breaker) circuit.breaker = breaker;
     circuit.run = run_of(c_.job, circuit);
     if (circuit.run.empty()) circuit.run.emplace_back();
@@ -67,7 +67,7 @@ std::string Sizing::kind(Member const& m, std::size_t piece, Gauge gauge) const 
 }
 
 std::optional<Refusal> Sizing::too_thin(Member const& m, Amps breaker, Gauge gauge) const {
-    Circuit const circuit = tried(m, breaker, gauge);
+    typed::Circuit const circuit = tried(m, breaker, gauge);
     auto const rating = wire_rating(c_, circuit, gauge);
     auto const wire = wire_name(gauge, circuit.metal);
     if (!rating)
@@ -126,7 +126,7 @@ std::vector<Amps> Sizing::possible(Amps least, std::optional<Amps> most, std::op
     for (Member const& m : members_) {
         auto const also = possible_breakers(c_, *m.circuit, as_sold);
         std::erase_if(sizes, [&](Amps a) {
-            Circuit circuit = *m.circuit;
+            typed::Circuit circuit = *m.circuit;
             circuit.breaker = a;
             bool const listed_size = given || std::ranges::find(also, a) != also.end();
             return !listed_size || a < least || (most && a > *most) || !outlets_take_breaker(c_, circuit);
@@ -165,7 +165,7 @@ std::optional<Amps> Sizing::breaker(std::string& why) {
 }
 
 Step Sizing::good_wire(Member const& m, Amps breaker, Gauge gauge, std::string_view as) const {
-    Circuit const circuit = tried(m, breaker, gauge);
+    typed::Circuit const circuit = tried(m, breaker, gauge);
     auto const rating = *wire_rating(c_, circuit, gauge);
     Amps const on = *circuit.breaker;
     auto const ground = stands_by(c_, circuit, rating).value_or(rating.topic);

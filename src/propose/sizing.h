@@ -10,7 +10,7 @@ namespace legwork {
 
 // One circuit of those that are sized together, with what it lacks.
 struct Member {
-    Circuit const* circuit; // of the job
+    typed::Circuit const* circuit; // of the job
     Wanted wanted;
     bool lacks_breaker = false;
     std::vector<std::size_t> lacks; // pieces of its run without a cable
@@ -18,12 +18,12 @@ struct Member {
 
 // The insulated conductors of a piece of a run. A switch loop takes the neutral along.
 struct Insulated {
-    Circuit const* pair = nullptr; // of the home run that two circuits share
+    typed::Circuit const* pair = nullptr; // of the home run that two circuits share
     int hots = 1;
     bool neutral = false;
     std::string more; // what one more is for: "switched"; empty: none
 };
-Insulated insulated_in(Job const& job, Circuit const& circuit, std::size_t piece);
+Insulated insulated_in(typed::Job const& job, typed::Circuit const& circuit, std::size_t piece);
 
 // Why a wire does not do: "12 AWG is good for 20 A".
 struct Refusal {
@@ -34,7 +34,7 @@ struct Refusal {
 class Sizing {
 public:
     // `job` is the one that `c` looks at.
-    Sizing(Case const& c, Job& job, std::vector<Member>& members) : c_(c), job_(job), members_(members) {}
+    Sizing(Case const& c, typed::Job& job, std::vector<Member>& members) : c_(c), job_(job), members_(members) {}
 
     // Nothing when no standard size suits; `why` then says so.
     std::optional<Amps> breaker(std::string& why);
@@ -56,12 +56,12 @@ private:
     Step good_wire(Member const& m, Amps breaker, Gauge gauge, std::string_view as) const;
     // What the wire found loses.
     void say_drop(Member const& m, Amps breaker, Gauge gauge, std::vector<Step>& steps) const;
-    void say_feeder_drop(Member const& m, Circuit const& sized, std::vector<Step>& steps) const;
-    Circuit tried(Member const& m, Amps breaker, Gauge gauge) const;
+    void say_feeder_drop(Member const& m, typed::Circuit const& sized, std::vector<Step>& steps) const;
+    typed::Circuit tried(Member const& m, Amps breaker, Gauge gauge) const;
     std::string whose(Member const& m) const; // "K2: " where there are two
 
     Case const& c_;
-    Job& job_;
+    typed::Job& job_;
     std::vector<Member>& members_;
     std::string_view decided_;
 };

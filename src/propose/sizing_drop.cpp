@@ -19,8 +19,8 @@ using FeederDrops = std::vector<std::optional<FeederDrop>>;
 
 // What is lost ahead of a circuit's panel that its own loss is added to; nothing where a feeder at fault speaks for all
 // behind it, or none stands ahead. A circuit without a space may land on either leg.
-std::optional<double> lost_ahead(Case const& c, FeederDrops const& feeders, Circuit const& circuit) {
-    Panel const* panel = panel_of(c.job, circuit.panel);
+std::optional<double> lost_ahead(Case const& c, FeederDrops const& feeders, typed::Circuit const& circuit) {
+    typed::Panel const* panel = panel_of(c.job, circuit.panel);
     if (!panel || !panel->feeder) return std::nullopt;
     auto const& drop = feeders[static_cast<std::size_t>(panel - c.job.panels.data())];
     if (!drop || is_at_fault(drop_limits(c.book), *drop) || is_told_ahead(c, feeders, *panel)) return std::nullopt;
@@ -67,7 +67,7 @@ std::optional<Refusal> Sizing::too_lossy(Member const& m, Amps breaker, Gauge ga
 // Reckoned in the job itself, since what a feeder loses hangs on everything behind it; put back afterwards.
 std::optional<Refusal> Sizing::feeder_too_lossy(Member const& m, Amps breaker, Gauge gauge) const {
     auto& there = job_.circuits[static_cast<std::size_t>(m.circuit - job_.circuits.data())];
-    Circuit const before = there;
+    typed::Circuit const before = there;
     there = tried(m, breaker, gauge);
     auto drops = feeder_drops(c_);
     std::optional<Refusal> refused;
@@ -86,7 +86,7 @@ std::optional<Refusal> Sizing::feeder_too_lossy(Member const& m, Amps breaker, G
                                           d->total.worst(), limits.total_percent.value),
                               "wire-drop/feeder"};
         double worst = 0;
-        for (Circuit const& o : c_.job.circuits) {
+        for (typed::Circuit const& o : c_.job.circuits) {
             auto const own = o.panel == c_.job.panels[i].name ? branch_drop(c_, o) : std::nullopt;
             auto const ahead = own ? lost_ahead(c_, drops, o) : std::nullopt;
             if (ahead && !is_over_limit(own->percent(), limits.part_percent))
@@ -129,9 +129,9 @@ void Sizing::say_drop(Member const& m, Amps breaker, Gauge gauge, std::vector<St
                              "wire-drop/total"));
 }
 
-void Sizing::say_feeder_drop(Member const& m, Circuit const& sized, std::vector<Step>& steps) const {
+void Sizing::say_feeder_drop(Member const& m, typed::Circuit const& sized, std::vector<Step>& steps) const {
     auto& there = job_.circuits[static_cast<std::size_t>(m.circuit - job_.circuits.data())];
-    Circuit const before = std::exchange(there, sized);
+    typed::Circuit const before = std::exchange(there, sized);
     auto const& limits = drop_limits(c_.book);
     for (auto d : feeder_drops(c_)) {
         if (!d || d->feeder->mark != before.mark) continue;

@@ -20,7 +20,7 @@ namespace legwork {
 namespace {
 class Reckoning {
 public:
-    Reckoning(Case const& c, Circuit const& circuit) : c_(c), circuit_(circuit), use_(use_of(circuit)) {}
+    Reckoning(Case const& c, typed::Circuit const& circuit) : c_(c), circuit_(circuit), use_(use_of(circuit)) {}
 
     Wanted reckon() {
         if (on_dc(c_, circuit_)) return by_hand();
@@ -175,7 +175,7 @@ private:
     }
 
     Case const& c_;
-    Circuit const& circuit_;
+    typed::Circuit const& circuit_;
     Use const* use_;
     Wanted w_;
 };
@@ -183,7 +183,7 @@ private:
 bool in_row(ReceptacleRow const& row, int amps) { return amps >= row.least && amps <= row.most; }
 } // namespace
 
-std::vector<Amps> possible_breakers(Case const& c, Circuit const& circuit, bool as_sold) {
+std::vector<Amps> possible_breakers(Case const& c, typed::Circuit const& circuit, bool as_sold) {
     auto outlets = receptacles_named(circuit.outlets);
     if (auto const* usual = receptacle_named(usual_receptacle(circuit.use, circuit.poles));
         usual && as_sold && circuit.outlets.empty())
@@ -204,8 +204,8 @@ std::vector<Amps> possible_breakers(Case const& c, Circuit const& circuit, bool 
     return all;
 }
 
-Wanted wanted(Case const& c, Circuit const& circuit) {
-    Panel const* fed = fed_panel(c.job, circuit);
+Wanted wanted(Case const& c, typed::Circuit const& circuit) {
+    typed::Panel const* fed = fed_panel(c.job, circuit);
     // An empty panel's feeder may say itself what it carries.
     bool const says = !feeds_loads(c, circuit) && (circuit.load || circuit.measured || circuit.mca);
     return fed && !says && !on_dc(c, circuit) ? wanted_by_panel(c, *fed) : Reckoning(c, circuit).reckon();

@@ -31,12 +31,12 @@ struct Wanted {
 };
 
 // `circuit` is one of c.job, or a copy of one. Not for spares.
-Wanted wanted(Case const& c, Circuit const& circuit);
+Wanted wanted(Case const& c, typed::Circuit const& circuit);
 // Of the circuit that feeds this panel.
-Wanted wanted_by_panel(Case const& c, Panel const& fed);
+Wanted wanted_by_panel(Case const& c, typed::Panel const& fed);
 
 // Ratings that the receptacles on it let its breaker have; all standard ones where it has none. Rising, from
 // least_proposed_breaker() on. `as_sold`: where it names no receptacle, the one that its appliance is sold for counts.
-std::vector<Amps> possible_breakers(Case const& c, Circuit const& circuit, bool as_sold);
+std::vector<Amps> possible_breakers(Case const& c, typed::Circuit const& circuit, bool as_sold);
 
 } // namespace legwork

@@ -21,7 +21,7 @@
 namespace legwork {
 
 namespace {
-using LoadOf = std::function<PanelLoad(Job const&, Panel const&)>;
+using LoadOf = std::function<PanelLoad(typed::Job const&, typed::Panel const&)>;
 
 // Every load that counts on one hot alone has its leg.
 bool has_legs(PanelLoad const& p) {
@@ -58,15 +58,15 @@ struct Tried {
     std::string refused{}, way_out{}; // why it does not do
 };
 
-Job with_breaker(Case const& c, Panel const& fed, Amps breaker) {
-    Job job = c.job;
-    for (Circuit& o : job.circuits)
+typed::Job with_breaker(Case const& c, typed::Panel const& fed, Amps breaker) {
+    typed::Job job = c.job;
+    for (typed::Circuit& o : job.circuits)
         if (o.mark == fed.feeder->mark) o.breaker = breaker;
     return job;
 }
 
-Tried tried(Case const& c, Panel const& fed, Amps breaker, LoadOf const& load_of) {
-    Job const job = with_breaker(c, fed, breaker);
+Tried tried(Case const& c, typed::Panel const& fed, Amps breaker, LoadOf const& load_of) {
+    typed::Job const job = with_breaker(c, fed, breaker);
     Tried t{breaker, load_of(job, fed)};
     t.load.panel = &fed;
     if (!decides(t.load))
@@ -84,10 +84,10 @@ struct InSituation {
     std::string name;
     Amps amps = 0_A;
 };
-InSituation most_in_situation(Case const& c, Panel const& fed, Circuit const& feeder) {
+InSituation most_in_situation(Case const& c, typed::Panel const& fed, typed::Circuit const& feeder) {
     InSituation most;
     for (Feed const& feed : feeds(c.job, fed))
-        for (Situation const& s : c.job.situations) {
+        for (typed::Situation const& s : c.job.situations) {
             auto const legs = leg_amps(c, fed, &s, feed);
             bool const one_hot = feeder.poles == 1 || phase_degrees(feed.kind) == 0;
             Amps const amps{std::llround((one_hot ? legs.a + legs.b : std::max(legs.a, legs.b)) * 1000)};
@@ -97,7 +97,7 @@ InSituation most_in_situation(Case const& c, Panel const& fed, Circuit const& fe
 }
 
 // As the legs carry it, for what is lost on the way.
-CalculatedLegs on_legs(Case const& c, PanelLoad const& p, Circuit const& feeder) {
+CalculatedLegs on_legs(Case const& c, PanelLoad const& p, typed::Circuit const& feeder) {
     auto const sources = feeds(c.job, *p.panel);
     auto const same = std::ranges::find_if(sources, [&](Feed const& f) {
         return has_two_hots(f.kind) == p.facts.three_wire && (f.kind == SupplyKind::wye_120_208) == p.facts.wye;
@@ -119,7 +119,7 @@ Step would_not_do(Amps breaker, std::string const& why) {
 
 class Calculated {
 public:
-    Calculated(Case const& c, Panel const& fed)
+    Calculated(Case const& c, typed::Panel const& fed)
         : c_(c), fed_(fed), feeder_(*circuit_of(c.job, fed.feeder->mark)), named_(load(c.job, fed)) {}
 
     std::optional<Wanted> wanted() {
@@ -128,8 +128,8 @@ public:
         if (fed_.bus && !fed_.main) w_.most = *fed_.bus;
         // By the method that an electrician takes; else by any that the code allows.
         for (auto const &by :
-             {LoadOf([&](Job const&j, Panel const&p) { return load(j, p); }),
-              LoadOf([&](Job const&j, Panel const&p) { return permitted_load(j, c_.plan, c_.book, p); })})
+             {LoadOf([&](typed::Job const&j, typed::Panel const&p) { return load(j, p); }),
+              LoadOf([&](typed::Job const&j, typed::Panel const&p) { return permitted_load(j, c_.plan, c_.book, p); })})
             if (auto const found = smallest(by)) {
                 with(found->load);
                 say_choice(*found);
@@ -141,7 +141,7 @@ public:
     }
 
 private:
-    PanelLoad load(Job const& job, Panel const& panel) const { return panel_load(job, c_.plan, c_.book, panel); }
+    PanelLoad load(typed::Job const& job, typed::Panel const& panel) const { return panel_load(job, c_.plan, c_.book, panel); }
 
     std::optional<Tried> smallest(LoadOf const& by) {
         refused_.clear();
@@ -213,8 +213,8 @@ private:
     }
 
     Case const& c_;
-    Panel const& fed_;
-    Circuit const& feeder_;
+    typed::Panel const& fed_;
+    typed::Circuit const& feeder_;
     PanelLoad named_; // as `legwork load` tells it now
     Wanted w_;
     Amps last_ = 0_A; // the largest that was refused
@@ -222,22 +222,22 @@ private:
 };
 } // namespace
 
-std::optional<Wanted> wanted_by_calculation(Case const& c, Panel const& fed) { return Calculated(c, fed).wanted(); }
+std::optional<Wanted> wanted_by_calculation(Case const& c, typed::Panel const& fed) { return Calculated(c, fed).wanted(); }
 
-std::string lacking_in_calculation(Case const& c, Panel const& fed) {
+std::string lacking_in_calculation(Case const& c, typed::Panel const& fed) {
     auto const p = panel_load(c.job, c.plan, c.book, fed);
     if (!p.load || p.load->all_at_once || p.load->unknown.empty()) return {};
     return fmt::format("its load calculation is not complete ({}): no demand factor is taken",
                        fmt::join(p.load->unknown, "; "));
 }
 
-Wanted unopposed(Case const& c, Panel const& fed, Wanted w) {
+Wanted unopposed(Case const& c, typed::Panel const& fed, Wanted w) {
     std::optional<Finding> refused;
     Amps last = 0_A;
     for (int const size : c.book.standard_breakers) {
         Amps const breaker{size * std::int64_t{1000}};
         if (breaker < std::max(w.breaker, least_proposed_breaker()) || (w.most && breaker > *w.most)) continue;
-        Job const job = with_breaker(c, fed, breaker);
+        typed::Job const job = with_breaker(c, fed, breaker);
         if (auto f = load_objection({job, c.plan, c.book}, fed)) {
             last = breaker;
             refused = std::move(f);

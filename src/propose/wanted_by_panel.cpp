@@ -21,11 +21,11 @@ namespace legwork {
 
 namespace {
 // The circuits behind a panel's feeder, those of panels further down in place of their feeders.
-std::vector<Circuit const*> behind(Case const& c, Panel const& panel) {
-    std::vector<Circuit const*> all;
-    for (Circuit const& o : c.job.circuits) {
+std::vector<typed::Circuit const*> behind(Case const& c, typed::Panel const& panel) {
+    std::vector<typed::Circuit const*> all;
+    for (typed::Circuit const& o : c.job.circuits) {
         if (o.panel != panel.name) continue;
-        Panel const* below = feeds_loads(c, o) ? fed_panel(c.job, o) : nullptr;
+        typed::Panel const* below = feeds_loads(c, o) ? fed_panel(c.job, o) : nullptr;
         if (!below) {
             all.push_back(&o);
             continue;
@@ -36,55 +36,55 @@ std::vector<Circuit const*> behind(Case const& c, Panel const& panel) {
     return all;
 }
 
-bool counts(Circuit const& circuit) {
+bool counts(typed::Circuit const& circuit) {
     Use const* use = use_of(circuit);
     return !circuit.off && !(use && (use->source || (use->demand == Demand::none && !circuit.load)));
 }
 
-std::vector<std::string> unknown_loads(std::vector<Circuit const*> const& circuits) {
+std::vector<std::string> unknown_loads(std::vector<typed::Circuit const*> const& circuits) {
     std::vector<std::string> marks;
-    for (Circuit const* o : circuits)
+    for (typed::Circuit const* o : circuits)
         if (counts(*o) && !o->load && !o->measured) marks.push_back(o->mark);
     return marks;
 }
 
-std::vector<std::string> without_space(Case const& c, std::vector<Circuit const*> const& circuits) {
+std::vector<std::string> without_space(Case const& c, std::vector<typed::Circuit const*> const& circuits) {
     std::vector<std::string> marks;
-    for (Circuit const* o : circuits)
+    for (typed::Circuit const* o : circuits)
         if (auto const* at = placement_of(c.plan, o->mark); counts(*o) && (!at || at->slots.empty()))
             marks.push_back(o->mark);
     return marks;
 }
 
-double largest_hot(Case const& c, Circuit const& circuit) {
+double largest_hot(Case const& c, typed::Circuit const& circuit) {
     auto const draw = draw_of(c, circuit);
     return draw ? value(draw->current) : 0;
 }
 
 // What one circuit by itself puts on the legs of its panel's feeder, and for how much it counts.
 struct Share {
-    Circuit const* circuit;
+    typed::Circuit const* circuit;
     LegAmps legs;
     double percent = 100;
 };
 
-LegAmps alone(Case const& c, std::vector<Circuit const*> const& circuits, Circuit const& one, Panel const& panel,
+LegAmps alone(Case const& c, std::vector<typed::Circuit const*> const& circuits, typed::Circuit const& one, typed::Panel const& panel,
               Feed const& feed) {
-    Job job = c.job;
-    for (Circuit& o : job.circuits)
-        if (o.mark != one.mark && std::ranges::find(circuits, o.mark, &Circuit::mark) != circuits.end())
+    typed::Job job = c.job;
+    for (typed::Circuit& o : job.circuits)
+        if (o.mark != one.mark && std::ranges::find(circuits, o.mark, &typed::Circuit::mark) != circuits.end())
             o.load = VoltAmperes{}, o.measured.reset();
     return leg_amps({job, c.plan, c.book}, panel, nullptr, feed);
 }
 
 // What runs for hours, and the largest motor, at a quarter more.
-std::vector<Share> shares(Case const& c, std::vector<Circuit const*> const& circuits, Panel const& panel,
+std::vector<Share> shares(Case const& c, std::vector<typed::Circuit const*> const& circuits, typed::Panel const& panel,
                           Feed const& feed) {
-    Circuit const* motor = nullptr;
-    for (Circuit const* o : circuits)
+    typed::Circuit const* motor = nullptr;
+    for (typed::Circuit const* o : circuits)
         if (counts(*o) && is_motor(*o) && (!motor || largest_hot(c, *o) > largest_hot(c, *motor))) motor = o;
     std::vector<Share> all;
-    for (Circuit const* o : circuits) {
+    for (typed::Circuit const* o : circuits) {
         if (!counts(*o)) continue;
         Share s{o, alone(c, circuits, *o, panel, feed)};
         if (continuous(c, *o))
@@ -103,13 +103,13 @@ struct Heavy {
     double amps = 0, other = 0; // of the other leg
 };
 // Of the one hot of a one-pole feeder both legs of its panel.
-double on_hot(LegAmps const& l, Leg leg, Circuit const& feeder) {
+double on_hot(LegAmps const& l, Leg leg, typed::Circuit const& feeder) {
     if (feeder.poles == 1) return l.a + l.b;
     return leg == Leg::a ? l.a : l.b;
 }
 
-std::optional<Heavy> heaviest(Case const& c, std::vector<Circuit const*> const& circuits, Panel const& panel,
-                              Circuit const& feeder) {
+std::optional<Heavy> heaviest(Case const& c, std::vector<typed::Circuit const*> const& circuits, typed::Panel const& panel,
+                              typed::Circuit const& feeder) {
     std::optional<Heavy> worst;
     for (Feed const& feed : feeds(c.job, panel)) {
         if (is_dc(feed.kind)) continue;
@@ -124,7 +124,7 @@ std::optional<Heavy> heaviest(Case const& c, std::vector<Circuit const*> const& 
 }
 
 // "leg A: H1 12.5 A x 125 % + T1 15 A = 30.63 A; leg B 15.63 A"
-std::string sum_words(Heavy const& h, Circuit const& feeder) {
+std::string sum_words(Heavy const& h, typed::Circuit const& feeder) {
     std::string sum;
     for (Share const& s : h.shares) {
         double const amps = on_hot(s.legs, h.leg, feeder);
@@ -138,7 +138,7 @@ std::string sum_words(Heavy const& h, Circuit const& feeder) {
     return fmt::format("leg {}: {}; leg {} {}", a ? "A" : "B", sum, a ? "B" : "A", exact(h.other));
 }
 
-Wanted by_main(Case const& c, Panel const& fed, std::string why) {
+Wanted by_main(Case const& c, typed::Panel const& fed, std::string why) {
     Wanted w;
     w.whole_panel = true;
     w.breaker = w.wire = *fed.main;
@@ -148,16 +148,16 @@ Wanted by_main(Case const& c, Panel const& fed, std::string why) {
 }
 
 // Why nothing can be summed up; empty where it can.
-std::string lacking(Panel const& fed, std::vector<Circuit const*> const& circuits, Case const& c) {
+std::string lacking(typed::Panel const& fed, std::vector<typed::Circuit const*> const& circuits, Case const& c) {
     auto const unknown = unknown_loads(circuits), nowhere = without_space(c, circuits);
-    if (std::ranges::none_of(circuits, [](Circuit const* o) { return counts(*o); }))
+    if (std::ranges::none_of(circuits, [](typed::Circuit const* o) { return counts(*o); }))
         return fmt::format("the circuits of panel \"{}\" and what they draw", fed.name);
     if (!unknown.empty()) return fmt::format("the load of {} in panel \"{}\"", listed(unknown), fed.name);
     return nowhere.empty() ? std::string() : fmt::format("a space for {} in panel \"{}\"", listed(nowhere), fed.name);
 }
 
-Wanted wanted_at_once(Case const& c, Panel const& fed) {
-    Circuit const& feeder = *circuit_of(c.job, fed.feeder->mark);
+Wanted wanted_at_once(Case const& c, typed::Panel const& fed) {
+    typed::Circuit const& feeder = *circuit_of(c.job, fed.feeder->mark);
     auto const circuits = behind(c, fed);
     Wanted w;
     if (auto const what = lacking(fed, circuits, c); !what.empty()) {
@@ -194,7 +194,7 @@ Wanted wanted_at_once(Case const& c, Panel const& fed) {
 }
 } // namespace
 
-Wanted wanted_by_panel(Case const& c, Panel const& fed) {
+Wanted wanted_by_panel(Case const& c, typed::Panel const& fed) {
     if (auto calculated = wanted_by_calculation(c, fed)) return std::move(*calculated);
     auto w = wanted_at_once(c, fed);
     if (auto what = lacking_in_calculation(c, fed); !what.empty()) w.steps.push_back(arithmetic(std::move(what)));

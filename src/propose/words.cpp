@@ -29,7 +29,7 @@ std::string figure(double value, int decimals) {
 std::string exact(Amps a) { return exact(value(a)); }
 std::string exact(double a) { return figure(a, 2) + " A"; }
 
-std::string outlets_words(Circuit const& circuit) {
+std::string outlets_words(typed::Circuit const& circuit) {
     std::vector<std::string> names;
     for (std::string const& type : circuit.outlets)
         if (Receptacle const* r = receptacle_named(type))

@@ -144,12 +144,12 @@ bool proposes_spaces(Plan const& plan, std::string_view panel) {
     });
 }
 
-std::string date_words(Job const& job) {
+std::string date_words(typed::Job const& job) {
     if (!job.date) return {};
     return fmt::format("{:04}-{:02}-{:02}", job.date->year, job.date->month, job.date->day);
 }
 
-std::string imprint(Job const& job) {
+std::string imprint(typed::Job const& job) {
     std::string words = job.name;
     auto const say = [&](std::string const& more) { words += (words.empty() ? "" : ", ") + more; };
     if (!job.revision.empty()) say("rev. " + job.revision);
@@ -157,7 +157,7 @@ std::string imprint(Job const& job) {
     return words;
 }
 
-std::string checked_against(Job const& job) { return "checked against " + job.code; }
+std::string checked_against(typed::Job const& job) { return "checked against " + job.code; }
 
 std::string how_to_reprint(SheetInput const& input) {
     return "Reprint: legwork print " + (input.file.empty() || input.file == "-" ? "FILE" : input.file);

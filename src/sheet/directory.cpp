@@ -25,7 +25,7 @@ struct Made {
 
 class Directory {
 public:
-    Directory(SheetInput const& input, Form const& form, Panel const& panel)
+    Directory(SheetInput const& input, Form const& form, typed::Panel const& panel)
         : input_(input),
           panel_(panel),
           form_(form),
@@ -175,7 +175,7 @@ private:
     }
 
     SheetInput const& input_;
-    Panel const& panel_;
+    typed::Panel const& panel_;
     Form const& form_;
     Hanging hanging_;
     DirectoryInput directory_;
@@ -192,17 +192,17 @@ private:
 
 std::vector<Sheet> compose_directory(SheetInput const& input, Form const& form) {
     std::vector<Sheet> sheets;
-    for (Panel const& panel : input.job.panels) sheets.push_back(Directory(input, form, panel).make().sheet);
+    for (typed::Panel const& panel : input.job.panels) sheets.push_back(Directory(input, form, panel).make().sheet);
     return sheets;
 }
 
-std::vector<std::string> shortened_names(Job const& job, Plan const& plan, Form const& form, TextWidth const& widths) {
+std::vector<std::string> shortened_names(typed::Job const& job, Plan const& plan, Form const& form, TextWidth const& widths) {
     std::vector<std::string> marks;
     CodeBook const* book = code_book(job.code);
     if (!book) return marks;
     Findings const none;
     SheetInput const input{job, plan, none, *book, widths, ""};
-    for (Panel const& panel : job.panels)
+    for (typed::Panel const& panel : job.panels)
         for (std::string& mark : Directory(input, form, panel).make().shortened) marks.push_back(std::move(mark));
     return marks;
 }

@@ -11,6 +11,6 @@ namespace legwork {
 std::vector<Sheet> compose_directory(SheetInput const& input, Form const& form);
 
 // Marks of the circuits whose name does not fit this form whole.
-std::vector<std::string> shortened_names(Job const& job, Plan const& plan, Form const& form, TextWidth const& widths);
+std::vector<std::string> shortened_names(typed::Job const& job, Plan const& plan, Form const& form, TextWidth const& widths);
 
 } // namespace legwork

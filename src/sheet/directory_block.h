@@ -13,7 +13,7 @@ namespace legwork {
 // left column of the picture is its upper row of handles, from left to right, the right column its lower one.
 class Hanging {
 public:
-    explicit Hanging(Panel const& panel);
+    explicit Hanging(typed::Panel const& panel);
 
     // A stretch of one visible column, in rows from the top of the picture.
     struct Stretch {

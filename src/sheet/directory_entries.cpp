@@ -17,7 +17,7 @@ namespace legwork {
 
 namespace {
 
-bool is_spare(Circuit const& c) { return c.use == "spare" && c.run.empty(); }
+bool is_spare(typed::Circuit const& c) { return c.use == "spare" && c.run.empty(); }
 
 // Halves next to each other: two of one space, or the last and the first of two neighbouring ones.
 bool adjoining(Layout const& layout, Spot s, Spot t) {
@@ -35,18 +35,18 @@ std::vector<Spot> slots_of(Plan const& plan, std::string const& mark) {
     return p ? p->slots : std::vector<Spot>{};
 }
 
-std::string breaker_words(Circuit const& c) {
+std::string breaker_words(typed::Circuit const& c) {
     std::string const amps = c.breaker ? text(*c.breaker) : "? A";
     return c.poles == 2 ? "2P " + amps : amps;
 }
 
-std::string place_words(Circuit const& c, Panel const& panel) {
+std::string place_words(typed::Circuit const& c, typed::Panel const& panel) {
     if (c.building.empty() || c.building == panel.building || c.building == c.room) return c.room;
     return c.room.empty() ? c.building : c.room + ", " + c.building;
 }
 
 // "GFCI+AFCI", "AFCI, GFCI at outlet".
-std::vector<std::string> protection_words(Circuit const& c) {
+std::vector<std::string> protection_words(typed::Circuit const& c) {
     std::vector<std::string> words;
     bool const gfci = c.gfci == Protection::breaker, afci = c.afci == Protection::breaker;
     if (gfci && afci)
@@ -67,11 +67,11 @@ std::vector<std::string> protection_words(Circuit const& c) {
 
 class Maker {
 public:
-    Maker(DirectoryInput const& input, Panel const& panel)
+    Maker(DirectoryInput const& input, typed::Panel const& panel)
         : input_(input), panel_(panel), layout_(panel), feeds_(feeds(input.job, panel)) {}
 
     PanelEntries make() {
-        for (Circuit const& c : input_.job.circuits)
+        for (typed::Circuit const& c : input_.job.circuits)
             if (c.panel == panel_.name) add(c, slots_of(input_.plan, c.mark));
         for (int space = 1; space <= layout_.spaces(); ++space) add_rest(space);
         std::ranges::stable_sort(made_.entries, {}, [](Entry const& e) { return e.slots.front(); });
@@ -79,7 +79,7 @@ public:
     }
 
 private:
-    void add(Circuit const& c, std::vector<Spot> const& slots) {
+    void add(typed::Circuit const& c, std::vector<Spot> const& slots) {
         Entry entry = entry_of(c, slots);
         bool const free = std::ranges::all_of(slots, [&](Spot s) { return layout_.has(s.space) && is_free(s); });
         if (slots.empty() || !free) {
@@ -118,7 +118,7 @@ private:
         return s.half != 0 || !has_half(s.space);
     }
 
-    Entry entry_of(Circuit const& c, std::vector<Spot> const& slots) const {
+    Entry entry_of(typed::Circuit const& c, std::vector<Spot> const& slots) const {
         Entry entry;
         entry.kind = is_spare(c) ? EntryKind::spare : c.off ? EntryKind::future : EntryKind::circuit;
         entry.slots = slots;
@@ -134,13 +134,13 @@ private:
         return entry;
     }
 
-    std::string largest_breaker(Circuit const& c) const {
+    std::string largest_breaker(typed::Circuit const& c) const {
         if (!input_.book) return {};
         auto const wire = smaller_wire({input_.job, input_.plan, *input_.book}, c);
         return wire ? largest_breaker_words(*wire) : std::string();
     }
 
-    void say_warnings(Circuit const& c, std::vector<Spot> const& slots, std::vector<std::string>& out) const {
+    void say_warnings(typed::Circuit const& c, std::vector<Spot> const& slots, std::vector<std::string>& out) const {
         if (auto const* other = partner(input_.job, c)) {
             auto const where = position_words(input_.plan, panel_, *other);
             out.push_back(tied_partner(c) ? "off together with " + where
@@ -160,12 +160,12 @@ private:
     }
 
     // The handles of a two-pole breaker, or of two tied singles.
-    bool tied(Circuit const& c, std::vector<Spot> const& slots) const {
+    bool tied(typed::Circuit const& c, std::vector<Spot> const& slots) const {
         return c.poles == 2 && slots.size() == 2 && c.tie != Tie::none;
     }
 
     // The other circuit of its pair, if a tie really can join them: next to each other in this panel.
-    Circuit const* tied_partner(Circuit const& c) const {
+    typed::Circuit const* tied_partner(typed::Circuit const& c) const {
         auto const* other = partner(input_.job, c);
         if (!other || (c.tie == Tie::none && other->tie == Tie::none) || other->panel != c.panel) return nullptr;
         auto const mine = slots_of(input_.plan, c.mark), theirs = slots_of(input_.plan, other->mark);
@@ -175,7 +175,7 @@ private:
     }
 
     DirectoryInput const& input_;
-    Panel const& panel_;
+    typed::Panel const& panel_;
     Layout layout_;
     std::vector<Feed> feeds_;
     std::set<Spot> taken_;
@@ -184,7 +184,7 @@ private:
 
 } // namespace
 
-PanelEntries panel_entries(DirectoryInput const& input, Panel const& panel) { return Maker(input, panel).make(); }
+PanelEntries panel_entries(DirectoryInput const& input, typed::Panel const& panel) { return Maker(input, panel).make(); }
 
 std::string numbers(std::vector<Spot> const& slots) {
     std::string words;
@@ -192,7 +192,7 @@ std::string numbers(std::vector<Spot> const& slots) {
     return words;
 }
 
-std::string position_words(Plan const& plan, Panel const& panel, Circuit const& c) {
+std::string position_words(Plan const& plan, typed::Panel const& panel, typed::Circuit const& c) {
     auto const slots = slots_of(plan, c.mark);
     if (c.panel != panel.name) return fmt::format("{} in panel {}", c.mark, c.panel);
     if (slots.empty()) return c.mark + " (no space yet)";

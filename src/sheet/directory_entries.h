@@ -45,16 +45,16 @@ struct PanelEntries {
 };
 
 struct DirectoryInput {
-    Job const& job;
+    typed::Job const& job;
     Plan const& plan;
     CodeBook const* book; // null: the largest breaker of a smaller wire is not said
 };
 
-PanelEntries panel_entries(DirectoryInput const& input, Panel const& panel);
+PanelEntries panel_entries(DirectoryInput const& input, typed::Panel const& panel);
 
 std::string numbers(std::vector<Spot> const& slots); // "5", "5+7"
 // Where a circuit stands, as another line or list speaks of it: "5+7", "K1 in panel Barn" for another panel, "K1
 // (no space yet)".
-std::string position_words(Plan const& plan, Panel const& panel, Circuit const& c);
+std::string position_words(Plan const& plan, typed::Panel const& panel, typed::Circuit const& c);
 
 } // namespace legwork

@@ -37,22 +37,22 @@ std::string list(std::vector<std::string> const& words) {
     return all;
 }
 
-std::string circuit_words(DirectoryInput const& input, Panel const& panel, Circuit const& c) {
+std::string circuit_words(DirectoryInput const& input, typed::Panel const& panel, typed::Circuit const& c) {
     auto const where = position_words(input.plan, panel, c);
     return where.starts_with(c.mark) ? where + " " + c.name : fmt::format("{} {} ({})", where, c.name, c.mark);
 }
 
 std::string rating(Feed const& f) { return f.amps ? ", " + text(*f.amps) : ""; }
 
-std::string main_off(Panel const& panel) {
+std::string main_off(typed::Panel const& panel) {
     if (!panel.main) return {};
     return fmt::format("main {} in this panel; the wires up to it stay live", text(*panel.main));
 }
 
 // Circuits through which something else can feed this panel.
-std::vector<Circuit const*> back_feeds(Job const& job, Panel const& panel) {
-    std::vector<Circuit const*> found;
-    for (Circuit const& c : job.circuits) {
+std::vector<typed::Circuit const*> back_feeds(typed::Job const& job, typed::Panel const& panel) {
+    std::vector<typed::Circuit const*> found;
+    for (typed::Circuit const& c : job.circuits) {
         auto const* use = use_named(c.use);
         if (c.panel == panel.name && use && use->source && c.use != "main" && !fed_panel(job, c)) found.push_back(&c);
     }
@@ -60,13 +60,13 @@ std::vector<Circuit const*> back_feeds(Job const& job, Panel const& panel) {
 }
 
 // The breaker through which a source of the file comes in: the one of the same name.
-Circuit const* inlet_of(std::vector<Circuit const*> const& backs, Feed const& f) {
+typed::Circuit const* inlet_of(std::vector<typed::Circuit const*> const& backs, Feed const& f) {
     auto const at =
-        std::ranges::find_if(backs, [&](Circuit const* c) { return !f.source.empty() && c->name == f.source; });
+        std::ranges::find_if(backs, [&](typed::Circuit const* c) { return !f.source.empty() && c->name == f.source; });
     return at == backs.end() ? nullptr : *at;
 }
 
-ListRow feeder_row(DirectoryInput const& input, Panel const& panel) {
+ListRow feeder_row(DirectoryInput const& input, typed::Panel const& panel) {
     auto const* c = circuit_of(input.job, panel.feeder->mark);
     auto const* at = placement_of(input.plan, panel.feeder->mark);
     ListRow row{"Panel " + panel.feeder->panel, "Circuit " + panel.feeder->mark};
@@ -80,7 +80,7 @@ ListRow feeder_row(DirectoryInput const& input, Panel const& panel) {
 
 // The main is the first source's. Whether it also parts the others hangs on a switch that is not in the file, so they
 // are killed where they are made, or at their own breaker.
-std::string off_words(DirectoryInput const& input, Panel const& panel, Circuit const* inlet, bool first) {
+std::string off_words(DirectoryInput const& input, typed::Panel const& panel, typed::Circuit const* inlet, bool first) {
     if (inlet)
         return fmt::format(" Off: its breaker {}, space {}.", inlet->mark, position_words(input.plan, panel, *inlet));
     if (!first) return " Off: at the source itself, stopped or unplugged.";
@@ -88,7 +88,7 @@ std::string off_words(DirectoryInput const& input, Panel const& panel, Circuit c
     return main.empty() ? " Off: no main here, so switch off where it comes from." : " Off: " + main + ".";
 }
 
-ListRow source_row(DirectoryInput const& input, Panel const& panel, Feed const& f, Circuit const* inlet, bool first) {
+ListRow source_row(DirectoryInput const& input, typed::Panel const& panel, Feed const& f, typed::Circuit const* inlet, bool first) {
     ListRow row{f.source, kind_words(f) + rating(f)};
     bool const from = first && !panel.feeder && !panel.fed_from.empty();
     if (row.lead.empty())
@@ -107,7 +107,7 @@ ListRow source_row(DirectoryInput const& input, Panel const& panel, Feed const& 
 
 } // namespace
 
-std::vector<ListRow> source_rows(DirectoryInput const& input, Panel const& panel) {
+std::vector<ListRow> source_rows(DirectoryInput const& input, typed::Panel const& panel) {
     std::vector<ListRow> rows;
     auto const sources = feeds(input.job, panel);
     auto backs = back_feeds(input.job, panel);
@@ -117,7 +117,7 @@ std::vector<ListRow> source_rows(DirectoryInput const& input, Panel const& panel
         rows.push_back(source_row(input, panel, sources[i], inlet, i == 0));
         std::erase(backs, inlet);
     }
-    for (Circuit const* c : backs)
+    for (typed::Circuit const* c : backs)
         rows.push_back(
             {c->name.empty() ? c->mark : c->name, fmt::format("Can feed this panel. Off: its breaker {}, space {}.",
                                                               c->mark, position_words(input.plan, panel, *c))});
@@ -126,7 +126,7 @@ std::vector<ListRow> source_rows(DirectoryInput const& input, Panel const& panel
     return rows;
 }
 
-std::vector<ListRow> off_by_hand_rows(DirectoryInput const& input, Panel const& panel) {
+std::vector<ListRow> off_by_hand_rows(DirectoryInput const& input, typed::Panel const& panel) {
     std::vector<ListRow> rows;
     for (Feed const& f : feeds(input.job, panel)) {
         std::vector<std::string> words;
@@ -177,7 +177,7 @@ std::string abbreviations(PanelEntries const& entries, bool legs) {
     return list(words) + ".";
 }
 
-bool shows_legs(DirectoryInput const& input, Panel const& panel) {
+bool shows_legs(DirectoryInput const& input, typed::Panel const& panel) {
     return std::ranges::any_of(feeds(input.job, panel), [](Feed const& f) { return !is_dc(f.kind); });
 }
 

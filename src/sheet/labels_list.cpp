@@ -14,22 +14,22 @@ namespace legwork {
 
 namespace {
 
-std::vector<Circuit const*> circuits_of(Job const& job, CableRun const& run) {
-    std::vector<Circuit const*> found;
+std::vector<typed::Circuit const*> circuits_of(typed::Job const& job, CableRun const& run) {
+    std::vector<typed::Circuit const*> found;
     for (auto const& mark : run.circuits)
         if (auto const* c = circuit_of(job, mark)) found.push_back(c);
     return found;
 }
 
-Cable const* cable_of(Job const& job, CableRun const& run) {
+typed::Cable const* cable_of(typed::Job const& job, CableRun const& run) {
     if (!run.circuits.empty()) return nullptr;
-    auto const at = std::ranges::find(job.cables, run.mark, &Cable::mark);
+    auto const at = std::ranges::find(job.cables, run.mark, &typed::Cable::mark);
     return at == job.cables.end() ? nullptr : &*at;
 }
 
 bool shared(CableRun const& run) { return run.circuits.size() > 1; }
 
-std::vector<Fed> feeds_of(Job const& job, CableRun const& run) {
+std::vector<Fed> feeds_of(typed::Job const& job, CableRun const& run) {
     std::vector<Fed> fed;
     for (auto const* c : circuits_of(job, run)) fed.push_back({shared(run) ? c->mark : "", c->name, c->room});
     if (auto const* cable = cable_of(job, run)) fed.push_back({"", cable->name, ""});
@@ -47,7 +47,7 @@ EndWords end_words(CableRun const& run, bool panel) {
     return {"Box end:", "other end: box"};
 }
 
-std::string dated(Job const& job, std::string const& spaces) {
+std::string dated(typed::Job const& job, std::string const& spaces) {
     if (!job.revision.empty()) return fmt::format("{}, rev {}", spaces, job.revision);
     if (job.date) return fmt::format("{}, {:04}-{:02}-{:02}", spaces, job.date->year, job.date->month, job.date->day);
     return "";
@@ -55,7 +55,7 @@ std::string dated(Job const& job, std::string const& spaces) {
 
 // A space on a label goes out of date when the balance moves the circuit, so only what the file holds is said, and
 // dated. Only at the panel, where it is looked for.
-std::string spaces_words(Job const& job, std::vector<Circuit const*> const& circuits, bool panel) {
+std::string spaces_words(typed::Job const& job, std::vector<typed::Circuit const*> const& circuits, bool panel) {
     std::string spaces;
     for (auto const* c : circuits) {
         if (!panel || !c->space) return "";
@@ -72,7 +72,7 @@ bool neutral_to_mark(CableRun const& run) {
     });
 }
 
-void add_hot(std::vector<Marker>& markers, Job const& job, CableRun const& run, Circuit const& c, bool panel) {
+void add_hot(std::vector<Marker>& markers, typed::Job const& job, CableRun const& run, typed::Circuit const& c, bool panel) {
     Marker marker{c.mark, "", spaces_words(job, {&c}, panel), panel ? "panel end" : "box end"};
     if (run.conductors.empty()) {
         marker.note = "hot";
@@ -85,7 +85,7 @@ void add_hot(std::vector<Marker>& markers, Job const& job, CableRun const& run, 
     }
 }
 
-std::vector<Marker> markers_of(Job const& job, CableRun const& run, bool panel) {
+std::vector<Marker> markers_of(typed::Job const& job, CableRun const& run, bool panel) {
     std::vector<Marker> markers;
     if (!shared(run)) return markers;
     auto const circuits = circuits_of(job, run);
@@ -95,10 +95,10 @@ std::vector<Marker> markers_of(Job const& job, CableRun const& run, bool panel) 
     return markers;
 }
 
-std::string cable_words(Job const& job, CableRun const& run) {
+std::string cable_words(typed::Job const& job, CableRun const& run) {
     auto const circuits = circuits_of(job, run);
     auto const breaker = breaker_words(circuits);
-    bool const fused = std::ranges::any_of(circuits, [&](Circuit const* c) {
+    bool const fused = std::ranges::any_of(circuits, [&](typed::Circuit const* c) {
         auto const* panel = panel_of(job, c->panel);
         if (!panel) return false;
         auto const sources = feeds(job, *panel);
@@ -111,7 +111,7 @@ std::string cable_words(Job const& job, CableRun const& run) {
 
 } // namespace
 
-std::string breaker_words(std::vector<Circuit const*> const& circuits) {
+std::string breaker_words(std::vector<typed::Circuit const*> const& circuits) {
     if (circuits.empty() || !circuits.front()->breaker) return "";
     auto const& first = *circuits.front();
     if (circuits.size() > 1 && circuits.back()->breaker && circuits.back()->breaker != first.breaker) {
@@ -122,10 +122,10 @@ std::string breaker_words(std::vector<Circuit const*> const& circuits) {
     return (two_pole ? "2P " : "") + text(*first.breaker);
 }
 
-bool is_unsaid(Job const& job, CableRun const& run) {
-    Circuit const* c = run.circuits.empty() ? nullptr : circuit_of(job, run.circuits.front());
+bool is_unsaid(typed::Job const& job, CableRun const& run) {
+    typed::Circuit const* c = run.circuits.empty() ? nullptr : circuit_of(job, run.circuits.front());
     if (!c || run.segment > 0 || !run_of(job, *c).empty()) return false;
-    auto const asked = [](Circuit const* each) {
+    auto const asked = [](typed::Circuit const* each) {
         return each && std::ranges::any_of(each->asked, [](std::string const& key) {
                    return key == "cable" || key == "segments" || key == "length";
                });
@@ -133,7 +133,7 @@ bool is_unsaid(Job const& job, CableRun const& run) {
     return !asked(c) && !asked(partner(job, *c));
 }
 
-std::vector<CableEnd> cable_ends(Job const& job, std::vector<CableRun> const& runs) {
+std::vector<CableEnd> cable_ends(typed::Job const& job, std::vector<CableRun> const& runs) {
     std::vector<CableEnd> ends;
     for (auto const& run : runs) {
         if (is_unsaid(job, run)) continue;

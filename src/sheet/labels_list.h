@@ -43,12 +43,12 @@ struct CableEnd {
 };
 
 // In the order they are pulled: cable by cable, the end nearer the panel first. Nothing for cables that are unsaid.
-std::vector<CableEnd> cable_ends(Job const& job, std::vector<CableRun> const& runs);
+std::vector<CableEnd> cable_ends(typed::Job const& job, std::vector<CableRun> const& runs);
 
 // The file says nothing of the cable that this home run would be, not even "?": there may be none (a surge protector).
-bool is_unsaid(Job const& job, CableRun const& run);
+bool is_unsaid(typed::Job const& job, CableRun const& run);
 
 // "20 A", "2P 20 A"; of a pair on single breakers "20 A" or "15 and 20 A". Empty when not known.
-std::string breaker_words(std::vector<Circuit const*> const& circuits);
+std::string breaker_words(std::vector<typed::Circuit const*> const& circuits);
 
 } // namespace legwork

@@ -77,7 +77,7 @@ std::vector<std::vector<std::string>> carrier_labels(SheetInput const& input, Re
     };
     for (auto const& band : bands(input, "", false)) add(band);
     if (!input.job.name.empty()) add(input.job.name);
-    Job dated = input.job;
+    typed::Job dated = input.job;
     dated.name.clear();
     auto const revision = imprint(dated);
     add((revision.empty() ? "" : revision + ", ") + page_words(number, pages));

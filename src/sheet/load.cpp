@@ -143,7 +143,7 @@ Sheet sheet_of(SheetInput const& input, Form const& form, PanelLoad const& load)
 
 std::vector<Sheet> compose_load(SheetInput const& input, Form const& form) {
     std::vector<Sheet> sheets;
-    for (Panel const& panel : input.job.panels) {
+    for (typed::Panel const& panel : input.job.panels) {
         auto const load = panel_load(input.job, input.plan, input.book, panel);
         bool const nothing = !load.load || (load.load->steps.empty() && load.load->unknown.empty());
         if (!nothing) sheets.push_back(sheet_of(input, form, load));

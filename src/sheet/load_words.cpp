@@ -128,7 +128,7 @@ std::vector<std::string> arithmetic_lines(TextWidth const& widths, std::string_v
     return lines;
 }
 
-std::string_view supply_word(Panel const& panel) { return panel.feeder ? "feeder" : "service"; }
+std::string_view supply_word(typed::Panel const& panel) { return panel.feeder ? "feeder" : "service"; }
 
 std::string facts_words(PanelLoad const& load) {
     auto const& facts = load.facts;

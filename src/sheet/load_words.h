@@ -25,7 +25,7 @@ std::vector<std::string> arithmetic_lines(TextWidth const& widths, std::string_v
                                           Mm x_height, Mm width);
 
 // "service" or "feeder".
-std::string_view supply_word(Panel const& panel);
+std::string_view supply_word(typed::Panel const& panel);
 // "Panel Main: service, 240 V between the hots; the main is good for 200 A."
 std::string facts_words(PanelLoad const& load);
 // "10000 + 6600 = 16600 VA"; of many that they are the bold figures above; empty of one.

@@ -24,7 +24,7 @@ constexpr std::array kKinds{
     SheetKind{"load", "load-letter", compose_load},
 };
 
-Finding warning(Job const& job, std::string_view rule, Where where, std::string message, std::string fix) {
+Finding warning(typed::Job const& job, std::string_view rule, Where where, std::string message, std::string fix) {
     Finding f;
     f.rule = rule;
     f.severity = Severity::warning;
@@ -36,9 +36,9 @@ Finding warning(Job const& job, std::string_view rule, Where where, std::string 
 }
 
 // Every text of the job that reaches a sheet.
-std::vector<std::string> printed_words(Circuit const& c) {
+std::vector<std::string> printed_words(typed::Circuit const& c) {
     std::vector<std::string> words{c.mark, c.name, c.room, c.note, c.building, c.box};
-    for (Segment const& s : c.run) words.push_back(s.to);
+    for (typed::Segment const& s : c.run) words.push_back(s.to);
     return words;
 }
 
@@ -50,7 +50,7 @@ std::string missing_letters(TextWidth const& widths, std::vector<std::string> co
     return fmt::format("{}", fmt::join(letters, " "));
 }
 
-Findings letters_without_a_face(Job const& job, TextWidth const& widths) {
+Findings letters_without_a_face(typed::Job const& job, TextWidth const& widths) {
     Findings found;
     auto const look = [&](Where const& where, std::vector<std::string> const& words) {
         if (auto const letters = missing_letters(widths, words); !letters.empty())
@@ -60,16 +60,16 @@ Findings letters_without_a_face(Job const& job, TextWidth const& widths) {
                         "write it in other letters, or install a typeface that has them and print again"));
     };
     std::vector<std::string> of_job{job.name, job.revision};
-    for (Supply const& s : job.supplies) of_job.push_back(s.name);
+    for (typed::Supply const& s : job.supplies) of_job.push_back(s.name);
     look({}, of_job);
-    for (Panel const& p : job.panels) look({p.name, {}, "name"}, {p.name, p.fed_from, p.building});
-    for (Circuit const& c : job.circuits) look({c.panel, {c.mark}, "name"}, printed_words(c));
-    for (Cable const& c : job.cables) look({"", {c.mark}, "name"}, {c.mark, c.name, c.from, c.to});
+    for (typed::Panel const& p : job.panels) look({p.name, {}, "name"}, {p.name, p.fed_from, p.building});
+    for (typed::Circuit const& c : job.circuits) look({c.panel, {c.mark}, "name"}, printed_words(c));
+    for (typed::Cable const& c : job.cables) look({"", {c.mark}, "name"}, {c.mark, c.name, c.from, c.to});
     return found;
 }
 } // namespace
 
-Findings sheet_findings(Job const& job, Plan const& plan, Form const& directory, TextWidth const& widths) {
+Findings sheet_findings(typed::Job const& job, Plan const& plan, Form const& directory, TextWidth const& widths) {
     Findings found;
     for (std::string const& mark : shortened_names(job, plan, directory, widths)) {
         auto const* c = circuit_of(job, mark);

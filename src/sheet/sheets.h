@@ -19,7 +19,7 @@
 namespace legwork {
 
 struct SheetInput {
-    Job const& job;
+    typed::Job const& job;
     Plan const& plan;         // as filed
     Findings const& findings; // all of them, the sheets' own included
     CodeBook const& book;
@@ -39,6 +39,6 @@ SheetKind const* sheet_kind(std::string_view name); // null when there is none
 
 // What only the sheets can tell: names too long for the directory's form (dir-name-too-long), letters that no face
 // has (dir-no-letter).
-Findings sheet_findings(Job const& job, Plan const& plan, Form const& directory, TextWidth const& widths);
+Findings sheet_findings(typed::Job const& job, Plan const& plan, Form const& directory, TextWidth const& widths);
 
 } // namespace legwork

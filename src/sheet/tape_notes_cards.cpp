@@ -16,14 +16,14 @@ namespace legwork {
 namespace {
 
 // Boxes are told apart by their name; one that only goes by its circuit's name also by the circuit.
-std::string box_key(Job const& job, EndOf const& end) {
+std::string box_key(typed::Job const& job, EndOf const& end) {
     CableRun const& run = end.run;
-    Circuit const* c = circuit_of(job, run.circuits.front());
+    typed::Circuit const* c = circuit_of(job, run.circuits.front());
     std::string const& name = end.far ? run.to : run.from;
     if (!c) return name;
     auto const index = static_cast<std::size_t>(end.far ? run.segment : run.segment - 1);
     auto const pieces = run_of(job, *c);
-    Circuit const* p = partner(job, *c);
+    typed::Circuit const* p = partner(job, *c);
     bool const said = (index < pieces.size() && !pieces[index].to.empty()) ||
                       (index == 0 && (!c->box.empty() || (p && !p->box.empty())));
     if (said) return name;
@@ -49,7 +49,7 @@ CableNote cable_note(SheetInput const& input, EndOf const& end) {
 class Cards {
 public:
     Cards(SheetInput const& input, std::vector<CableRun> const& runs) : input_(input), runs_(runs) {
-        for (Panel const& p : input.job.panels) panels_.push_back({p.name, "panel", p.building, {}, {}});
+        for (typed::Panel const& p : input.job.panels) panels_.push_back({p.name, "panel", p.building, {}, {}});
     }
 
     void add(CableRun const& run) {
@@ -90,7 +90,7 @@ private:
     BoxCard* box(EndOf const& end) {
         auto const [at, fresh] = index_.try_emplace(box_key(input_.job, end), boxes_.size());
         if (fresh) {
-            Circuit const* c = circuit_of(input_.job, end.run.circuits.front());
+            typed::Circuit const* c = circuit_of(input_.job, end.run.circuits.front());
             boxes_.push_back({end.far ? end.run.to : end.run.from, "box", c ? c->room : "", {}, {}});
         }
         return &boxes_[at->second];
@@ -118,7 +118,7 @@ std::vector<BoxCard> tape_cards(SheetInput const& input) {
     return cards.take();
 }
 
-std::vector<std::string> other_cables(Job const& job) {
+std::vector<std::string> other_cables(typed::Job const& job) {
     std::vector<std::string> marks;
     for (auto const& cable : job.cables) marks.push_back(cable.mark);
     return marks;

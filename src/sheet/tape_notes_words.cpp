@@ -23,17 +23,17 @@ std::string panel_words(std::string const& name, std::string_view word) {
 
 namespace {
 
-std::vector<Feed> feeds_of(Job const& job, Circuit const* c) {
-    Panel const* panel = c ? panel_of(job, c->panel) : nullptr;
+std::vector<Feed> feeds_of(typed::Job const& job, typed::Circuit const* c) {
+    typed::Panel const* panel = c ? panel_of(job, c->panel) : nullptr;
     return panel ? feeds(job, *panel) : std::vector<Feed>{};
 }
 
-bool on_dc(Job const& job, Circuit const* c) {
+bool on_dc(typed::Job const& job, typed::Circuit const* c) {
     auto const sources = feeds_of(job, c);
     return !sources.empty() && is_dc(sources.front().kind);
 }
 
-Circuit const* first_circuit(Job const& job, CableRun const& run) {
+typed::Circuit const* first_circuit(typed::Job const& job, CableRun const& run) {
     return run.circuits.empty() ? nullptr : circuit_of(job, run.circuits.front());
 }
 
@@ -55,7 +55,7 @@ std::string breaker_of(SheetInput const& input, std::vector<std::string> const& 
             return fmt::format("{} of {} (no space yet)", word, listed(circuits, "+"));
         for (Spot const s : placed->slots) spaces.push_back(text(s));
         proposed |= placed->slots != placed->from;
-        Circuit const* c = circuit_of(input.job, mark);
+        typed::Circuit const* c = circuit_of(input.job, mark);
         if (c && c->panel != panel) spaces.back() += " in " + panel_words(c->panel);
     }
     return fmt::format("{} {}{}", word, listed(spaces, "+"), proposed ? " (proposed)" : "");
@@ -72,11 +72,11 @@ std::size_t hots_before(CableRun const& run, std::size_t conductor) {
 
 // Leg A of a sub-panel is leg A of the panel above: swapped, its loads would weigh on the other leg. The first hot of
 // the cable takes leg A at both ends.
-std::string feeder_hot(SheetInput const& input, EndOf const& end, Circuit const& c, Panel const& fed, bool second) {
+std::string feeder_hot(SheetInput const& input, EndOf const& end, typed::Circuit const& c, typed::Panel const& fed, bool second) {
     Leg const leg = second ? Leg::b : Leg::a;
     if (end.far) return fmt::format("main terminal of leg {}", letter(leg));
     auto const* placed = placement_of(input.plan, c.mark);
-    Panel const* panel = panel_of(input.job, c.panel);
+    typed::Panel const* panel = panel_of(input.job, c.panel);
     auto const breaker = breaker_of(input, {c.mark}, c.panel);
     if (panel && placed)
         for (Spot const s : placed->slots)
@@ -87,10 +87,10 @@ std::string feeder_hot(SheetInput const& input, EndOf const& end, Circuit const&
 
 std::string hot_lands(SheetInput const& input, EndOf const& end, std::size_t conductor) {
     Conductor const& wire = end.run.conductors[conductor];
-    Circuit const* c = circuit_of(input.job, wire.circuit);
+    typed::Circuit const* c = circuit_of(input.job, wire.circuit);
     if (!c) return {};
     bool const second = hots_before(end.run, conductor) > 0;
-    Panel const* fed = fed_panel(input.job, *c);
+    typed::Panel const* fed = fed_panel(input.job, *c);
     if (end.panel() && fed && c->poles == 2) return feeder_hot(input, end, *c, *fed, second);
     if (end.panel() && end.far) return "main terminal";
     auto const breaker = breaker_of(input, {c->mark}, end.run.from);
@@ -102,14 +102,14 @@ std::string neutral_at_panel(SheetInput const& input, EndOf const& end) {
     if (on_dc(input.job, first_circuit(input.job, end.run))) return "negative bar";
     auto const any = [&](auto says) {
         return !end.far && std::ranges::any_of(circuits, [&](std::string const& mark) {
-            Circuit const* c = circuit_of(input.job, mark);
+            typed::Circuit const* c = circuit_of(input.job, mark);
             return c && says(*c);
         });
     };
     // The current that a ground-fault breaker compares must come back through it.
-    if (any([](Circuit const& c) { return c.gfci == Protection::breaker; }))
+    if (any([](typed::Circuit const& c) { return c.gfci == Protection::breaker; }))
         return "neutral terminal of the GFCI breaker, not the bar";
-    if (any([](Circuit const& c) { return c.afci == Protection::breaker; }))
+    if (any([](typed::Circuit const& c) { return c.afci == Protection::breaker; }))
         return "neutral terminal of the AFCI breaker if it has one, else neutral bar";
     return "neutral bar";
 }
@@ -131,8 +131,8 @@ Conductor const* conductor_of(CableRun const& run, ConductorJob job, std::string
 }
 
 // From a light's box to its switch and back.
-bool is_loop(Job const& job, CableRun const& run) {
-    Circuit const* c = first_circuit(job, run);
+bool is_loop(typed::Job const& job, CableRun const& run) {
+    typed::Circuit const* c = first_circuit(job, run);
     return c && c->switch_loop && run.segment > 0 && conductor_of(run, ConductorJob::switched, c->mark) != nullptr;
 }
 
@@ -198,7 +198,7 @@ std::string cited(Conductor const& wire, std::string_view verdict) {
         wire.reference.source == Source::memory && !text(wire.reference).ends_with("memory)") ? " (from memory)" : "");
 }
 
-std::string tie_words(SheetInput const& input, Circuit const& a, Circuit const& b, bool at_panel) {
+std::string tie_words(SheetInput const& input, typed::Circuit const& a, typed::Circuit const& b, bool at_panel) {
     auto const spaces = breaker_of(input, {a.mark, b.mark}, a.panel) + (at_panel ? "" : " in " + panel_words(a.panel));
     switch (a.tie) {
     case Tie::two_pole_breaker: return fmt::format("{} and {} go off together: two-pole {}.", a.mark, b.mark, spaces);
@@ -210,7 +210,7 @@ std::string tie_words(SheetInput const& input, Circuit const& a, Circuit const& 
 
 // Two hots on two legs read the volts between the legs; on one leg they read nothing. Empty when no source of the panel
 // has two legs with a voltage between them.
-std::string meter_check(Job const& job, Circuit const& c) {
+std::string meter_check(typed::Job const& job, typed::Circuit const& c) {
     std::map<std::int64_t, std::string> by_volts;
     for (auto const& feed : feeds_of(job, &c))
         if (has_two_hots(feed.kind)) {
@@ -264,7 +264,7 @@ std::vector<std::string> stops(Findings const& findings, CableRun const& run) {
 std::vector<std::string> pair_remarks(SheetInput const& input, EndOf const& end) {
     auto const& marks = end.run.circuits;
     if (marks.size() < 2) return {};
-    Circuit const *a = circuit_of(input.job, marks.front()), *b = circuit_of(input.job, marks.back());
+    typed::Circuit const *a = circuit_of(input.job, marks.front()), *b = circuit_of(input.job, marks.back());
     if (!a || !b) return {};
     std::vector<std::string> remarks{tie_words(input, *a, *b, end.panel())};
     if (end.far)

@@ -14,10 +14,10 @@ using namespace legwork;
 
 namespace {
 // The one-pole circuits of a legal panel change places at random, so that most pairs stand apart, many on one leg.
-Job scattered(std::uint64_t seed, oracle::Home const& home) {
-    Job job = oracle::random_home(seed, home);
-    std::vector<Circuit*> ones;
-    for (Circuit& c : job.circuits)
+typed::Job scattered(std::uint64_t seed, oracle::Home const& home) {
+    typed::Job job = oracle::random_home(seed, home);
+    std::vector<typed::Circuit*> ones;
+    for (typed::Circuit& c : job.circuits)
         if (c.poles == 1 && c.space) ones.push_back(&c);
     std::uint32_t random = 12345;
     for (std::size_t i = ones.size(); i > 1; --i) {
@@ -29,7 +29,7 @@ Job scattered(std::uint64_t seed, oracle::Home const& home) {
 } // namespace
 
 TEST_CASE("as filed: pairs that stand apart do not make the search endless", "[balance][filed]") {
-    Job const job = scattered(7, {84, 3, 2, 20, 4, 1900});
+    typed::Job const job = scattered(7, {84, 3, 2, 20, 4, 1900});
     Plan const plan = as_filed(job);
     REQUIRE(recheck(job, plan, true).empty());
     PanelPlan const& p = plan.panels.at(0);

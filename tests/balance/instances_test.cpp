@@ -22,9 +22,9 @@ json instances() {
     return json::parse(file).at("instances");
 }
 
-void add(Job& job, json const& c, std::string const& mark, char const* load, int poles, json const& space,
+void add(typed::Job& job, json const& c, std::string const& mark, char const* load, int poles, json const& space,
          std::string const& group) {
-    Circuit circuit;
+    typed::Circuit circuit;
     circuit.mark = mark;
     circuit.panel = "Main";
     circuit.poles = poles;
@@ -39,12 +39,12 @@ void add(Job& job, json const& c, std::string const& mark, char const* load, int
     job.circuits.push_back(circuit);
 }
 
-Job job_of(json const& instance) {
-    Job job;
-    Panel panel;
+typed::Job job_of(json const& instance) {
+    typed::Job job;
+    typed::Panel panel;
     panel.name = "Main";
     panel.spaces = instance.at("spaces").get<int>();
-    panel.supply = Supply{};
+    panel.supply = typed::Supply{};
     panel.blocked = instance.at("blocked").get<std::vector<int>>();
     panel.tandem = instance.at("tandem").get<std::vector<int>>();
     job.panels.push_back(panel);
@@ -69,7 +69,7 @@ TEST_CASE("balance: worked panels with proven answers", "[balance]") {
         auto const name = instance.at("name").get<std::string>();
         if (name == "tandem") continue; // places circuits on half-size breakers
         CAPTURE(name);
-        Job const job = job_of(instance);
+        typed::Job const job = job_of(instance);
         BalanceOptions best;
         best.best = true;
         auto const plan = balance(job, best);

@@ -8,13 +8,13 @@
 using namespace legwork;
 
 TEST_CASE("balance: two equal circuits go on two legs", "[balance]") {
-    Job job;
+    typed::Job job;
     job.panels.push_back({});
     job.panels[0].name = "Main";
     job.panels[0].spaces = 4;
-    job.panels[0].supply = Supply{};
+    job.panels[0].supply = typed::Supply{};
     for (auto const* mark : {"A1", "A2"}) {
-        Circuit c;
+        typed::Circuit c;
         c.mark = mark;
         c.panel = "Main";
         c.load = 500_VA;

@@ -10,9 +10,9 @@ namespace legwork::oracle {
 
 // One sentence for each way in which the optimizer is wrong; empty when it is right. Every panel needs to be small
 // enough for `exhaustive`.
-std::vector<std::string> judge(Job const& job);
+std::vector<std::string> judge(typed::Job const& job);
 
 // The same job with circuits, spaces and situations taken away while the optimizer stays wrong about it.
-Job smallest_wrong(Job job);
+typed::Job smallest_wrong(typed::Job job);
 
 } // namespace legwork::oracle

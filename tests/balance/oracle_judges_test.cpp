@@ -44,7 +44,7 @@ TEST_CASE("judges: exhaustive placement and both solvers on the full model", "[o
     for (char const* solver : {"glpsol", "cbc"})
         if (auto const package = missing_package(solver); !package.empty()) FAIL("install the package " << package);
     for (std::uint64_t seed = 60'000; seed < 60'025; ++seed) {
-        Job const job = random_job(seed, {.most_spaces = 8, .most_situations = 2, .pair_heavy = seed % 2 == 0});
+        typed::Job const job = random_job(seed, {.most_spaces = 8, .most_situations = 2, .pair_heavy = seed % 2 == 0});
         CAPTURE(seed, as_toml(job));
         auto const b = board(job, job.panels[0], Today::may_move);
         auto const front = exhaustive(b);
@@ -59,7 +59,7 @@ TEST_CASE("judges: legs alone give the same as every place of every circuit", "[
     if (auto const package = missing_package("cbc"); !package.empty()) FAIL("install the package " << package);
     for (std::uint64_t seed = 1; seed <= 8; ++seed) {
         int const situations = seed % 2 == 0 ? 1 : 3;
-        Job const job = random_home(seed, {12, situations, 1, 2, static_cast<int>(seed % 3)});
+        typed::Job const job = random_home(seed, {12, situations, 1, 2, static_cast<int>(seed % 3)});
         CAPTURE(seed, as_toml(job));
         auto const front = exhaustive(board(job, job.panels[0], Today::may_move));
         auto const l = legs(job, job.panels[0]);

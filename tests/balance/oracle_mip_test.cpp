@@ -17,7 +17,7 @@ using namespace legwork::oracle;
 namespace {
 constexpr int kSeconds = 20;
 
-PanelPlan best(Job const& job) {
+PanelPlan best(typed::Job const& job) {
     BalanceOptions options;
     options.best = true;
     return balance(job, options).panels.at(0);
@@ -45,7 +45,7 @@ void agree(Solved const& solver, std::optional<std::int64_t> const& value) {
 TEST_CASE("balance against glpsol: every place of every circuit", "[balance][oracle][mip]") {
     if (auto const package = missing_package("glpsol"); !package.empty()) FAIL("install the package " << package);
     for (std::uint64_t seed = 50'000; seed < 50'020; ++seed) {
-        Job const job = random_job(seed, {.most_spaces = 8, .most_situations = 2, .pair_heavy = seed % 2 == 0});
+        typed::Job const job = random_job(seed, {.most_spaces = 8, .most_situations = 2, .pair_heavy = seed % 2 == 0});
         CAPTURE(seed, as_toml(job));
         auto const b = board(job, job.panels[0], Today::may_move);
         PanelPlan const p = best(job);
@@ -59,7 +59,7 @@ TEST_CASE("balance against cbc: 24 and 42 spaces", "[balance][oracle][mip]") {
     auto const home = GENERATE(Home{24, 1, 3, 3, 2}, Home{24, 3, 3, 3, 2}, Home{24, 8, 3, 3, 2}, Home{42, 1, 5, 5, 3},
                                Home{42, 3, 5, 5, 3}, Home{42, 8, 6, 6, 3});
     for (std::uint64_t seed : {1, 2}) {
-        Job job = random_home(seed, home);
+        typed::Job job = random_home(seed, home);
         if (seed == 2) job.circuits.back().fixed = job.circuits[5].fixed = true;
         CAPTURE(home.spaces, home.situations, seed);
         auto const l = legs(job, job.panels[0]);

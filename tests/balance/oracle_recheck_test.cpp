@@ -19,7 +19,7 @@ Placement& any(Dice& dice, PanelPlan& p) {
 }
 
 // Changes one thing; the circuit's leg is put right where it stands, so that only the place is wrong.
-std::string tamper(Dice& dice, Job const& job, PanelPlan& p) {
+std::string tamper(Dice& dice, typed::Job const& job, PanelPlan& p) {
     Placement& one = any(dice, p);
     Placement& two = any(dice, p);
     auto const all = seats(job, job.panels[0]);
@@ -51,7 +51,7 @@ std::string tamper(Dice& dice, Job const& job, PanelPlan& p) {
 TEST_CASE("recheck sees every change that makes a plan false", "[balance][oracle]") {
     int lies = 0;
     for (std::uint64_t seed = 70'000; seed < 70'400; ++seed) {
-        Job const job = random_job(seed, {.most_spaces = 10, .pair_heavy = seed % 2 == 0});
+        typed::Job const job = random_job(seed, {.most_spaces = 10, .pair_heavy = seed % 2 == 0});
         BalanceOptions options;
         options.best = true;
         Plan const plan = balance(job, options);

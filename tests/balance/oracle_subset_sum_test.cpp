@@ -13,7 +13,7 @@ using namespace legwork;
 using namespace legwork::oracle;
 
 namespace {
-void agrees(Job const& job, int moves) {
+void agrees(typed::Job const& job, int moves) {
     auto const l = legs(job, job.panels[0]);
     BalanceOptions options;
     options.best = true;
@@ -42,7 +42,7 @@ TEST_CASE("balance against subset sums: 84 spaces", "[balance][oracle]") {
 }
 
 TEST_CASE("balance against subset sums: few loads that differ, and a full panel", "[balance][oracle]") {
-    Job job = random_home(9, {42, 1, 3, 3, 0});
+    typed::Job job = random_home(9, {42, 1, 3, 3, 0});
     for (std::size_t i = 0; i < job.circuits.size(); ++i)
         job.circuits[i].load = i % 5 == 0 ? 1800_VA : i % 3 == 0 ? 1000_VA : 180_VA;
     agrees(job, 8);

@@ -13,7 +13,7 @@ namespace legwork::oracle {
 namespace {
 class Stander {
 public:
-    Stander(Dice& dice, Job& job, Panel const& panel, bool halves)
+    Stander(Dice& dice, typed::Job& job, typed::Panel const& panel, bool halves)
         : dice_(dice), job_(job), panel_(panel), halves_(halves) {}
 
     // Stands some circuits: as a careful person would, or anyhow.
@@ -24,7 +24,7 @@ public:
         all_ = seats(job_, panel_);
         for (int s = 1; s <= panel_.spaces; ++s)
             if (std::count(panel_.blocked.begin(), panel_.blocked.end(), s) == 0) free_.insert(s);
-        for (Circuit const* c : circuits_on(job_, panel_)) // those before `first`
+        for (typed::Circuit const* c : circuits_on(job_, panel_)) // those before `first`
             for (int s = 1; c->space && s <= panel_.spaces; ++s)
                 if (s == c->space->space || (c->poles == 2 && is_below(c->space->space, s))) free_.erase(s);
         std::vector<std::size_t> order;
@@ -36,7 +36,7 @@ public:
             return job_.circuits[i].poles == 2 || !job_.circuits[i].multiwire.empty();
         });
         for (std::size_t i : order) {
-            Circuit& c = job_.circuits[i];
+            typed::Circuit& c = job_.circuits[i];
             if (c.space || !dice_.chance(present)) continue;
             stand(c, dice_.chance(careless));
         }
@@ -48,8 +48,8 @@ public:
 
 private:
     Seat const& seat(int s) const { return all_[static_cast<std::size_t>(s) - 1]; }
-    void stand(Circuit& c, bool anyhow) {
-        Circuit const* o = other_half(job_, c);
+    void stand(typed::Circuit& c, bool anyhow) {
+        typed::Circuit const* o = other_half(job_, c);
         std::vector<std::pair<int, int>> sites;
         for (int s : free_) {
             if (!anyhow && !seat(s).usable) continue;
@@ -74,9 +74,9 @@ private:
     // Puts one-pole circuits on halves, one or two to a space.
     void halve(std::size_t first) {
         for (int s : panel_.tandem) {
-            std::vector<Circuit*> there;
+            std::vector<typed::Circuit*> there;
             for (std::size_t i = first; i < job_.circuits.size(); ++i) {
-                Circuit& c = job_.circuits[i];
+                typed::Circuit& c = job_.circuits[i];
                 if (c.poles == 1 && c.space && c.space->space == s && c.multiwire.empty())
                     there.insert(there.begin(), &c);
                 else if (c.poles == 1 && !c.space && c.multiwire.empty())
@@ -93,15 +93,15 @@ private:
     }
 
     Dice& dice_;
-    Job& job_;
-    Panel const& panel_;
+    typed::Job& job_;
+    typed::Panel const& panel_;
     bool halves_;
     std::vector<Seat> all_;
     std::set<int> free_;
 };
 } // namespace
 
-void stand_today(Dice& dice, Job& job, Panel const& panel, std::size_t first, bool halves) {
+void stand_today(Dice& dice, typed::Job& job, typed::Panel const& panel, std::size_t first, bool halves) {
     Stander(dice, job, panel, halves).today(first);
 }
 

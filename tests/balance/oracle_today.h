@@ -10,6 +10,6 @@ namespace legwork::oracle {
 
 // Gives spaces to some of the panel's circuits from number `first` of the job on, and fixes some: as a careful person
 // would, or anyhow.
-void stand_today(Dice& dice, Job& job, Panel const& panel, std::size_t first, bool halves);
+void stand_today(Dice& dice, typed::Job& job, typed::Panel const& panel, std::size_t first, bool halves);
 
 } // namespace legwork::oracle

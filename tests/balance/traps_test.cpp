@@ -14,18 +14,18 @@ using namespace legwork;
 
 namespace {
 struct On {
-    Job job;
+    typed::Job job;
 
     explicit On(int spaces) {
-        Panel p;
+        typed::Panel p;
         p.name = "Main";
         p.spaces = spaces;
-        p.supply = Supply{};
+        p.supply = typed::Supply{};
         job.panels.push_back(p);
     }
-    Panel& panel() { return job.panels[0]; }
-    Circuit& add(std::string mark, std::int64_t va, int space = 0, int poles = 1) {
-        Circuit c;
+    typed::Panel& panel() { return job.panels[0]; }
+    typed::Circuit& add(std::string mark, std::int64_t va, int space = 0, int poles = 1) {
+        typed::Circuit c;
         c.mark = std::move(mark);
         c.panel = "Main";
         c.poles = poles;
@@ -37,14 +37,14 @@ struct On {
     void pair(std::string group, std::int64_t a, std::int64_t b, int first = 0, int second = 0,
               Tie tie = Tie::handle_tie) {
         for (auto const& [mark, va, space] : {std::tuple{group + "1", a, first}, std::tuple{group + "2", b, second}}) {
-            Circuit& c = add(mark, va, space);
+            typed::Circuit& c = add(mark, va, space);
             c.multiwire = group;
             c.tie = tie;
         }
     }
 };
 
-PanelPlan best(Job const& job) {
+PanelPlan best(typed::Job const& job) {
     BalanceOptions options;
     options.best = true;
     auto const plan = balance(job, options);

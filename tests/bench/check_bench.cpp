@@ -43,12 +43,12 @@ constexpr Kind kOfTwoPoles[] = {{"Baseboard", "Bedroom", "baseboard"},
                                 {"Kiln", "Workshop", ""}};
 
 // Each circuit with what the rules ask for, so that none is passed over for want of a breaker or a cable.
-Job large_job(std::string code) {
-    Job job = oracle::random_home(1, {84, 3, 2, 8, 2, 1400});
+typed::Job large_job(std::string code) {
+    typed::Job job = oracle::random_home(1, {84, 3, 2, 8, 2, 1400});
     job.code = std::move(code);
-    job.dwelling = Dwelling{};
+    job.dwelling = typed::Dwelling{};
     std::size_t n = 0;
-    for (Circuit& c : job.circuits) {
+    for (typed::Circuit& c : job.circuits) {
         Kind const& k =
             c.poles == 2 ? kOfTwoPoles[n++ % std::size(kOfTwoPoles)] : kOfOnePole[n++ % std::size(kOfOnePole)];
         c.name = fmt::format("{}, {}", k.name, c.mark);
@@ -61,7 +61,7 @@ Job large_job(std::string code) {
 }
 
 void all_rules(benchmark::State& state, std::string const& code) {
-    Job const job = large_job(code);
+    typed::Job const job = large_job(code);
     CodeBook const* book = code_book(code);
     if (!book) return state.SkipWithError("no code book");
     Plan const plan = as_filed(job);
@@ -70,9 +70,9 @@ void all_rules(benchmark::State& state, std::string const& code) {
 }
 
 // Pairs that stand far apart, many on one leg: each look for room is dear.
-Job scattered(Job job) {
-    std::vector<Circuit*> ones;
-    for (Circuit& c : job.circuits)
+typed::Job scattered(typed::Job job) {
+    std::vector<typed::Circuit*> ones;
+    for (typed::Circuit& c : job.circuits)
         if (c.poles == 1 && c.space) ones.push_back(&c);
     std::uint32_t random = 12345;
     for (std::size_t i = ones.size(); i > 1; --i) {
@@ -95,7 +95,7 @@ constexpr Search kSearches[] = {
 
 Row search_row(Search const& s) {
     Ran const ran = run([&] {
-        Job job = oracle::random_home(3, s.home);
+        typed::Job job = oracle::random_home(3, s.home);
         if (s.scatter) job = scattered(std::move(job));
         Plan const plan = as_filed(job);
         return recheck(job, plan, true).empty() ? (plan.panels[0].proven ? 0 : 1) : 2;

@@ -15,22 +15,22 @@ namespace {
 CodeBook const& nec() { return *code_book("NEC 2023"); }
 CodeBook const& ce() { return *code_book("CE 2024"); }
 
-Job job_of(std::vector<Circuit> circuits, SupplyKind kind = SupplyKind::split_120_240) {
-    Job job;
-    Panel p;
+typed::Job job_of(std::vector<typed::Circuit> circuits, SupplyKind kind = SupplyKind::split_120_240) {
+    typed::Job job;
+    typed::Panel p;
     p.name = "Main";
     p.spaces = 24;
-    p.supply = Supply{};
+    p.supply = typed::Supply{};
     p.supply->kind = kind;
     job.panels.push_back(p);
-    for (Circuit& c : circuits)
+    for (typed::Circuit& c : circuits)
         if (c.panel.empty()) c.panel = "Main";
     job.circuits = std::move(circuits);
     return job;
 }
 
-Circuit circuit(std::string mark, std::string kind, int poles = 1) {
-    Circuit c;
+typed::Circuit circuit(std::string mark, std::string kind, int poles = 1) {
+    typed::Circuit c;
     c.mark = std::move(mark);
     c.name = "Circuit " + c.mark;
     c.poles = poles;
@@ -38,7 +38,7 @@ Circuit circuit(std::string mark, std::string kind, int poles = 1) {
     return c;
 }
 
-std::vector<Circuit> pair_of(std::string const& kind) {
+std::vector<typed::Circuit> pair_of(std::string const& kind) {
     auto first = circuit("K1", kind), second = circuit("K2", kind);
     first.multiwire = second.multiwire = "K";
     return {first, second};
@@ -73,7 +73,7 @@ std::string told(CableRun const& run) {
     return words;
 }
 
-std::string home(Job const& job, CodeBook const& book = nec()) { return told(cable_runs(job, book).front()); }
+std::string home(typed::Job const& job, CodeBook const& book = nec()) { return told(cable_runs(job, book).front()); }
 } // namespace
 
 TEST_CASE("one pole: black hot, white neutral", "[cable]") {
@@ -264,9 +264,9 @@ TEST_CASE("a switch loop: white feeds, black returns", "[cable]") {
 TEST_CASE("a feeder ends in its panel", "[cable]") {
     auto c = circuit("SP", "6/3", 2);
     auto job = job_of({c});
-    Panel sub;
+    typed::Panel sub;
     sub.name = "Shop";
-    sub.feeder = FeederName{"Main", "SP"};
+    sub.feeder = typed::FeederName{"Main", "SP"};
     job.panels.push_back(sub);
     auto const run = cable_runs(job, nec()).front();
     REQUIRE(told(run) == "black hot SP, red hot SP, white neutral SP, bare ground");
@@ -293,7 +293,7 @@ TEST_CASE("what carries no power has no jobs", "[cable]") {
     REQUIRE_FALSE(smallest_gauge(unknown));
     REQUIRE_FALSE(smallest_gauge(c));
 
-    Job job = job_of({});
+    typed::Job job = job_of({});
     job.cables.push_back({.mark = "S1",
                           .name = "",
                           .kind = "cat6",
@@ -309,10 +309,10 @@ TEST_CASE("what carries no power has no jobs", "[cable]") {
 }
 
 TEST_CASE("a spare breaker without a cable has no run, a circuit with an unknown cable has one", "[cable]") {
-    Circuit spare;
+    typed::Circuit spare;
     spare.mark = "S";
     spare.use = "spare";
-    Circuit bare;
+    typed::Circuit bare;
     bare.mark = "B";
     auto const runs = cable_runs(job_of({spare, bare}), nec());
     REQUIRE(runs.size() == 1);

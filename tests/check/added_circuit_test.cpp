@@ -13,23 +13,23 @@ using namespace made;
 using Catch::Contains;
 
 namespace {
-Job hall(SupplyKind kind = SupplyKind::split_120_240) {
+typed::Job hall(SupplyKind kind = SupplyKind::split_120_240) {
     auto made = job({two_pole("FU", 1).use("furnace").breaker(50_A).load(9000_VA)}, kind);
-    Dwelling d;
+    typed::Dwelling d;
     d.area = Area{70'000'000};
     made.dwelling = d;
     return made;
 }
-ToldCircuit tell(std::string_view words, Job const& job = hall(), std::string_view edition = "NEC 2023") {
+ToldCircuit tell(std::string_view words, typed::Job const& job = hall(), std::string_view edition = "NEC 2023") {
     return told_circuit(words, job, *code_book(edition), job.panels[0]);
 }
-Circuit told(std::string_view words, Job const& job = hall()) {
+typed::Circuit told(std::string_view words, typed::Job const& job = hall()) {
     auto const t = tell(words, job);
     INFO(t.why);
     REQUIRE(t.circuit);
     return *t.circuit;
 }
-JobWithMore added(Job const& job, std::string_view words, std::string_view edition) {
+JobWithMore added(typed::Job const& job, std::string_view words, std::string_view edition) {
     auto const* book = code_book(edition);
     return with_more(job, as_typed(job), *book, *told_circuit(words, job, *book, job.panels[0]).circuit);
 }
@@ -58,7 +58,7 @@ TEST_CASE("a circuit told in a line", "[check][load]") {
 TEST_CASE("a circuit told in a line gets a mark that nothing has", "[check][load]") {
     auto made = hall();
     made.circuits[0].mark = "NEW";
-    Cable cable;
+    typed::Cable cable;
     cable.mark = "NEW2";
     made.cables = {cable};
     REQUIRE(told("range, 8 kW", made).mark == "NEW3");

@@ -71,7 +71,7 @@ TEST_CASE("afci-needed: breakers in scope", "[check][afci]") {
     REQUIRE(ce(kRule, at("receptacles", "Bedroom", {"TT-30R"}).breaker(30_A)) == "---");
     REQUIRE(nec(kRule, at_240("heating", "Bedroom").breaker(20_A)) == "---"); // 120 V circuits
     REQUIRE(ce(kRule, at_240("receptacles", "Bedroom", {"6-20R"}).breaker(20_A)) == "---");
-    auto const not_known = at("receptacles", "Bedroom").with([](Circuit& c) { c.breaker.reset(); });
+    auto const not_known = at("receptacles", "Bedroom").with([](typed::Circuit& c) { c.breaker.reset(); });
     REQUIRE(nec(kRule, not_known) == "WWW");
     REQUIRE(ce(kRule, not_known) == "WWW");
 }

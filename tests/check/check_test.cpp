@@ -20,8 +20,8 @@ Finding a_finding(std::string rule, Severity severity, Where where) {
     f.fix = "Do it";
     return f;
 }
-Job three() { return job({one_pole("L1", 1), one_pole("L2", 3), one_pole("L3", 5)}); }
-Job accepting(Job job, Accept accept) {
+typed::Job three() { return job({one_pole("L1", 1), one_pole("L2", 3), one_pole("L3", 5)}); }
+typed::Job accepting(typed::Job job, typed::Accept accept) {
     job.accepts.push_back(std::move(accept));
     return job;
 }
@@ -47,7 +47,7 @@ TEST_CASE("findings: worst first, then in the file's order, as found where both 
 
 TEST_CASE("accept: by rule and a circuit of the finding, or the panel", "[check]") {
     Findings const one{a_finding("dir-vague", Severity::error, {"Main", {"L1", "L2"}, ""})};
-    auto const taken = [&](Accept accept) {
+    auto const taken = [&](typed::Accept accept) {
         auto findings = one;
         apply_accepts(accepting(three(), std::move(accept)), findings);
         return findings.at(0).accepted;
@@ -100,7 +100,7 @@ TEST_CASE("job-accept-unused: an acceptance that covers nothing", "[check][job]"
     auto made = three();
     made.circuits[0].name = "Lights";
     made.accepts = {{"dir-vague", "one room", "R. Doe", "L1", ""}};
-    auto const unused = [](Job const& j, Findings elsewhere = {}) {
+    auto const unused = [](typed::Job const& j, Findings elsewhere = {}) {
         auto all = check(j, as_typed(j), *code_book(GENERATE("NEC 2023", "CE 2018")), std::move(elsewhere));
         std::erase_if(all, [](Finding const& f) { return f.rule != "job-accept-unused"; });
         return all;
@@ -159,5 +159,5 @@ TEST_CASE("check: runs every rule, sorts, accepts", "[check]") {
     REQUIRE(all.at(0).rule == "mw-opposite-legs");
     REQUIRE(all.back().rule == "dir-vague");
     REQUIRE(all.back().accepted);
-    REQUIRE(check(Job{}, Plan{}, *code_book("CE 2018")).size() == 1); // no dwelling
+    REQUIRE(check(typed::Job{}, Plan{}, *code_book("CE 2018")).size() == 1); // no dwelling
 }

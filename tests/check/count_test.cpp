@@ -165,5 +165,5 @@ TEST_CASE("count: no finding is graver than its rule, in any job and any edition
 TEST_CASE("count: every rule survives an empty job in every edition", "[check][count]") {
     for (auto const& edition : editions())
         for (Rule const& rule : rules())
-            if (rule.find) REQUIRE(rule.find({Job{}, Plan{}, *code_book(edition)}).size() <= 1);
+            if (rule.find) REQUIRE(rule.find({typed::Job{}, Plan{}, *code_book(edition)}).size() <= 1);
 }

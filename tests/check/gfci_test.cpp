@@ -190,7 +190,7 @@ TEST_CASE("gfci-needed: the breaker of a feeder protects all behind it, feeders 
     auto shed = made.panels[0];
     shed.name = "Shed";
     shed.supply.reset();
-    shed.feeder = FeederName{"Main", "SP"};
+    shed.feeder = typed::FeederName{"Main", "SP"};
     auto boat = made.panels[0];
     boat.name = "Boat";
     boat.supply->kind = SupplyKind::dc_12;

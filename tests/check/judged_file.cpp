@@ -25,12 +25,12 @@ std::string bytes_of(std::string const& path) {
 
 namespace {
 ReadJob read(std::string const& bytes) {
-    auto const guess = [](Circuit const& c) { return guess_use(c.name, c.room, c.poles, c.outlets); };
+    auto const guess = [](typed::Circuit const& c) { return guess_use(c.name, c.room, c.poles, c.outlets); };
     return read_job(bytes, {editions(), use_names(), named_cable_kinds(), receptacle_names(), guess});
 }
 } // namespace
 
-std::optional<Job> job_of(std::string const& bytes) { return read(bytes).job; }
+std::optional<typed::Job> job_of(std::string const& bytes) { return read(bytes).job; }
 
 Verdict judge(std::string const& bytes) {
     auto const got = read(bytes);

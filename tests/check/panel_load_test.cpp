@@ -12,20 +12,20 @@ using namespace made;
 using Catch::Contains;
 
 namespace {
-PanelPlan legs(Job const& job, std::int64_t a, std::int64_t b, std::int64_t least) {
+PanelPlan legs(typed::Job const& job, std::int64_t a, std::int64_t b, std::int64_t least) {
     auto plan = as_typed(job).panels[0];
     plan.situations = {{"connected", a, b, std::abs(a - b), 0}};
     plan.imbalance_va = std::abs(a - b);
     plan.least_imbalance_va = plan.lower_bound_va = least;
     return plan;
 }
-LegAmps amps_on(Job const& job, Situation const* s = nullptr) {
+LegAmps amps_on(typed::Job const& job, typed::Situation const* s = nullptr) {
     auto const plan = as_typed(job);
     Case const c{job, plan, *code_book("NEC 2023")};
     return leg_amps(c, job.panels[0], s, feeds(job, job.panels[0]).at(0));
 }
-Situation evening(std::map<std::string, std::int64_t> by_mark, std::int64_t other = 1'000'000) {
-    Situation s;
+typed::Situation evening(std::map<std::string, std::int64_t> by_mark, std::int64_t other = 1'000'000) {
+    typed::Situation s;
     s.name = "Evening";
     s.other = other;
     s.by_mark = std::move(by_mark);
@@ -140,7 +140,7 @@ TEST_CASE("panel-main-overloaded: a sub-panel loads its feeder and the panel abo
     shed.name = "Shed";
     shed.supply.reset();
     shed.main.reset();
-    shed.feeder = FeederName{"Main", "SP"};
+    shed.feeder = typed::FeederName{"Main", "SP"};
     made.panels.push_back(shed);
     auto const f = found("panel-main-overloaded", made);
     REQUIRE(in_short(f) == "note Main; note Shed");

@@ -55,7 +55,7 @@ bool covers(Listed const& l, Finding const& f) {
            (std::ranges::find(marks, l.mark) != marks.end() || f.where.panel == l.mark);
 }
 
-Job read(std::string const& bytes) {
+typed::Job read(std::string const& bytes) {
     auto const got = job_of(bytes);
     REQUIRE(got);
     return *got;
@@ -102,7 +102,7 @@ TEST_CASE("sound panels: every circuit has its space, and none needs to move", "
     for (auto const& file : sound_files()) {
         CAPTURE(file);
         auto const job = read(bytes_of(file));
-        for (Circuit const& c : job.circuits) {
+        for (typed::Circuit const& c : job.circuits) {
             CAPTURE(c.mark);
             CHECK(c.space);
             CHECK_FALSE(c.use_guessed);

@@ -9,7 +9,7 @@ using namespace legwork::testing;
 namespace {
 constexpr std::string_view kEditions[] = {"NEC 2017", "NEC 2020", "NEC 2023", "CE 2018", "CE 2021", "CE 2024"};
 
-Circuit colored(Circuit c, std::vector<std::string> colors) {
+typed::Circuit colored(typed::Circuit c, std::vector<std::string> colors) {
     c.colors = std::move(colors);
     return c;
 }

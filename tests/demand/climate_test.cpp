@@ -14,7 +14,7 @@ namespace {
 std::string const kHome = "[dwelling]\narea = \"100 m²\"\n";
 
 // The whole total and that part of it that is not floor, kitchen and laundry.
-std::int64_t total(Job const& job, LoadMethod method) {
+std::int64_t total(typed::Job const& job, LoadMethod method) {
     auto const p = service_load(job, method);
     INFO(counted(p));
     REQUIRE(p.load);

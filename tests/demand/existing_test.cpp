@@ -21,7 +21,7 @@ std::string const kStands = circuit("RG", "range", "12 kW", 2, kOld) + circuit("
                             circuit("WH", "water heater", "4.5 kW", 2, kOld) +
                             circuit("HT", "baseboard", "6 kW", 2, kOld);
 std::string peak(int days) { return fmt::format("peak = {{ amps = \"62 A\", days = {} }}\n", days); }
-std::string why(Job const& job, LoadMethod method) {
+std::string why(typed::Job const& job, LoadMethod method) {
     auto const p = service_load(job, method);
     CHECK_FALSE(p.load);
     CHECK(p.results.empty());

@@ -12,7 +12,7 @@ using namespace made;
 using Catch::Contains;
 
 namespace {
-std::string notes(Job const& job) {
+std::string notes(typed::Job const& job) {
     std::string all;
     auto const p = service_load(job);
     for (auto const& n : p.load->notes) all += n + "\n";

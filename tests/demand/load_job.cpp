@@ -24,8 +24,8 @@ std::string bytes_of(std::string const& path) {
     return {std::istreambuf_iterator<char>(file), {}};
 }
 
-Job job_of(std::string const& bytes) {
-    auto const guess = [](Circuit const& c) { return guess_use(c.name, c.room, c.poles, c.outlets); };
+typed::Job job_of(std::string const& bytes) {
+    auto const guess = [](typed::Circuit const& c) { return guess_use(c.name, c.room, c.poles, c.outlets); };
     auto read = read_job(bytes, {editions(), use_names(), named_cable_kinds(), receptacle_names(), guess});
     std::string problems;
     for (Problem const& p : read.problems) problems += fmt::format("{}: {}\n", p.place.line, p.message);
@@ -34,7 +34,7 @@ Job job_of(std::string const& bytes) {
     return std::move(*read.job);
 }
 
-Job home(std::string const& code, std::string const& rest, std::string const& panel) {
+typed::Job home(std::string const& code, std::string const& rest, std::string const& panel) {
     return job_of(
         fmt::format("[job]\ncode = \"{}\"\n[[panel]]\nname = \"Main\"\nspaces = 42\n{}\n{}\n", code, panel, rest));
 }
@@ -59,14 +59,14 @@ LoadStep const& step(LoadSteps const& steps, std::string const& words) {
     return *at;
 }
 
-PanelLoad panel_load_of(Job const& job, std::string const& panel, std::optional<LoadMethod> method) {
-    Panel const* p = panel_of(job, panel);
+PanelLoad panel_load_of(typed::Job const& job, std::string const& panel, std::optional<LoadMethod> method) {
+    typed::Panel const* p = panel_of(job, panel);
     REQUIRE(p);
     return panel_load(job, as_filed(job), *code_book(job.code), *p, method);
 }
 
-PanelLoad service_load(Job const& job, std::optional<LoadMethod> method) {
-    Panel const* panel = service_panel(job);
+PanelLoad service_load(typed::Job const& job, std::optional<LoadMethod> method) {
+    typed::Panel const* panel = service_panel(job);
     REQUIRE(panel);
     return panel_load(job, as_filed(job), *code_book(job.code), *panel, method);
 }

@@ -13,7 +13,7 @@ using namespace made;
 namespace {
 // A service of so many VA, said and not reckoned.
 struct Said {
-    Job job;
+    typed::Job job;
     ServiceFacts facts{240_V};
     LoadCalculation load{};
 

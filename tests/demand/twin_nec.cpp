@@ -192,7 +192,7 @@ Extra extra(House const& h, Loads const& among, Loads const& left_out) {
     if (h.nec) add(motors, left_out);
     auto const [more, returns] = motor(motors, {});
     auto const most = largest(motors);
-    Circuit const* its = nullptr;
+    typed::Circuit const* its = nullptr;
     for (Load const& l : motors)
         if (!its && l.motor && !l.has_quarter && l.va == most && most > 0) its = l.circuit;
     auto const lasting = those(among, [&](Load const& l) { return l.lasts && l.circuit != its; });

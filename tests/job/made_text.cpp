@@ -37,7 +37,7 @@ std::vector<std::string> complaints(std::string_view bytes) {
     return told;
 }
 
-Job good(std::string_view bytes) {
+typed::Job good(std::string_view bytes) {
     INFO(fmt::format("{}", fmt::join(complaints(bytes), "\n")));
     auto const read = read_job(bytes, words());
     REQUIRE(read.job);

@@ -11,7 +11,7 @@ using namespace legwork;
 
 TEST_CASE("layout: a row is on one leg and legs alternate down a column", "[panel]") {
     // Source: common practice, no source (panels of 42 spaces have 21 rows, 22 spaces on leg A).
-    Panel p;
+    typed::Panel p;
     p.spaces = 42;
     Layout const across(p);
     REQUIRE(across.leg(1) == Leg::a);
@@ -27,7 +27,7 @@ TEST_CASE("layout: a row is on one leg and legs alternate down a column", "[pane
 }
 
 TEST_CASE("layout: numbered down the columns", "[panel]") {
-    Panel p;
+    typed::Panel p;
     p.spaces = 24;
     p.numbering = Numbering::down;
     Layout const down(p);

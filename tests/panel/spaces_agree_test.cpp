@@ -12,7 +12,7 @@ using namespace legwork;
 TEST_CASE("reader and layout agree on what a breaker fills", "[panel]") {
     for (auto const numbering : {Numbering::across, Numbering::down})
         for (int spaces = 1; spaces <= 84; ++spaces) {
-            Panel p;
+            typed::Panel p;
             p.spaces = spaces;
             p.numbering = numbering;
             Layout const layout(p);

@@ -28,7 +28,7 @@ std::string told(std::vector<Proposal> const& all) {
 }
 
 struct Tried {
-    Job job;
+    typed::Job job;
     Amps breaker;
     Gauge gauge;
 };
@@ -79,7 +79,7 @@ public:
 private:
     int insulated() const { return feeder_.poles + 1; }
     static bool decides(PanelLoad const& p) { return p.load && p.load->unknown.empty() && !p.load->all_at_once; }
-    PanelLoad load_of(Job const& job) const { return panel_load(job, as_typed(job), book_, job.panels.back()); }
+    PanelLoad load_of(typed::Job const& job) const { return panel_load(job, as_typed(job), book_, job.panels.back()); }
 
     bool does(Tried const& t, PanelLoad const& p) const {
         double const wire = ampacity_of_feeder(t.gauge, t.breaker, feeder_, nec_);
@@ -111,7 +111,7 @@ private:
         return nec_ && row != kRows.end() && t.gauge >= (feeder_.metal == Metal::copper ? row->copper : row->aluminium);
     }
 
-    bool load_rules_are_silent(Job const& job) const {
+    bool load_rules_are_silent(typed::Job const& job) const {
         auto const plan = as_typed(job);
         for (auto const* id : {"load-service", "panel-main-overloaded"})
             for (Finding const& f : rule_named(id)->find({job, plan, book_}))
@@ -138,7 +138,7 @@ private:
         }
         for (double const percent : lost)
             if (!within(percent, 3)) return false;
-        return std::ranges::all_of(t.job.circuits, [&](Circuit const& o) {
+        return std::ranges::all_of(t.job.circuits, [&](typed::Circuit const& o) {
             auto const own = o.panel == "Shop" ? branch_drop(c, o) : std::nullopt;
             if (!own || !within(own->percent(), 3)) return true;
             double const ahead =
@@ -151,14 +151,14 @@ private:
     std::string const& edition_;
     CodeBook const& book_;
     bool nec_;
-    Circuit const& feeder_;
+    typed::Circuit const& feeder_;
     bool by_demand_;
     std::vector<std::string> marks_;
     std::string others_;
     double at_once_ = 0;
 };
 
-Circuit any_feeder() {
+typed::Circuit any_feeder() {
     auto feeder = bare("feeder", {}, chance(6) ? 1 : 2);
     feeder.run.front().length = from_mm(*rc::gen::inRange<std::int64_t>(1, 12) * 10'000);
     if (chance(4)) feeder.metal = Metal::aluminium;
@@ -167,8 +167,8 @@ Circuit any_feeder() {
 }
 
 // All of a dwelling behind the feeder, or a part of one.
-void make_dwelling(Job& job) {
-    job.dwelling = Dwelling{};
+void make_dwelling(typed::Job& job) {
+    job.dwelling = typed::Dwelling{};
     if (!chance(4)) job.dwelling->area = Area{*rc::gen::inRange<std::int64_t>(15, 140) * 1'000'000};
     if (!chance(3)) return;
     auto light = bare("lighting", 300_VA);

@@ -34,7 +34,7 @@ std::vector<std::string> outlets_of(int poles) {
     return names;
 }
 
-Circuit any_circuit(std::string mark, int poles) {
+typed::Circuit any_circuit(std::string mark, int poles) {
     auto const use = *rc::gen::elementOf(uses_of(poles));
     auto c = bare(use, VoltAmperes{*rc::gen::inRange<std::int64_t>(0, poles == 2 ? 150 : 48) * 100'000}, poles);
     c.mark = std::move(mark);
@@ -56,16 +56,16 @@ Circuit any_circuit(std::string mark, int poles) {
     return c;
 }
 
-Job any_job(std::vector<Circuit> circuits) {
+typed::Job any_job(std::vector<typed::Circuit> circuits) {
     auto const kind =
         *rc::gen::weightedElement<SupplyKind>({{4, SupplyKind::split_120_240}, {1, SupplyKind::wye_120_208}});
-    Job job = job_of(std::move(circuits), kind);
-    if (chance(2)) job.dwelling = Dwelling{};
+    typed::Job job = job_of(std::move(circuits), kind);
+    if (chance(2)) job.dwelling = typed::Dwelling{};
     return job;
 }
 
 // A second piece of the run, known or not.
-void lengthen(Circuit& c) {
+void lengthen(typed::Circuit& c) {
     if (!chance(4)) return;
     auto const kind = *rc::gen::element<std::string>("", "10/2", "8/3");
     c.run.push_back({kind, from_mm(*rc::gen::inRange<std::int64_t>(1, 40) * 500), ""});
@@ -81,7 +81,7 @@ std::string told(std::vector<Proposal> const& all) {
     return words;
 }
 
-void check_against_twin(Job const& job, std::vector<std::string> const& marks, std::string const& edition) {
+void check_against_twin(typed::Job const& job, std::vector<std::string> const& marks, std::string const& edition) {
     auto const all = all_proposed(job, edition);
     RC_LOG() << edition << "\n" << told(all);
     RC_ASSERT(all.size() == marks.size());
