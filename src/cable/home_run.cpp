@@ -11,17 +11,11 @@
 
 namespace legwork {
 
-namespace {
-std::optional<Gauge> smallest(std::vector<typed::Segment> const& run) {
-    std::optional<Gauge> least;
-    for (typed::Segment const& s : run) {
-        auto const kind = cable_kind(s.kind);
-        if (!kind || !kind->power) return std::nullopt;
-        least = least ? std::min(*least, *kind->gauge) : *kind->gauge;
-    }
-    return least;
+bool needs_neutral(Circuit const& c) {
+    if (c.poles == 1 || c.third == ThirdWire::neutral || c.fed_panel()) return true;
+    if (std::ranges::any_of(c.outlets, &Receptacle::neutral)) return true;
+    return c.outlets.empty() && c.use && c.use->uses_neutral_at_240;
 }
-} // namespace
 
 bool needs_neutral(typed::Job const& job, typed::Circuit const& c) {
     if (c.poles == 1 || c.third == "neutral" || fed_panel(job, c)) return true;
@@ -52,8 +46,5 @@ Wiring wiring_of(typed::Job const& job, typed::Circuit const& c) {
     typed::Circuit const* p = partner(job, c);
     return p && p->wiring == Wiring::conduit ? Wiring::conduit : c.wiring;
 }
-
-std::optional<Gauge> smallest_gauge(typed::Circuit const& c) { return smallest(c.run); }
-std::optional<Gauge> smallest_gauge(typed::Job const& job, typed::Circuit const& c) { return smallest(run_of(job, c)); }
 
 } // namespace legwork

@@ -4,6 +4,7 @@
 // Each cable of the job, piece by piece, with the job of every conductor in it and the tape it needs.
 #pragma once
 
+#include "building/building.h"
 #include "codebook/code_book.h"
 #include "job/job.h"
 
@@ -49,18 +50,15 @@ struct CableRun {
 // then of the second) segment by segment, then the [[cable]]s. A spare breaker without a cable has none. On DC the
 // positive is the hot and the negative the neutral, as made: no code's re-marking is applied to it. An
 // extra-low-voltage kind on an AC circuit carries nothing: its conductors are spare.
+std::vector<CableRun> cable_runs(Building const& building, CodeBook const& book);
 std::vector<CableRun> cable_runs(typed::Job const& job, CodeBook const& book);
 
-// The colour that is this circuit's hot in its home run; empty when the cable is not known.
-std::string hot_color(typed::Job const& job, CodeBook const& book, typed::Circuit const& c);
 // True when what is on the circuit uses a neutral: one pole; two poles with 120 V outlets or 14- types; with no outlet
 // listed a range or dryer by its use; `third = "neutral"`; a feeder.
+bool needs_neutral(Circuit const& c);
 bool needs_neutral(typed::Job const& job, typed::Circuit const& c);
 // Its pieces from the panel outward. Of a pair the first is the shared home run, whichever member says it.
 std::vector<typed::Segment> run_of(typed::Job const& job, typed::Circuit const& c);
 Wiring wiring_of(typed::Job const& job, typed::Circuit const& c); // conduit when it or its partner says so
-// The smallest wire of the run; nothing when a segment's cable is not known or carries no power.
-std::optional<Gauge> smallest_gauge(typed::Circuit const& c);
-std::optional<Gauge> smallest_gauge(typed::Job const& job, typed::Circuit const& c); // the shared home run of a pair included
 
 } // namespace legwork

@@ -19,6 +19,7 @@ struct Position {
 
 class Layout {
 public:
+    Layout() = default; // no spaces
     explicit Layout(typed::Panel const& panel);
 
     int spaces() const { return spaces_; }
@@ -40,7 +41,7 @@ public:
 
 private:
     typed::Panel panel_;
-    int spaces_;
+    int spaces_ = 0;
 };
 
 // The slots a circuit's breaker takes when its `space` is `at`: one, or two for two poles ("7a" outer 7a+9b, "7b"

@@ -170,8 +170,6 @@ TEST_CASE("a pair: first on black, second on red, one neutral", "[cable]") {
     auto said = pair_of("12/3");
     said[1].hot = "black";
     REQUIRE(home(job_of(said)) == "black hot K2, red hot K1, white neutral, bare ground");
-    REQUIRE(hot_color(job_of(said), nec(), said[0]) == "red");
-    REQUIRE(hot_color(job_of(said), nec(), said[1]) == "black");
     auto quad = pair_of("14/4");
     quad[1].third = "switched";
     REQUIRE(home(job_of(quad)) == "black hot K1, red hot K2, blue switched K2, white neutral, bare ground");
@@ -196,8 +194,7 @@ TEST_CASE("a pair is one cable up to its first box, then each has its own", "[ca
     REQUIRE(runs[1].to == "B4");
     REQUIRE_FALSE(runs[1].from_panel);
     REQUIRE(runs[2].mark == "X");
-    REQUIRE(hot_color(job, nec(), job.circuits[2]) == "red");
-    REQUIRE(smallest_gauge(job, job.circuits[2]) == Gauge::awg12);
+    REQUIRE(told(runs[0]) == "black hot K1, red hot K2, white neutral, bare ground");
 }
 
 TEST_CASE("where the hot changes its colour at a box, the piece says so", "[cable]") {
@@ -290,8 +287,6 @@ TEST_CASE("what carries no power has no jobs", "[cable]") {
     REQUIRE(home(job_of({c})) == "red spare, white spare");
     auto unknown = circuit("U", "");
     REQUIRE(cable_runs(job_of({unknown}), nec()).front().conductors.empty());
-    REQUIRE_FALSE(smallest_gauge(unknown));
-    REQUIRE_FALSE(smallest_gauge(c));
 
     typed::Job job = job_of({});
     job.cables.push_back({.mark = "S1",
@@ -318,13 +313,4 @@ TEST_CASE("a spare breaker without a cable has no run, a circuit with an unknown
     REQUIRE(runs.size() == 1);
     REQUIRE(runs.front().mark == "B");
     REQUIRE(runs.front().to == "B");
-}
-
-TEST_CASE("the smallest wire of all pieces", "[cable]") {
-    auto c = circuit("K1", "10/3");
-    c.run.push_back({.kind = "14/2", .length = {}, .to = ""});
-    REQUIRE(smallest_gauge(c) == Gauge::awg14);
-    c.run.push_back({.kind = "cat6", .length = {}, .to = ""});
-    REQUIRE_FALSE(smallest_gauge(c));
-    REQUIRE(smallest_gauge(circuit("F", "4/0/3")) == Gauge::awg4_0);
 }
