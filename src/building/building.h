@@ -35,7 +35,7 @@
 
 namespace legwork {
 
-struct Box;
+struct WiringBox;
 struct Circuit;
 struct Panel;
 
@@ -169,12 +169,12 @@ struct Panel {
 // Where a run ends.
 struct RunEnd {
     Panel const* panel = nullptr;
-    Box const* box = nullptr;
+    WiringBox const* box = nullptr;
     std::string called; // as sheets name it
 };
 
 // A place where cables meet: a name that the job gives, else what stands for the end of one circuit's piece.
-struct Box {
+struct WiringBox {
     std::size_t number = 0;
     std::string name;
     bool named = false; // by the job, so that two ends of that name are one box
@@ -247,7 +247,7 @@ struct Building {
     std::vector<Pair> pairs;
     std::vector<Situation> situations;
     std::vector<Run> runs; // circuits (a pair once, at its first member) piece by piece, then the [[cable]]s
-    std::deque<Box> boxes; // as runs reach them
+    std::deque<WiringBox> boxes; // as runs reach them
     std::vector<Accepted> accepts;
 
     Building() = default;

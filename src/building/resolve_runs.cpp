@@ -98,7 +98,7 @@ private:
     }
 
     Resolving& r_;
-    std::map<std::string, Box const*> known_; // by name; of a nameless box with its circuit's mark
+    std::map<std::string, WiringBox const*> known_; // by name; of a nameless box with its circuit's mark
 };
 
 } // namespace

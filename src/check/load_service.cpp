@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
+#include "building/resolve.h"
 #include "check/say.h"
 #include "check/service.h"
 #include "check/themes.h"
@@ -18,17 +19,19 @@ bool has_circuits(typed::Job const& job, typed::Panel const& panel) {
 }
 
 // What was there before this job: the panel, and all that it feeds.
-bool all_existing(typed::Job const& job, typed::Panel const& panel) {
-    return panel.existing && std::ranges::all_of(circuits_under(job, panel), &typed::Circuit::existing);
+bool all_existing(Panel const& panel) {
+    return panel.existing && std::ranges::all_of(circuits_under(panel), &Circuit::existing);
 }
 
 Severity gravity(Case const& c, PanelLoad const& p) {
     if (p.load->all_at_once) return Severity::note;
-    LoadQuestion const q{c.job, c.book, *p.panel, p.facts};
+    auto const building = resolve(c.job);
+    Panel const& panel = *panel_named(building, p.panel->name);
+    LoadQuestion const q{building, c.book, panel, p.facts};
     auto const sure = sure_va(*p.load);
     // Too much only by what is remembered; of one leg alone nothing is known then.
     if (sure < p.load->total_va && carries(q, sure, *p.facts.rating)) return Severity::warning;
-    return unless_existing(all_existing(c.job, *p.panel));
+    return unless_existing(all_existing(panel));
 }
 
 std::string way_out(PanelLoad const& p, bool situated) {

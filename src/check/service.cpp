@@ -3,6 +3,7 @@
 
 #include "check/service.h"
 
+#include "building/resolve.h"
 #include "panel/feeds.h"
 
 #include <fmt/format.h>
@@ -70,7 +71,8 @@ PanelLoad panel_load(typed::Job const& job, Plan const& plan, CodeBook const& bo
         return p;
     }
     p.facts = *facts;
-    LoadQuestion const q{job, book, panel, *facts};
+    auto const building = resolve(job);
+    LoadQuestion const q{building, book, *panel_named(building, panel.name), *facts};
     auto reckoned = reckon(q, asked);
     p.load = std::move(reckoned.load);
     p.why = std::move(reckoned.why);

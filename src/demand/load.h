@@ -6,7 +6,7 @@
 #pragma once
 
 #include "codebook/code_book.h"
-#include "job/job.h"
+#include "building/building.h"
 
 #include <map>
 #include <optional>
@@ -32,9 +32,9 @@ struct ServiceFacts {
 };
 
 struct LoadQuestion {
-    typed::Job const& job;
+    Building const& building;
     CodeBook const& book;
-    typed::Panel const& panel; // whose load is asked for, with all panels below it
+    Panel const& panel; // whose load is asked for, with all panels below it
     ServiceFacts facts;
 };
 
