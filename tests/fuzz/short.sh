@@ -10,20 +10,20 @@ set -eu
 build=$1 seconds=$2
 one_target() {
     target=$1
-    log=$build/fuzz-logs/$target seeds=$PWD/$build/seeds/$target short=$PWD/$build/short/$target
-    fuzz_run "$build" "$target" "$log-seeds" -runs=0 -max_len=1048576 "$seeds" ||
-        { fuzz_tell "$build" "$target" "$log-seeds"; return 1; }
-    [ "$(fuzz_executions "$log-seeds")" -gt "$(find "$seeds" -type f | wc -l)" ] ||
+    logs=$build/fuzz-logs/$target seeds=$PWD/$build/seeds/$target short=$PWD/$build/short/$target
+    fuzz_run "$build" "$target" "$logs-seeds" -runs=0 -max_len=1048576 "$seeds" ||
+        { fuzz_tell "$build" "$target" "$logs-seeds"; return 1; }
+    [ "$(fuzz_executions "$logs-seeds")" -gt "$(find "$seeds" -type f | wc -l)" ] ||
         { echo "legwork: fuzz target $target left out some of $seeds" >&2; return 1; }
-    grep -q 'found LLVMFuzzerCustomMutator' "$log-seeds" ||
+    grep -q 'found LLVMFuzzerCustomMutator' "$logs-seeds" ||
         { echo "legwork: fuzz target $target is linked without its mutator" >&2; return 1; }
     # From the short ones, so that the time goes to new inputs.
     mkdir -p "$short"
     find "$seeds" -type f -size -2k -exec cp {} "$short" \;
-    fuzz_run "$build" "$target" "$log" -seed=1 -max_total_time="$seconds" "$short" ||
-        { fuzz_tell "$build" "$target" "$log"; return 1; }
+    fuzz_run "$build" "$target" "$logs" -seed=1 -max_total_time="$seconds" "$short" ||
+        { fuzz_tell "$build" "$target" "$logs"; return 1; }
     printf 'legwork: fuzz target %-8s %7d executions\n' "$target" \
-        $(($(fuzz_executions "$log-seeds") + $(fuzz_executions "$log")))
+        $(($(fuzz_executions "$logs-seeds") + $(fuzz_executions "$logs")))
 }
 
 if [ -n "${3:-}" ]; then
