@@ -6,7 +6,6 @@
 #include "balance/balance.h"
 #include "balance/effort.h"
 
-#include "check/check.h"
 #include "cli/command.h"
 #include "cli/json.h"
 #include "cli/listing.h"
@@ -16,6 +15,7 @@
 #include "cli/words.h"
 #include "job/problem.h"
 #include "job/shell.h"
+#include "rules/check.h"
 #include "sheet/common.h"
 
 #include <CLI/CLI.hpp>

@@ -3,7 +3,7 @@
 
 // legwork check JOB: every finding, worst first.
 
-#include "check/check.h"
+#include "rules/check.h"
 
 #include "cli/command.h"
 #include "cli/json.h"
@@ -51,7 +51,7 @@ std::optional<FileProblems> refused_rule(std::string const& id) {
     if (!rule)
         return one_problem("", fmt::format("there is no rule \"{}\"", id),
                            did_you_mean(id, rule_names(), "legwork explain, with nothing after it, lists the rules"));
-    if (!rule->checked)
+    if (!rule->is_checked())
         return one_problem("", fmt::format("{} is not checked yet, so no findings of it say nothing", id),
                            fmt::format("legwork explain {} says what it will ask", id));
     return std::nullopt;

@@ -3,8 +3,6 @@
 
 // legwork explain RULE: what a rule asks, why, its usual remedy, how grave it is and where the codes say so.
 
-#include "check/check.h"
-#include "check/gravity.h"
 #include "cli/command.h"
 #include "cli/json.h"
 #include "cli/table_text.h"
@@ -12,6 +10,7 @@
 #include "cli/words.h"
 #include "codebook/cite.h"
 #include "job/near.h"
+#include "rules/check.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
@@ -49,14 +48,13 @@ void line(Streams& streams, std::string_view head, std::string const& text) {
 }
 
 std::string gravity_line(Rule const& r) {
-    Gravity const* g = gravity_of(r.id);
-    if (!g) return "";
-    auto const nec = gravity_words(g->nec), ce = gravity_words(g->ce);
+    if (!r.is_checked()) return "";
+    auto const nec = words(r.gravity, Family::nec), ce = words(r.gravity, Family::ce);
     return nec == ce ? nec : fmt::format("NEC: {}. CE Code: {}", nec, ce);
 }
 
 std::string acceptance_line(Rule const& r) {
-    auto const a = acceptance(r.id);
+    auto const a = r.accept;
     if (a.of == Acceptance::Of::none) return fmt::format("never, by anybody. {}", a.why);
     std::string words = "by an [[accept]] of the job, with who and why";
     return a.of == Acceptance::Of::some ? fmt::format("{}. {}", words, a.why) : words;
@@ -103,14 +101,14 @@ void tell_sections(Rule const& r, Streams& streams) {
 }
 
 void tell(Rule const& r, Streams& streams) {
-    streams.out << r.id << (r.checked ? "" : " (not checked yet)") << "\n\n";
+    streams.out << r.id << (r.is_checked() ? "" : " (not checked yet)") << "\n\n";
     line(streams, "  asks", std::string(r.asks));
     line(streams, "  why", std::string(r.why));
     line(streams, "  remedy", std::string(r.remedy));
     line(streams, "  gravity", gravity_line(r));
-    if (r.checked) line(streams, "  accepted", acceptance_line(r));
+    if (r.is_checked()) line(streams, "  accepted", acceptance_line(r));
     tell_sections(r, streams);
-    if (!r.checked) streams.out << "\nlegwork does not check this yet: that it finds nothing means nothing.\n";
+    if (!r.is_checked()) streams.out << "\nlegwork does not check this yet: that it finds nothing means nothing.\n";
 }
 
 int tell_table(Options const& options, Streams& streams) {
@@ -126,10 +124,10 @@ int tell_table(Options const& options, Streams& streams) {
 
 int list_rules(Options const& options, Streams& streams) {
     if (options.json) return write_rules_json(rules(), streams), exit_done;
-    for (Rule const& r : rules())
+    for (Rule const* r : rules())
         streams.out << fmt::format(
-            "{:<24}{}\n", r.id,
-            in_lines(fmt::format("{}{}", r.asks, r.checked ? "" : " (not checked yet)"), kWidth, 24, 24));
+            "{:<24}{}\n", r->id,
+            in_lines(fmt::format("{}{}", r->asks, r->is_checked() ? "" : " (not checked yet)"), kWidth, 24, 24));
     streams.out << "\nlegwork explain RULE tells more of one; legwork explain --table lists the tables behind them.\n";
     return exit_done;
 }

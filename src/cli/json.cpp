@@ -3,14 +3,13 @@
 
 #include "cli/json.h"
 
-#include "check/check.h"
-#include "check/gravity.h"
 #include "cli/form_file.h"
 #include "cli/json_values.h"
 #include "cli/measure_list.h"
 #include "codebook/cite.h"
 #include "codebook/tables.h"
 #include "panel/feeds.h"
+#include "rules/check.h"
 #include "units/text.h"
 
 namespace legwork {
@@ -164,7 +163,7 @@ Json citation_json(Citation const& c) {
 }
 
 Json rule_json(Rule const& r) {
-    auto const* g = gravity_of(r.id);
+    auto const gravity = [&](Family f) { return r.is_checked() ? Json(letters(r.gravity, f)) : Json(nullptr); };
     auto sections = Json::array();
     for (Citation const& c : citations())
         if (c.topic.substr(0, c.topic.find('/')) == r.id) sections.push_back(citation_json(c));
@@ -172,9 +171,9 @@ Json rule_json(Rule const& r) {
             {"asks", r.asks},
             {"why", r.why},
             {"remedy", r.remedy},
-            {"checked", r.checked},
-            {"gravity", {{"nec", g ? Json(g->nec) : Json(nullptr)}, {"ce", g ? Json(g->ce) : Json(nullptr)}}},
-            {"accept", name(acceptance(r.id).of)},
+            {"checked", r.is_checked()},
+            {"gravity", {{"nec", gravity(Family::nec)}, {"ce", gravity(Family::ce)}}},
+            {"accept", name(r.accept.of)},
             {"codes", sections}};
 }
 
@@ -252,8 +251,8 @@ void write_table_json(CodeTable const& table, Streams& streams) {
 
 void write_rule_json(Rule const& rule, Streams& streams) { write(rule_json(rule), streams); }
 
-void write_rules_json(std::span<Rule const> rules, Streams& streams) {
-    write({{"rules", list(rules, rule_json)}}, streams);
+void write_rules_json(std::span<Rule const* const> rules, Streams& streams) {
+    write({{"rules", list(rules, [](Rule const* r) { return rule_json(*r); })}}, streams);
 }
 
 } // namespace legwork

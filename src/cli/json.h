@@ -4,11 +4,11 @@
 // Results for other programs, to `out`. The keys are stable and stand nowhere else; what is not known is null.
 #pragma once
 
-#include "check/added_circuit.h"
 #include "cli/save_edits.h"
 #include "cli/session.h"
 #include "cli/sheet_files.h"
 #include "cli/shown.h"
+#include "reckon/added_circuit.h"
 #include "sheet/form.h"
 
 #include <span>
@@ -32,6 +32,6 @@ void write_forms_json(std::vector<Form> const& forms, Streams& streams);
 void write_table_names_json(Streams& streams);
 void write_table_json(CodeTable const& table, Streams& streams);
 void write_rule_json(Rule const& rule, Streams& streams);
-void write_rules_json(std::span<Rule const> rules, Streams& streams);
+void write_rules_json(std::span<Rule const* const> rules, Streams& streams);
 
 } // namespace legwork

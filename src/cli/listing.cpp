@@ -3,9 +3,9 @@
 
 #include "cli/listing.h"
 
-#include "check/check.h"
 #include "cli/words.h"
 #include "job/problem.h"
+#include "rules/check.h"
 #include "sheet/common.h"
 
 #include <fmt/format.h>

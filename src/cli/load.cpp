@@ -3,12 +3,12 @@
 
 // legwork load JOB: the service or feeder load calculation, step by step.
 
-#include "check/added_circuit.h"
 #include "cli/command.h"
 #include "cli/json.h"
 #include "cli/load_text.h"
 #include "cli/session.h"
 #include "job/near.h"
+#include "reckon/added_circuit.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>

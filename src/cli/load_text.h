@@ -4,8 +4,8 @@
 // A load calculation for people, to `out`.
 #pragma once
 
-#include "check/added_circuit.h"
 #include "cli/session.h"
+#include "reckon/added_circuit.h"
 
 namespace legwork {
 

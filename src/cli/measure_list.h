@@ -3,8 +3,8 @@
 
 #pragma once
 
-#include "check/measure.h"
 #include "cli/session.h"
+#include "rules/job/measure.h"
 
 #include <string>
 #include <vector>

@@ -3,7 +3,6 @@
 
 // legwork print JOB: the sheets as files.
 
-#include "check/check.h"
 #include "cli/command.h"
 #include "cli/form_file.h"
 #include "cli/json.h"
@@ -14,6 +13,7 @@
 #include "job/near.h"
 #include "job/problem.h"
 #include "job/shell.h"
+#include "rules/check.h"
 #include "sheet/common.h"
 #include "sheet/sheets.h"
 #include "units/failure.h"

@@ -3,9 +3,9 @@
 
 #include "cli/proposals_text.h"
 
-#include "check/say.h"
 #include "cli/words.h"
 #include "job/problem.h"
+#include "reckon/say.h"
 #include "sheet/common.h"
 #include "units/text.h"
 

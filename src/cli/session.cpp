@@ -4,12 +4,12 @@
 #include "cli/session.h"
 
 #include "balance/balance.h"
-#include "check/check.h"
 #include "cli/form_file.h"
 #include "cli/share.h"
 #include "cli/vocabulary.h"
 #include "cli/words.h"
 #include "output/files.h"
+#include "rules/check.h"
 #include "sheet/sheets.h"
 #include "units/failure.h"
 
@@ -23,8 +23,8 @@ Opened refused(std::string const& file, std::string message, std::string fix) {
     return {std::nullopt, one_problem(file, std::move(message), std::move(fix))};
 }
 
-Findings all_findings(Session const& s) {
-    return check(s.job, s.plan, *s.book, sheet_findings(s.job, s.plan, default_form("directory"), *s.fonts));
+Judgement judge(Session const& s) {
+    return check(s.job, s.plan, *s.book, printed_words(s.job, s.plan, default_form("directory"), *s.fonts));
 }
 
 } // namespace
@@ -52,7 +52,9 @@ Opened open_job(std::string const& file, std::string bytes, std::optional<double
     s.plan = as_filed(s.job, seconds);
     require_sound(s.job, s.plan, true);
     s.fonts = fonts ? std::move(fonts) : std::make_shared<Fonts const>(share_folder("fonts"));
-    s.findings = all_findings(s);
+    auto judgement = judge(s);
+    s.findings = std::move(judgement.findings);
+    s.outcomes = std::move(judgement.outcomes);
     return {std::move(s), {}};
 }
 

@@ -5,16 +5,17 @@
 #pragma once
 
 #include "balance/plan.h"
-#include "check/finding.h"
 #include "cli/problems.h"
 #include "codebook/code_book.h"
 #include "draw/draw.h"
 #include "job/read.h"
+#include "rules/check.h"
 
 #include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace legwork {
 
@@ -30,7 +31,8 @@ struct Session {
     Plan plan;                     // the panels as the file has them, rechecked
     std::optional<double> seconds; // the search for that plan had at most so long
     std::shared_ptr<Fonts const> fonts;
-    Findings findings; // all, worst first; accepted ones marked
+    Findings findings;             // all, worst first; accepted ones marked
+    std::vector<Outcome> outcomes; // of every rule that is checked
 };
 
 struct Opened {

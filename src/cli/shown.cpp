@@ -3,14 +3,15 @@
 
 #include "cli/shown.h"
 
-#include "check/say.h"
-#include "check/theme_words.h"
 #include "cli/words.h"
 #include "job/problem.h"
+#include "reckon/say.h"
+#include "rules/check.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <iterator>
 
 namespace legwork {
 
@@ -88,15 +89,14 @@ std::vector<FindingGroup> by_circuit(Session const& s, std::vector<Finding const
 
 std::vector<FindingGroup> by_theme(std::vector<Finding const*> const& findings) {
     std::vector<FindingGroup> made;
-    for (Rule const& rule : rules())
-        for (Finding const* f : findings) {
-            if (f->rule != rule.id) continue;
-            std::string const heading(theme_of(f->rule));
-            auto at = std::ranges::find(made, heading, &FindingGroup::heading);
-            if (at == made.end()) at = made.insert(at, {heading, {}});
-            at->findings.push_back(f);
-        }
-    for (FindingGroup& g : made) std::ranges::stable_sort(g.findings, {}, &Finding::severity);
+    for (Theme const& theme : themes()) {
+        FindingGroup group{std::string(theme.words), {}};
+        for (Rule const* rule : theme.rules)
+            std::ranges::copy_if(findings, std::back_inserter(group.findings),
+                                 [&](Finding const* f) { return f->rule == rule->id; });
+        std::ranges::stable_sort(group.findings, {}, &Finding::severity);
+        if (!group.findings.empty()) made.push_back(std::move(group));
+    }
     return made;
 }
 

@@ -3,17 +3,17 @@
 
 #include "cli/vocabulary.h"
 
-#include "check/check.h"
 #include "codebook/cables.h"
 #include "codebook/code_book.h"
 #include "codebook/receptacles.h"
 #include "codebook/uses.h"
+#include "rules/check.h"
 
 namespace legwork {
 
 std::vector<std::string> rule_names() {
     std::vector<std::string> names;
-    for (Rule const& rule : rules()) names.emplace_back(rule.id);
+    for (Rule const* rule : rules()) names.emplace_back(rule->id);
     return names;
 }
 

@@ -4,8 +4,8 @@
 // Small pieces of what the commands print.
 #pragma once
 
-#include "check/finding.h"
 #include "job/places.h"
+#include "rules/finding.h"
 
 #include <string>
 #include <string_view>

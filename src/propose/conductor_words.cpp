@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 #include "cable/run.h"
-#include "check/say.h"
 #include "propose/sizing.h"
+#include "reckon/say.h"
 
 #include <fmt/format.h>
 

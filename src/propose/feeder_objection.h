@@ -4,7 +4,7 @@
 // What the rules say of a feeder and of its panel, were its sizes in the job.
 #pragma once
 
-#include "check/check.h"
+#include "rules/check.h"
 
 #include <optional>
 #include <string>

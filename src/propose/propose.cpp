@@ -6,13 +6,13 @@
 #include "propose/propose.h"
 
 #include "cable/run.h"
-#include "check/measure.h"
-#include "check/say.h"
-#include "check/wire.h"
 #include "codebook/cite.h"
 #include "codebook/usual.h"
 #include "propose/feeder_objection.h"
 #include "propose/sizing.h"
+#include "reckon/say.h"
+#include "rules/job/measure.h"
+#include "rules/wire/list.h"
 #include "units/text.h"
 
 #include <fmt/format.h>
@@ -236,8 +236,8 @@ private:
         std::erase_if(trial.circuits, [&](Circuit const& o) {
             return std::ranges::find(found, o.mark, &Proposal::circuit) == found.end();
         });
-        for (auto* rule : {wire_breaker_fits, wire_load_fits, wire_continuous, wire_outlet, wire_conductors})
-            for (Finding const& f : rule(c))
+        for (auto const* rule : {&wire_breaker_fits, &wire_load_fits, &wire_continuous, &wire_outlet, &wire_conductors})
+            for (Finding const& f : judged(*rule, c).findings())
                 if (f.severity != Severity::note) return as_sentence(f.message) + " " + as_sentence(f.fix);
         return {};
     }

@@ -4,11 +4,11 @@
 #include "propose/sizing.h"
 
 #include "cable/run.h"
-#include "check/say.h"
-#include "check/wire_fit.h"
-#include "check/wire_need.h"
 #include "codebook/cables.h"
 #include "codebook/usual.h"
+#include "reckon/say.h"
+#include "reckon/wire_fit.h"
+#include "reckon/wire_need.h"
 #include "units/text.h"
 
 #include <fmt/format.h>

@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: MIT
 
 // What a wire that is tried would lose, by the reckoning of wire-drop.
-#include "check/run_drop.h"
 #include "panel/layout.h"
 #include "propose/sizing.h"
+#include "reckon/run_drop.h"
 #include "units/text.h"
 
 #include <fmt/format.h>

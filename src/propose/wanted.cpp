@@ -3,11 +3,11 @@
 
 #include "propose/wanted.h"
 
-#include "check/say.h"
-#include "check/wire_need.h"
 #include "codebook/cite.h"
 #include "codebook/receptacles.h"
 #include "codebook/usual.h"
+#include "reckon/say.h"
+#include "reckon/wire_need.h"
 #include "units/text.h"
 
 #include <fmt/format.h>

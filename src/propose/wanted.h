@@ -4,9 +4,9 @@
 // What a circuit asks of its breaker and its wire, before any size is chosen.
 #pragma once
 
-#include "check/leg_amps.h"
-#include "check/wire_rating.h"
 #include "propose/words.h"
+#include "reckon/leg_amps.h"
+#include "reckon/wire_rating.h"
 
 namespace legwork {
 

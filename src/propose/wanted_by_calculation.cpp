@@ -5,12 +5,12 @@
 // carries what is then calculated, and that no rule of the panel's load speaks of, is wanted.
 #include "propose/wanted_by_calculation.h"
 
-#include "check/leg_amps.h"
-#include "check/service.h"
 #include "codebook/cite.h"
 #include "codebook/usual.h"
 #include "job/shell.h"
 #include "propose/feeder_objection.h"
+#include "reckon/leg_amps.h"
+#include "reckon/service.h"
 #include "units/text.h"
 
 #include <fmt/format.h>

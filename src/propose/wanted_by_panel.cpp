@@ -4,12 +4,12 @@
 // What a sub-panel asks of its feeder: its load calculation where the code takes demand factors for it, else what its
 // legs draw with everything on, long-running loads and the largest motor at a quarter more, no more than its main lets
 // through.
-#include "check/leg_amps.h"
-#include "check/say.h"
-#include "check/wire_need.h"
 #include "codebook/cite.h"
 #include "propose/wanted.h"
 #include "propose/wanted_by_calculation.h"
+#include "reckon/leg_amps.h"
+#include "reckon/say.h"
+#include "reckon/wire_need.h"
 #include "units/text.h"
 
 #include <fmt/format.h>

@@ -3,10 +3,10 @@
 
 #include "propose/words.h"
 
-#include "check/say.h"
 #include "codebook/cite.h"
 #include "codebook/receptacles.h"
 #include "codebook/wire_data.h"
+#include "reckon/say.h"
 #include "units/text.h"
 
 #include <fmt/format.h>

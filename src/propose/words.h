@@ -4,8 +4,8 @@
 // The lines of a reckoning: figures as one types them into a pocket calculator.
 #pragma once
 
-#include "check/run_drop.h"
 #include "propose/propose.h"
+#include "reckon/run_drop.h"
 
 namespace legwork {
 

@@ -3,7 +3,7 @@
 
 #include "sheet/common_frame.h"
 
-#include "check/check.h"
+#include "rules/check.h"
 #include "sheet/common_text.h"
 
 #include <fmt/format.h>

@@ -196,15 +196,20 @@ std::vector<Sheet> compose_directory(SheetInput const& input, Form const& form) 
     return sheets;
 }
 
-std::vector<std::string> shortened_names(Job const& job, Plan const& plan, Form const& form, TextWidth const& widths) {
-    std::vector<std::string> marks;
+std::vector<Printed::Name> names_on_lines(Job const& job, Plan const& plan, Form const& form, TextWidth const& widths) {
+    std::vector<Printed::Name> names;
     CodeBook const* book = code_book(job.code);
-    if (!book) return marks;
+    if (!book) return names;
     Findings const none;
     SheetInput const input{job, plan, none, *book, widths, ""};
-    for (Panel const& panel : job.panels)
-        for (std::string& mark : Directory(input, form, panel).make().shortened) marks.push_back(std::move(mark));
-    return marks;
+    for (Panel const& panel : job.panels) {
+        auto const shortened = Directory(input, form, panel).make().shortened;
+        for (Circuit const& c : job.circuits) {
+            bool const whole = std::ranges::find(shortened, c.mark) == shortened.end();
+            if (c.panel == panel.name && (!whole || !c.name.empty())) names.push_back({c.mark, whole});
+        }
+    }
+    return names;
 }
 
 } // namespace legwork

@@ -10,7 +10,7 @@ namespace legwork {
 
 std::vector<Sheet> compose_directory(SheetInput const& input, Form const& form);
 
-// Marks of the circuits whose name does not fit this form whole.
-std::vector<std::string> shortened_names(Job const& job, Plan const& plan, Form const& form, TextWidth const& widths);
+// Each circuit that has a name, and whether its line on this form shows the whole of it.
+std::vector<Printed::Name> names_on_lines(Job const& job, Plan const& plan, Form const& form, TextWidth const& widths);
 
 } // namespace legwork

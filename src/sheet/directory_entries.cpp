@@ -4,8 +4,8 @@
 #include "sheet/directory_entries.h"
 
 #include "cable/run.h"
-#include "check/wire_downstream.h"
 #include "codebook/uses.h"
+#include "reckon/wire_downstream.h"
 #include "units/text.h"
 
 #include <fmt/format.h>

@@ -5,7 +5,7 @@
 // to the total.
 #pragma once
 
-#include "check/service.h"
+#include "reckon/service.h"
 #include "sheet/load_blocks.h"
 
 #include <string>

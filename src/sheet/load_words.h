@@ -4,8 +4,8 @@
 // What the sheet of the load calculation says around the steps, as words only.
 #pragma once
 
-#include "check/service.h"
 #include "page/text_width.h"
+#include "reckon/service.h"
 
 #include <string>
 #include <string_view>

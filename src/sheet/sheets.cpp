@@ -3,7 +3,6 @@
 
 #include "sheet/sheets.h"
 
-#include "codebook/cite.h"
 #include "sheet/directory.h"
 #include "sheet/labels.h"
 #include "sheet/load.h"
@@ -24,19 +23,8 @@ constexpr std::array kKinds{
     SheetKind{"load", "load-letter", compose_load},
 };
 
-Finding warning(Job const& job, std::string_view rule, Where where, std::string message, std::string fix) {
-    Finding f;
-    f.rule = rule;
-    f.severity = Severity::warning;
-    f.where = std::move(where);
-    f.message = std::move(message);
-    f.fix = std::move(fix);
-    if (auto const* book = code_book(job.code)) f.reference = cite(*book, rule);
-    return f;
-}
-
 // Every text of the job that reaches a sheet.
-std::vector<std::string> printed_words(Circuit const& c) {
+std::vector<std::string> printed_texts(Circuit const& c) {
     std::vector<std::string> words{c.mark, c.name, c.room, c.note, c.building, c.box};
     for (Segment const& s : c.run) words.push_back(s.to);
     return words;
@@ -50,39 +38,24 @@ std::string missing_letters(TextWidth const& widths, std::vector<std::string> co
     return fmt::format("{}", fmt::join(letters, " "));
 }
 
-Findings letters_without_a_face(Job const& job, TextWidth const& widths) {
-    Findings found;
-    auto const look = [&](Where const& where, std::vector<std::string> const& words) {
-        if (auto const letters = missing_letters(widths, words); !letters.empty())
-            found.push_back(
-                warning(job, "dir-no-letter", where,
-                        fmt::format("no typeface has these letters, so the sheets show a box for each: {}", letters),
-                        "write it in other letters, or install a typeface that has them and print again"));
+std::vector<Printed::Letters> letters_of(Job const& job, TextWidth const& widths) {
+    std::vector<Printed::Letters> all;
+    auto const look = [&](Where where, std::vector<std::string> const& words) {
+        if (std::ranges::any_of(words, [](std::string const& w) { return !w.empty(); }))
+            all.push_back({std::move(where), missing_letters(widths, words)});
     };
     std::vector<std::string> of_job{job.name, job.revision};
     for (Supply const& s : job.supplies) of_job.push_back(s.name);
     look({}, of_job);
     for (Panel const& p : job.panels) look({p.name, {}, "name"}, {p.name, p.fed_from, p.building});
-    for (Circuit const& c : job.circuits) look({c.panel, {c.mark}, "name"}, printed_words(c));
+    for (Circuit const& c : job.circuits) look({c.panel, {c.mark}, "name"}, printed_texts(c));
     for (Cable const& c : job.cables) look({"", {c.mark}, "name"}, {c.mark, c.name, c.from, c.to});
-    return found;
+    return all;
 }
 } // namespace
 
-Findings sheet_findings(Job const& job, Plan const& plan, Form const& directory, TextWidth const& widths) {
-    Findings found;
-    for (std::string const& mark : shortened_names(job, plan, directory, widths)) {
-        auto const* c = circuit_of(job, mark);
-        if (!c) continue;
-        found.push_back(warning(job, "dir-name-too-long", {c->panel, {mark}, "name"},
-                                fmt::format("the name is too long for its line of the directory ({}) even in the "
-                                            "smallest print: the line is shortened, the whole name stands below",
-                                            directory.title),
-                                "say place and thing in fewer words; the room has a key of its own"));
-    }
-    auto letters = letters_without_a_face(job, widths);
-    std::ranges::move(letters, std::back_inserter(found));
-    return found;
+Printed printed_words(Job const& job, Plan const& plan, Form const& directory, TextWidth const& widths) {
+    return {names_on_lines(job, plan, directory, widths), directory.title, letters_of(job, widths)};
 }
 
 std::span<SheetKind const> sheet_kinds() { return kKinds; }

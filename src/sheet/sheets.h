@@ -5,11 +5,11 @@
 #pragma once
 
 #include "balance/plan.h"
-#include "check/finding.h"
 #include "codebook/code_book.h"
 #include "job/job.h"
 #include "page/page.h"
 #include "page/text_width.h"
+#include "rules/directory/printed.h"
 #include "sheet/form.h"
 
 #include <span>
@@ -37,8 +37,8 @@ struct SheetKind {
 std::span<SheetKind const> sheet_kinds();
 SheetKind const* sheet_kind(std::string_view name); // null when there is none
 
-// What only the sheets can tell: names too long for the directory's form (dir-name-too-long), letters that no face
-// has (dir-no-letter).
-Findings sheet_findings(Job const& job, Plan const& plan, Form const& directory, TextWidth const& widths);
+// How the job's words stand on the sheets, for the rules that ask: which names the directory's form takes whole, and
+// which letters no face has.
+Printed printed_words(Job const& job, Plan const& plan, Form const& directory, TextWidth const& widths);
 
 } // namespace legwork

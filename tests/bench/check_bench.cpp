@@ -5,9 +5,9 @@
 
 #include "balance/balance.h"
 #include "bench.h"
-#include "check/check.h"
 #include "child.h"
 #include "oracle_homes.h"
+#include "rules/check.h"
 
 #include <benchmark/benchmark.h>
 #include <fmt/format.h>

@@ -29,13 +29,14 @@ std::map<std::string, Folders> may_include() {
             {"balance", {"units", "job", "panel"}},
             {"cable", {"units", "job", "codebook"}},
             {"demand", {"units", "job", "codebook"}},
-            {"check", with(judged, {"demand"})},
+            {"reckon", with(judged, {"demand"})},
+            {"rules", with(judged, {"demand", "reckon"})},
             {"page", {}},
-            {"propose", with(judged, {"check"})},
-            {"sheet", with(judged, {"demand", "check", "page"})},
+            {"propose", with(judged, {"reckon", "rules"})},
+            {"sheet", with(judged, {"demand", "reckon", "rules", "page"})},
             {"draw", {"page", "units"}}, // of units only Failure
             {"output", {"draw", "units"}},
-            {"cli", with(judged, {"demand", "check", "propose", "page", "sheet", "draw", "output"})}};
+            {"cli", with(judged, {"demand", "reckon", "rules", "propose", "page", "sheet", "draw", "output"})}};
 }
 
 std::string folder_of(fs::path const& file) {

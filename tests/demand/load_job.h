@@ -4,8 +4,8 @@
 // Job files read as the program reads them, and the load of their service.
 #pragma once
 
-#include "check/service.h"
 #include "job/job.h"
+#include "reckon/service.h"
 
 #include <string>
 

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 // Feeders of dwellings and of their parts: the load calculation sizes them, worked out beside each.
-#include "check/check.h"
 #include "proposed_jobs.h"
+#include "rules/check.h"
 #include "shops.h"
 
 #include <catch2/catch.hpp>
@@ -196,7 +196,7 @@ std::string of_sizes(Job const& job, std::string_view edition) {
     std::string all;
     for (auto const* id : {"load-service", "panel-main-overloaded", "wire-breaker-fits", "wire-load-fits",
                            "wire-continuous", "wire-breaker-size", "wire-drop", "panel-feeder-wires"})
-        for (Finding const& f : rule_named(id)->find({job, plan, *code_book(edition)})) {
+        for (Finding const& f : judged(*rule_named(id), {job, plan, *code_book(edition)}).findings()) {
             bool const of_load = f.where.panel == "Shop" && f.where.circuits.empty();
             bool const of_feeder = std::ranges::find(f.where.circuits, "SP") != f.where.circuits.end();
             if (f.severity != Severity::note && (of_load || of_feeder)) all += f.rule + ": " + f.message + "\n";

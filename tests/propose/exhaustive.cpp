@@ -82,7 +82,7 @@ std::string objections(Job const& job, std::vector<std::string> const& marks, st
     std::string all;
     auto const plan = as_typed(job);
     for (auto const* id : kRules)
-        for (Finding const& f : rule_named(id)->find({job, plan, *code_book(edition)}))
+        for (Finding const& f : judged(*rule_named(id), {job, plan, *code_book(edition)}).findings())
             for (auto const& mark : f.where.circuits)
                 if (std::ranges::find(marks, mark) != marks.end()) all += f.rule + ": " + f.message + "\n";
     return all;

@@ -5,7 +5,7 @@
 // speak. It shares no reckoning with what proposes.
 #pragma once
 
-#include "check/check.h"
+#include "rules/check.h"
 
 #include <optional>
 #include <string>

@@ -4,10 +4,10 @@
 // Random feeders and the circuits behind them, against the slow twin: what is proposed passes every wire rule, and
 // nothing smaller carries the panel.
 #include "cable/drop.h"
-#include "check/run_drop.h"
-#include "check/service.h"
 #include "exhaustive.h"
 #include "proposed_jobs.h"
+#include "reckon/run_drop.h"
+#include "reckon/service.h"
 #include "shops.h"
 #include "units/text.h"
 
@@ -114,7 +114,7 @@ private:
     bool load_rules_are_silent(Job const& job) const {
         auto const plan = as_typed(job);
         for (auto const* id : {"load-service", "panel-main-overloaded"})
-            for (Finding const& f : rule_named(id)->find({job, plan, book_}))
+            for (Finding const& f : judged(*rule_named(id), {job, plan, book_}).findings())
                 if (f.severity != Severity::note && f.where.panel == "Shop") return false;
         return true;
     }

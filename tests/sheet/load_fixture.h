@@ -5,12 +5,12 @@
 #pragma once
 
 #include "balance/balance.h"
-#include "check/service.h"
 #include "codebook/cables.h"
 #include "codebook/receptacles.h"
 #include "codebook/uses.h"
 #include "job/read.h"
 #include "labels_fixture.h"
+#include "reckon/service.h"
 #include "sheet/load.h"
 
 #include <catch2/catch.hpp>

@@ -1,0 +1,178 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "reckon/added_circuit.h"
+
+#include "balance/balance.h"
+#include "codebook/uses.h"
+#include "units/text.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+
+namespace legwork {
+
+namespace {
+constexpr std::string_view kExample = "\"vehicle charger, 40 A, 2 poles, continuous\"";
+
+std::string_view trimmed(std::string_view s) {
+    while (!s.empty() && s.front() == ' ') s.remove_prefix(1);
+    while (!s.empty() && s.back() == ' ') s.remove_suffix(1);
+    return s;
+}
+
+std::vector<std::string_view> parts_of(std::string_view words) {
+    std::vector<std::string_view> parts;
+    while (true) {
+        auto const comma = words.find(',');
+        parts.push_back(trimmed(words.substr(0, comma)));
+        if (comma == std::string_view::npos) return parts;
+        words.remove_prefix(comma + 1);
+    }
+}
+
+std::string new_mark(Job const& job) {
+    auto const taken = [&](std::string const& mark) {
+        return circuit_of(job, mark) || std::ranges::any_of(job.cables, [&](Cable const& c) { return c.mark == mark; });
+    };
+    std::string mark = "NEW";
+    for (int n = 2; taken(mark); ++n) mark = fmt::format("NEW{}", n);
+    return mark;
+}
+
+struct Word {
+    std::string_view said;
+    void (*set)(Circuit&, std::optional<int>& poles);
+};
+constexpr std::array kWords{
+    Word{"1 pole", [](Circuit&, std::optional<int>& poles) { poles = 1; }},
+    Word{"one pole", [](Circuit&, std::optional<int>& poles) { poles = 1; }},
+    Word{"120 V", [](Circuit&, std::optional<int>& poles) { poles = 1; }},
+    Word{"2 poles", [](Circuit&, std::optional<int>& poles) { poles = 2; }},
+    Word{"two poles", [](Circuit&, std::optional<int>& poles) { poles = 2; }},
+    Word{"208 V", [](Circuit&, std::optional<int>& poles) { poles = 2; }},
+    Word{"240 V", [](Circuit&, std::optional<int>& poles) { poles = 2; }},
+    Word{"continuous", [](Circuit& c, std::optional<int>&) { c.continuous = true; }},
+    Word{"not continuous", [](Circuit& c, std::optional<int>&) { c.continuous = false; }},
+    Word{"motor", [](Circuit& c, std::optional<int>&) { c.motor = true; }},
+    Word{"interlocked", [](Circuit& c, std::optional<int>&) { c.interlocked = true; }},
+};
+
+// What this part says; false when it says nothing that is known.
+bool take_part(std::string_view part, Circuit& c, std::optional<int>& poles) {
+    auto const word = std::ranges::find(kWords, part, &Word::said);
+    if (word != kWords.end()) return word->set(c, poles), true;
+    constexpr std::string_view mca = "mca ";
+    if (part.starts_with(mca)) {
+        c.mca = parse_amps(trimmed(part.substr(mca.size()))).value;
+        return c.mca.has_value();
+    }
+    if (auto const amps = parse_amps(part).value) return c.breaker = amps, true;
+    if (auto const load = parse_load(part).value) return c.load = load, true;
+    return false;
+}
+
+ToldCircuit refused(std::string why, std::string fix) { return {std::nullopt, {}, std::move(why), std::move(fix)}; }
+
+// Poles as said, else as its use has them.
+std::optional<int> poles_of(Use const* use, std::optional<int> said) {
+    if (said || !use) return said;
+    if (use->poles == Poles::two) return 2;
+    return use->poles == Poles::one ? std::optional(1) : std::nullopt;
+}
+
+void take_load_of_breaker(ToldCircuit& told, Use const* use, CodeBook const& book, Volts volts) {
+    Circuit& c = *told.circuit;
+    bool const continuous = c.continuous.value_or(use && use->continuous);
+    auto const amps = continuous ? percent(*c.breaker, book.continuous_percent.value) : *c.breaker;
+    c.load = volts * amps;
+    auto const of_breaker = continuous ? fmt::format("{} % of its breaker, the most that a continuous load may draw",
+                                                     book.continuous_percent.value)
+                                       : std::string("all that its breaker lets through");
+    told.taken.push_back(
+        fmt::format("its load as {}: {} × {} = {}", of_breaker, text(amps), text(volts), text(*c.load)));
+}
+} // namespace
+
+ToldCircuit told_circuit(std::string_view words, Job const& job, CodeBook const& book, Panel const& panel) {
+    auto const parts = parts_of(words);
+    ToldCircuit told;
+    Circuit& c = told.circuit.emplace();
+    c.name = std::string(parts.front());
+    c.panel = panel.name;
+    c.mark = new_mark(job);
+    std::optional<int> said;
+    for (std::size_t i = 1; i < parts.size(); ++i)
+        if (!take_part(parts[i], c, said))
+            return refused(fmt::format("\"{}\" says nothing about a circuit that legwork understands", parts[i]),
+                           fmt::format("say what it is and then its breaker or load and its poles, as {}", kExample));
+    if (c.name.empty()) return refused("it does not say what is to be added", fmt::format("say it as {}", kExample));
+    if (!c.breaker && !c.load && !c.mca)
+        return refused("it does not say how large the circuit is",
+                       fmt::format("say its breaker (40 A) or its load (7200 W), as {}", kExample));
+    auto const facts = service_facts(job, {}, panel);
+    if (!facts) return refused(fmt::format("panel \"{}\" is on DC", panel.name), "name a panel on AC with --panel");
+    auto const* use = use_named(c.name);
+    c.use = use ? c.name : guess_use(c.name, "", said.value_or(1), {});
+    if (c.use.empty() && !said) c.use = guess_use(c.name, "", 2, {});
+    if (c.use.empty())
+        c.use = "appliance", told.taken.emplace_back("what it is: an appliance, since no use is known by that name");
+    use = use_named(c.use);
+    auto const poles = poles_of(use, said);
+    if (!poles)
+        return refused("it does not say whether it is 1 pole or 2 poles", fmt::format("say it as {}", kExample));
+    c.poles = *poles;
+    if (c.poles == 2 && !facts->three_wire)
+        return refused(fmt::format("panel \"{}\" has no two hots with a voltage between them", panel.name),
+                       "say 1 pole");
+    if (c.poles == 2) c.tie = Tie::two_pole_breaker;
+    auto const volts = c.poles == 2 ? facts->volts : 120_V;
+    if (!c.load && !c.mca) take_load_of_breaker(told, use, book, volts);
+    return told;
+}
+
+namespace {
+PanelWithMore panel_with_more(Job const& before, Plan const& before_plan, JobWithMore const& after,
+                              CodeBook const& book, std::string const& name, std::optional<LoadMethod> asked) {
+    PanelWithMore p;
+    Panel const& panel = *panel_of(after.job, name);
+    p.after = asked ? panel_load(after.job, after.plan, book, panel, asked)
+                    : permitted_load(after.job, after.plan, book, panel);
+    Panel const& old = *panel_of(before, name);
+    p.before = panel_load(before, before_plan, book, old, p.after.load ? std::optional(p.after.load->method) : asked);
+    if (!p.before.load) p.before = panel_load(before, before_plan, book, old);
+    if (!p.after.load || !p.before.load) return p;
+    p.more_va = p.after.load->total_va - p.before.load->total_va;
+    if (auto const* step = grown_step(*p.before.load, *p.after.load)) p.grew = *step;
+    if (!p.after.facts.rating) return p;
+    bool const enough = p.after.size.fits && (!p.after.size.floor || !p.after.size.floor_is_load ||
+                                              *p.after.facts.rating >= *p.after.size.floor);
+    if (!enough || p.after.load->unknown.empty()) p.fits = enough;
+    return p;
+}
+} // namespace
+
+JobWithMore with_more(Job const& job, Plan const& plan, CodeBook const& book, Circuit const& more,
+                      std::optional<LoadMethod> asked) {
+    JobWithMore all;
+    all.job = job;
+    all.job.circuits.push_back(more);
+    all.plan = as_filed(all.job);
+    auto const* old_plan = plan_of(plan, more.panel);
+    auto const* new_plan = plan_of(all.plan, more.panel);
+    if (new_plan && (!old_plan || old_plan->why.empty())) all.no_space = new_plan->why;
+    for (Panel const* p = panel_of(job, more.panel); p; p = p->feeder ? panel_of(job, p->feeder->panel) : nullptr)
+        all.panels.push_back(panel_with_more(job, plan, all, book, p->name, asked));
+    auto const one_is = [&](std::optional<bool> fits) {
+        return std::ranges::count(all.panels, fits, &PanelWithMore::fits) > 0;
+    };
+    if (one_is(false))
+        all.fits = false;
+    else if (!one_is(std::nullopt))
+        all.fits = true;
+    return all;
+}
+
+} // namespace legwork

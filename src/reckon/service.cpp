@@ -1,0 +1,99 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "reckon/service.h"
+
+#include "panel/feeds.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+void hold_within(ServiceFacts& facts, std::optional<Amps> amps, std::string what) {
+    if (!amps || (facts.rating && *facts.rating <= *amps)) return;
+    facts.rating = amps;
+    facts.rated_by = std::move(what);
+}
+
+// Of the sources of two hots that with the most amperes: a generator is for the days when the other is gone.
+std::vector<Feed>::const_iterator usual_source(std::vector<Feed> const& all) {
+    auto usual = all.end();
+    for (auto f = all.begin(); f != all.end(); ++f)
+        if (has_two_hots(f->kind) && (usual == all.end() || (usual->amps && f->amps && *f->amps > *usual->amps)))
+            usual = f;
+    return usual;
+}
+} // namespace
+
+std::optional<ServiceFacts> service_facts(Job const& job, Plan const& plan, Panel const& panel) {
+    auto const all = feeds(job, panel);
+    auto const two_hots = usual_source(all);
+    if (all.empty() || is_dc(all.front().kind)) return std::nullopt;
+    Feed const& feed = two_hots != all.end() ? *two_hots : all.front();
+    ServiceFacts facts;
+    facts.three_wire = has_two_hots(feed.kind);
+    facts.volts = facts.three_wire ? volts_between_legs(feed.kind) : volts_to_neutral(feed.kind);
+    facts.wye = feed.kind == SupplyKind::wye_120_208;
+    hold_within(facts, panel.main, "the main");
+    if (panel.feeder) {
+        if (Circuit const* c = circuit_of(job, panel.feeder->mark))
+            hold_within(facts, c->breaker, "the feeder " + c->mark);
+    } else {
+        hold_within(facts, feed.amps, feed.source.empty() ? "the supply" : fmt::format("\"{}\"", feed.source));
+    }
+    if (facts.three_wire)
+        for (PanelPlan const& p : plan.panels)
+            for (Placement const& at : p.placements)
+                if (at.leg) facts.legs.emplace(at.circuit, *at.leg);
+    return facts;
+}
+
+Panel const* service_panel(Job const& job) {
+    auto const at = std::ranges::find_if(job.panels, [&](Panel const& p) {
+        return !p.feeder && std::ranges::none_of(feeds(job, p), [](Feed const& f) { return is_dc(f.kind); });
+    });
+    return at == job.panels.end() ? nullptr : &*at;
+}
+
+PanelLoad panel_load(Job const& job, Plan const& plan, CodeBook const& book, Panel const& panel,
+                     std::optional<LoadMethod> asked) {
+    PanelLoad p;
+    p.panel = &panel;
+    auto const facts = service_facts(job, plan, panel);
+    if (!facts) {
+        p.why =
+            fmt::format("panel \"{}\" is on DC, and the code reckons the load of AC services and feeders", panel.name);
+        p.fix = "name a panel on AC with --panel; a DC panel's load is what its situations add up to";
+        return p;
+    }
+    p.facts = *facts;
+    LoadQuestion const q{job, book, panel, *facts};
+    auto reckoned = reckon(q, asked);
+    p.load = std::move(reckoned.load);
+    p.why = std::move(reckoned.why);
+    p.fix = std::move(reckoned.fix);
+    if (p.load) {
+        p.size = service_size(q, *p.load);
+        p.results = load_results(q, *p.load, p.size);
+        p.verdict = verdict(q, *p.load, p.size);
+    }
+    return p;
+}
+
+PanelLoad permitted_load(Job const& job, Plan const& plan, CodeBook const& book, Panel const& panel) {
+    auto usual = panel_load(job, plan, book, panel);
+    if (!usual.load || usual.size.fits || !usual.load->unknown.empty()) return usual;
+    for (auto const& method : load_method_names()) {
+        auto other = panel_load(job, plan, book, panel, load_method(method));
+        if (!other.load || !other.size.fits || !other.load->unknown.empty()) continue;
+        other.load->why =
+            fmt::format("By the {} method it would be too much; the code allows either.", name(usual.load->method));
+        return other;
+    }
+    return usual;
+}
+
+} // namespace legwork

@@ -1,0 +1,111 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "reckon/wire_fit.h"
+
+#include "reckon/say.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+// A motor alone on its circuit: said so, or a pump on a circuit of its own. Compressors go by their nameplate (mca,
+// mop); receptacles, and a neutral shared with something else, by their wire.
+bool only_a_motor(Case const& c, Circuit const& circuit) {
+    Use const* use = use_of(circuit);
+    bool const compressor = use && (use->demand == Demand::cooling || use->demand == Demand::heat_pump);
+    bool const motor = circuit.motor.value_or(use && use->motor && use->dedicated);
+    return motor && !compressor && !(use && use->receptacle) && circuit.outlets.size() < 2 && !partner(c.job, circuit);
+}
+
+Easement heating(Case const& c, WireRating const& wire) {
+    auto const up_to = heating_breaker(c, wire);
+    return {up_to, up_to, "wire-breaker-fits/heating", c.book.heating_breaker_percent.source,
+            fmt::format("{} for fixed heating", amps(value(up_to)))};
+}
+
+Easement motor(Case const& c, Amps current) {
+    auto const& usual = c.book.motor_breaker_percent;
+    auto const up_to = standard_breaker_at_or_above(c.book, percent(current, usual.value)).value_or(0_A);
+    auto const most = standard_breaker_at_or_below(c.book, percent(current, c.book.motor_breaker_most_percent.value));
+    return {up_to, std::max(up_to, most.value_or(0_A)), "wire-breaker-fits/motor", usual.source,
+            fmt::format("{} for its motor of {}", amps(value(up_to)), amps(value(current)))};
+}
+
+Easement welder(Case const& c, WireRating const& wire) {
+    auto const& share = c.book.welder_breaker_percent;
+    return {0_A, percent(wire.base, share.value), "wire-breaker-fits/welder", share.source,
+            fmt::format("a welder's wire may stand on {} % of its rating (from memory), by the welder's nameplate only",
+                        share.value)};
+}
+
+// A feeder that carries all of one dwelling: the only load of its panel.
+Easement dwelling_feeder_of(Case const& c, Circuit const& circuit, WireRating const& wire) {
+    bool const alone = std::ranges::none_of(c.job.circuits, [&](Circuit const& o) {
+        Use const* use = use_of(o);
+        return o.panel == circuit.panel && o.mark != circuit.mark && o.use != "spare" && !(use && use->source);
+    });
+    if (!c.job.dwelling || !alone || !fed_panel(c.job, circuit)) return {};
+    auto const row = dwelling_feeder(c.book, *circuit.breaker);
+    if (!row) return {};
+    auto const least = circuit.metal == Metal::copper ? row->copper : row->aluminium;
+    if (!least || wire.gauge < *least) return {};
+    bool const sure = row->source != Source::memory;
+    return {sure ? *circuit.breaker : 0_A, *circuit.breaker, "wire-breaker-fits/dwelling-feeder", row->source,
+            "as a feeder of a whole dwelling it may do (from memory)"};
+}
+
+// Ratings that may stand on a breaker of this size: the row of the next circuit size; above the table its own.
+ReceptacleRow row_for(CodeBook const& book, int breaker) {
+    for (ReceptacleRow const& row : book.receptacles)
+        if (row.circuit >= breaker) return row;
+    return {breaker, breaker, breaker, Source::memory};
+}
+
+// The one receptacle of a circuit, and not a duplex.
+bool is_lone(Circuit const& c, Receptacle const& r) {
+    return (c.single || r.single) && c.outlets.size() == 1 && c.outlet_count.value_or(1) <= 1;
+}
+} // namespace
+
+Easement easement(Case const& c, Circuit const& circuit, WireRating const& wire) {
+    Use const* use = use_of(circuit);
+    if (use && use->heating && c.book.heating_breaker_percent.value > 100) return heating(c, wire);
+    if (use && use->duty_cycle) return welder(c, wire);
+    if (auto const draw = draw_of(c, circuit); draw && draw->current > 0_A && only_a_motor(c, circuit))
+        return motor(c, draw->current);
+    return dwelling_feeder_of(c, circuit, wire);
+}
+
+NameplateFit by_nameplate(Circuit const& circuit, WireRating const& wire) {
+    return {circuit.mop && *circuit.breaker > *circuit.mop, circuit.mca && wire.ampacity < *circuit.mca,
+            circuit.mop && circuit.mca};
+}
+
+std::optional<std::string_view> stands_by(Case const& c, Circuit const& circuit, WireRating const& wire) {
+    auto const plate = by_nameplate(circuit, wire);
+    if (plate.breaker_too_large || plate.wire_too_small) return std::nullopt;
+    if (plate.both_said) return "wire-breaker-fits/nameplate";
+    if (*circuit.breaker <= wire.breaker) return wire.topic;
+    Easement const ease = easement(c, circuit, wire);
+    bool const eased = *circuit.breaker <= ease.up_to && ease.source != Source::memory;
+    return eased ? std::optional(ease.topic) : std::nullopt;
+}
+
+OutletFit outlet_fit(Case const& c, Circuit const& circuit, Receptacle const& r) {
+    Amps const breaker = *circuit.breaker;
+    auto const row = row_for(c.book, static_cast<int>((breaker.count + 999) / 1000));
+    bool const lone = c.book.lone_receptacle && is_lone(circuit, r);
+    bool const fits = lone ? Amps{r.amps * 1000} >= breaker : r.amps >= row.least && r.amps <= row.most;
+    return {fits, lone, row, lone ? *c.book.lone_receptacle : row.source};
+}
+
+bool outlets_take_breaker(Case const& c, Circuit const& circuit) {
+    auto const fits = [&](Receptacle const* r) { return outlet_fit(c, circuit, *r).fits; };
+    return !circuit.breaker || std::ranges::all_of(receptacles_named(circuit.outlets), fits);
+}
+
+} // namespace legwork

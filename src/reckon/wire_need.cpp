@@ -1,0 +1,72 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "reckon/wire_need.h"
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+bool lighting_is_continuous(Case const& c) { return !c.job.dwelling || c.book.dwelling_lighting_continuous; }
+
+std::string_view topic_of(Use const& use) {
+    if (use.demand == Demand::water_heating) return "wire-continuous/water-heater";
+    if (use.demand == Demand::vehicle) return "wire-continuous/vehicle-charger";
+    return use.heating ? "wire-continuous/heating" : "wire-continuous";
+}
+} // namespace
+
+std::optional<Sides> sides(Case const& c, Circuit const& circuit) {
+    Use const* use = use_of(circuit);
+    if (on_dc(c, circuit) || feeds_loads(c, circuit) || (use && use->source)) return std::nullopt;
+    auto const draw = draw_of(c, circuit);
+    if (!draw) return std::nullopt;
+    auto const piece = thinnest_piece(c, circuit);
+    return Sides{circuit, use, *draw, piece ? wire_rating(c, circuit, piece->gauge) : std::nullopt};
+}
+
+Amps on_the_wire(Case const& c, Sides const& s) {
+    bool const motor = is_motor(s.circuit) && !s.circuit.mca;
+    return motor ? percent(s.draw.current, c.book.motor_wire_percent.value) : s.draw.current;
+}
+
+bool wire_in_full(Case const& c, Sides const& s) { return c.book.heating_wire_in_full && s.use && s.use->heating; }
+
+Amps good_for(Case const& c, Sides const& s, WireRating const& wire) {
+    return wire_in_full(c, s) ? wire.base : wire.ampacity;
+}
+
+std::optional<Continuous> continuous(Case const& c, Circuit const& circuit) {
+    Use const* use = use_of(circuit);
+    if (circuit.mca) return std::nullopt; // has the quarter in it
+    if (circuit.continuous)
+        return *circuit.continuous ? std::optional(Continuous{"continuous", "wire-continuous"}) : std::nullopt;
+    if (use && use->continuous) return Continuous{"continuous by use", topic_of(*use)};
+    if (use && use->lighting)
+        return lighting_is_continuous(c) ? std::optional(Continuous{"continuous by use", "wire-continuous"})
+                                         : std::nullopt;
+    if (!c.book.presumes_continuous || (use && use->intermittent)) return std::nullopt;
+    return Continuous{"presumed continuous", "wire-continuous/presumed", true};
+}
+
+std::optional<Amps> least_for_range(Case const& c, Circuit const& circuit) {
+    Use const* use = use_of(circuit);
+    auto const& range = c.book.range;
+    if (!use || !use->branch_demand || !range.large_from_va || !circuit.load) return std::nullopt;
+    if (*circuit.load < VoltAmperes{range.large_from_va->value * 1000}) return std::nullopt;
+    return Amps{range.large_least_breaker->value * 1000};
+}
+
+Needed needed(Case const& c, Sides const& s) {
+    Needed n{s.draw.current, on_the_wire(c, s)};
+    if (continuous(c, s.circuit)) {
+        auto const share = c.book.continuous_percent.value;
+        n.breaker = Amps{(s.draw.current.count * 100 + share - 1) / share};
+        if (!wire_in_full(c, s)) n.wire = std::max(n.wire, n.breaker);
+    }
+    if (auto const least = least_for_range(c, s.circuit)) n.breaker = std::max(n.breaker, *least);
+    return n;
+}
+
+} // namespace legwork

@@ -1,0 +1,63 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// What a wire is good for on its circuit, and what the circuit draws: the two sides that the wire rules compare.
+#pragma once
+
+#include "codebook/uses.h"
+#include "reckon/case.h"
+
+#include <optional>
+#include <string>
+
+namespace legwork {
+
+struct WireRating {
+    Gauge gauge = Gauge::awg14;
+    Metal metal = Metal::copper;
+    int celsius = 60;        // column taken
+    bool cable_held = false; // taken because of the cable, whatever its terminals
+    Amps ampacity;
+    Amps base;    // ampacity, or the small-wire limit where that is less
+    Amps breaker; // largest breaker with no easement for what the circuit feeds
+    Source source = Source::seen;
+    std::string_view topic; // of cite.h
+};
+
+// Nothing when the size is not made in that metal, or is too small for any power circuit.
+std::optional<WireRating> wire_rating(Case const& c, Circuit const& circuit, Gauge gauge);
+// The smallest wire, of the circuit's metal and terminals, that this breaker fits and whose base carries `carries`.
+std::optional<Gauge> gauge_for(Case const& c, Circuit const& circuit, Amps breaker, Amps carries);
+// The largest breaker on this wire when it feeds fixed heating.
+Amps heating_breaker(Case const& c, WireRating const& wire);
+std::string wire_name(Gauge gauge, Metal metal); // "14 AWG", "12 AWG aluminium"
+
+// The smallest power cable of the known pieces of a run, and which piece it is (0: the home run).
+struct ThinnestPiece {
+    Gauge gauge = Gauge::awg14;
+    std::string kind;
+    int segment = 0;
+    std::string after; // the box where it begins, when it has a name
+};
+std::optional<ThinnestPiece> thinnest_piece(Case const& c, Circuit const& circuit);
+
+Use const* use_of(Circuit const& circuit); // null when there is none
+bool is_motor(Circuit const& circuit);     // said, else by use
+bool on_dc(Case const& c, Circuit const& circuit);
+bool has_fuses(Case const& c, Panel const& panel); // of direct current
+// A feeder whose panel has circuits of its own: what it carries is the panel's question, not its `load`.
+bool feeds_loads(Case const& c, Circuit const& circuit);
+
+// The least voltage that a source of its panel gives it; 0 V without a source.
+Volts lowest_volts(Case const& c, Circuit const& circuit);
+
+// What a circuit draws at its load or clamp reading, whichever is more, under the source that makes it draw most.
+struct Draw {
+    Amps current;
+    VoltAmperes load; // as counted: of a range its branch demand
+    Volts volts;
+    bool demand = false; // less than the nameplate was counted
+};
+std::optional<Draw> draw_of(Case const& c, Circuit const& circuit); // nothing when neither is known
+
+} // namespace legwork

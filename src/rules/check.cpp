@@ -1,0 +1,101 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "rules/check.h"
+
+#include <algorithm>
+#include <iterator>
+
+namespace legwork {
+
+namespace {
+std::vector<Rule const*> all_rules() {
+    std::vector<Rule const*> all;
+    for (Theme const& theme : themes()) all.insert(all.end(), theme.rules.begin(), theme.rules.end());
+    return all;
+}
+
+// The rules one kind after the other: what is printed after the job itself, and what is found after all that.
+class Judging {
+public:
+    Judging(Case const& c, Printed const& printed) : c_(c), printed_(printed), verdicts_(rules().size()) {}
+
+    Judgement judgement() {
+        run([&](Rule const& r) { return r.judge ? std::optional(judged(r, c_)) : std::nullopt; });
+        run([&](Rule const& r) {
+            return r.judge_printed ? std::optional(r.judge_printed(c_, printed_)) : std::nullopt;
+        });
+        apply_accepts(c_.job, all_);
+        Findings const found = all_;
+        run([&](Rule const& r) {
+            return r.judge_findings ? std::optional(r.judge_findings(c_, found)) : std::nullopt;
+        });
+        sort_findings(c_.job, all_);
+        return {std::move(all_), outcomes()};
+    }
+
+private:
+    template <class Judge>
+    void run(Judge judge) {
+        for (std::size_t i = 0; i < verdicts_.size(); ++i) {
+            auto verdict = judge(*rules()[i]);
+            if (!verdict) continue;
+            std::ranges::copy(verdict->findings(), std::back_inserter(all_));
+            verdicts_[i] = std::move(verdict);
+        }
+    }
+
+    std::vector<Outcome> outcomes() {
+        std::vector<Outcome> all;
+        for (std::size_t i = 0; i < verdicts_.size(); ++i)
+            if (verdicts_[i]) all.push_back({rules()[i], std::move(*verdicts_[i])});
+        return all;
+    }
+
+    Case const& c_;
+    Printed const& printed_;
+    std::vector<std::optional<Verdict>> verdicts_; // of each rule
+    Findings all_;
+};
+
+// The file's order as far as a Job knows it: what is about the whole job, then panels, circuits, other cables.
+std::pair<int, std::ptrdiff_t> file_order(Job const& job, Where const& where) {
+    if (!where.circuits.empty()) {
+        std::string const& first = where.circuits.front();
+        if (auto const c = std::ranges::find(job.circuits, first, &Circuit::mark); c != job.circuits.end())
+            return {2, c - job.circuits.begin()};
+        return {3, std::ranges::find(job.cables, first, &Cable::mark) - job.cables.begin()};
+    }
+    if (where.panel.empty()) return {0, 0};
+    return {1, std::ranges::find(job.panels, where.panel, &Panel::name) - job.panels.begin()};
+}
+} // namespace
+
+std::span<Rule const* const> rules() {
+    static std::vector<Rule const*> const all = all_rules();
+    return all;
+}
+
+Rule const* rule_named(std::string_view id) {
+    auto const at = std::ranges::find(rules(), id, &Rule::id);
+    return at == rules().end() ? nullptr : *at;
+}
+
+Verdict judged(Rule const& rule, Case const& c) { return rule.judge ? rule.judge(c) : Inspection{}.verdict(); }
+
+Judgement check(Job const& job, Plan const& plan, CodeBook const& book, Printed const& printed) {
+    Case const c{job, plan, book};
+    return Judging(c, printed).judgement();
+}
+
+void sort_findings(Job const& job, Findings& findings) {
+    std::ranges::stable_sort(
+        findings, {}, [&](Finding const& f) { return std::tuple(f.accepted, f.severity, file_order(job, f.where)); });
+}
+
+int count(Findings const& findings, Severity severity) {
+    return static_cast<int>(
+        std::ranges::count_if(findings, [&](Finding const& f) { return f.severity == severity && !f.accepted; }));
+}
+
+} // namespace legwork

@@ -1,0 +1,38 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Every rule, run over one job.
+#pragma once
+
+#include "rules/accept.h"
+#include "rules/directory/printed.h"
+#include "rules/themes.h"
+
+#include <vector>
+
+namespace legwork {
+
+// All rules, theme by theme.
+std::span<Rule const* const> rules();
+Rule const* rule_named(std::string_view id); // null when there is none
+
+// What one rule finds out of the job by itself; "nothing" of a rule that judges what is printed or found.
+Verdict judged(Rule const& rule, Case const& c);
+
+struct Outcome {
+    Rule const* rule;
+    Verdict verdict;
+};
+struct Judgement {
+    Findings findings;             // worst first, then in the file's order; accepted ones are marked
+    std::vector<Outcome> outcomes; // of every rule that is checked, in the order of rules()
+};
+// `printed`: how the job's words stand on the sheets, which lie beyond the rules; rules about that have nothing to look
+// at without it. Never throws.
+Judgement check(Job const& job, Plan const& plan, CodeBook const& book, Printed const& printed = {});
+
+// Worst first, then in the file's order, stable; accepted ones after the rest.
+void sort_findings(Job const& job, Findings& findings);
+int count(Findings const& findings, Severity severity); // accepted ones are not counted
+
+} // namespace legwork

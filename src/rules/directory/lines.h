@@ -1,0 +1,17 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// The lines of the directory, as the rules about names read them.
+#pragma once
+
+#include "job/job.h"
+
+#include <string>
+
+namespace legwork {
+
+bool is_spare(Circuit const& c); // its line in the directory says SPARE
+bool has_name(Circuit const& c);
+std::string quoted(Circuit const& c); // "\"Lights\", Loft"
+
+} // namespace legwork

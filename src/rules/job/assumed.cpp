@@ -1,0 +1,71 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "rules/job/list.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+// The marks of each use that was guessed, in the order of the file.
+std::vector<std::pair<std::string, std::vector<std::string>>> guessed_uses(Job const& job) {
+    std::vector<std::pair<std::string, std::vector<std::string>>> by_use;
+    for (Circuit const& circuit : job.circuits) {
+        if (!circuit.use_guessed || circuit.use.empty()) continue;
+        auto at = std::ranges::find_if(by_use, [&](auto const& group) { return group.first == circuit.use; });
+        if (at == by_use.end()) at = by_use.insert(at, {circuit.use, {}});
+        at->second.push_back(circuit.mark);
+    }
+    return by_use;
+}
+
+void judge_uses(Case const& c, Inspection& seen) {
+    Where guessed{"", {}, "name"};
+    for (Circuit const& circuit : c.job.circuits) {
+        if (circuit.use.empty()) continue;
+        seen.looked();
+        if (circuit.use_guessed) guessed.circuits.push_back(circuit.mark);
+    }
+    if (guessed.circuits.empty()) return;
+    std::string all;
+    for (auto const& [use, marks] : guessed_uses(c.job))
+        all += fmt::format("{}{} as {}", all.empty() ? "" : "; ", listed(marks), use);
+    auto f = finding(c, job_assumed, Gravity::usual, guessed);
+    f.message = fmt::format("Taken from the names: {}", all);
+    f.fix = "Write `use` where this is wrong; loads, wires and protection are judged by it";
+    seen.found(std::move(f));
+}
+
+void judge_dwelling(Case const& c, Inspection& seen) {
+    seen.looked();
+    if (c.job.dwelling) return;
+    auto f = finding(c, job_assumed, Gravity::usual, {});
+    f.message = "The job has no [dwelling] table, so it was taken for no dwelling: arc-fault protection and the "
+                "circuits that a "
+                "dwelling must have were not checked";
+    f.fix = "If people live or sleep there, add [dwelling] with its area";
+    seen.found(std::move(f));
+}
+
+Verdict judge(Case const& c) {
+    Inspection seen;
+    judge_uses(c, seen);
+    judge_dwelling(c, seen);
+    return seen.verdict();
+}
+} // namespace
+
+constinit Rule const job_assumed{
+    .id = "job-assumed",
+    .asks = "What was taken for granted is said aloud.",
+    .why = "A use guessed from a name decides which rules apply, and a job without a [dwelling] table is spared those "
+           "of a home. If the guess is wrong, so is the verdict.",
+    .remedy = "Read the list once; write `use`, or the [dwelling] table, where it is wrong.",
+    .gravity = {.nec = {Grade::note}, .ce = {Grade::note}},
+    .judge = judge,
+};
+
+} // namespace legwork

@@ -1,0 +1,155 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "rules/job/measure.h"
+
+#include "codebook/uses.h"
+#include "reckon/backfeed.h"
+
+#include <algorithm>
+#include <iterator>
+
+namespace legwork {
+
+namespace {
+using Keys = std::vector<std::string>;
+
+void add(Keys& keys, std::string_view key) {
+    if (std::ranges::find(keys, key) == keys.end()) keys.emplace_back(key);
+}
+
+// What hangs on the circuit decides which figures it must have.
+struct Needs {
+    bool cable = true, load = true;
+};
+Needs needs_of(Job const& job, Circuit const& c) {
+    Use const* use = use_named(c.use);
+    bool const no_load_of_its_own = use && (use->source || use->demand == Demand::none);
+    Needs needs;
+    if (c.use == "spare" || c.use == "main" || c.use == "surge protector") needs.cable = false;
+    needs.load = !no_load_of_its_own && !fed_panel(job, c) && !c.off;
+    return needs;
+}
+
+Keys missing_keys(Job const& job, Circuit const& c) {
+    Keys keys;
+    auto const needs = needs_of(job, c);
+    if (!c.breaker && c.use != "spare") add(keys, "breaker");
+    Circuit const* mate = partner(job, c);
+    auto const& way = c.run.empty() && mate ? mate->run : c.run;
+    bool const no_kind = way.empty() || std::ranges::any_of(way, [](Segment const& s) { return s.kind.empty(); });
+    bool const no_length = way.empty() || std::ranges::any_of(way, [](Segment const& s) { return !s.length; });
+    if (needs.cable && no_kind) add(keys, "cable");
+    if (needs.cable && no_length) add(keys, "length");
+    if (needs.load && !c.load && !c.measured) add(keys, "load");
+    for (std::string const& key : c.asked)
+        if (key != "name" && key != "room" && !(key == "load" && c.measured)) add(keys, key);
+    return keys;
+}
+
+Keys missing_keys(Cable const& cable) {
+    auto keys = cable.asked;
+    if (cable.kind.empty()) add(keys, "kind");
+    if (!cable.length) add(keys, "length");
+    return keys;
+}
+
+// What no note tells: without the main a leg is held against nothing, and panel-backfeed speaks of its own figures.
+Keys quiet_keys(Case const& c, Panel const& panel) {
+    Keys keys;
+    bool const on_its_own = !panel.feeder && !panel.main;
+    if (on_its_own) add(keys, "main");
+    auto const b = backfeed_of(c, panel);
+    if (b.leave == BackfeedLeave::not_known) {
+        if (!b.bus) add(keys, "bus");
+        if (!b.ahead) add(keys, "main");
+        if (!b.share.exact()) add(keys, "output");
+    }
+    if (b.leave == BackfeedLeave::far_end && !main_end(c, panel)) add(keys, "main_at");
+    for (std::string const& key : panel.asked) std::erase(keys, key);
+    return keys;
+}
+
+// Old work may be protected without anybody having written so.
+Keys protection_keys(Circuit const& c, Findings const& asked) {
+    Keys keys;
+    if (!c.existing) return keys;
+    for (Finding const& f : asked) {
+        if (std::ranges::find(f.where.circuits, c.mark) == f.where.circuits.end()) continue;
+        if (f.rule == "gfci-needed" && c.gfci == Protection::unsaid) add(keys, "gfci");
+        if (f.rule == "afci-needed" && c.afci == Protection::unsaid) add(keys, "afci");
+    }
+    return keys;
+}
+
+Findings protection_asked(Case const& c) {
+    Findings all;
+    for (auto const* id : {"gfci-needed", "afci-needed"})
+        std::ranges::move(judged(*rule_named(id), c).findings(), std::back_inserter(all));
+    return all;
+}
+
+// The panel that a source feeds, when it is one.
+std::string panel_of_supply(Job const& job, Supply const& supply) {
+    std::string only;
+    for (Panel const& p : job.panels) {
+        if (std::ranges::find(p.supplies, supply.name) == p.supplies.end()) continue;
+        if (!only.empty()) return {};
+        only = p.name;
+    }
+    return only;
+}
+
+ToMeasure one(Thing thing, std::string id, std::string panel, std::string key) {
+    ToMeasure made{thing, std::move(id), std::move(panel), {}, std::move(key), true};
+    auto const& rows = how_to_measure(thing);
+    if (auto const at = std::ranges::find(rows, made.key, &HowToMeasure::key); at != rows.end()) made.how = *at;
+    return made;
+}
+
+// Things that people plug in have no one nameplate, so their load is clamped at the panel.
+void place_the_load(ToMeasure& m, Circuit const& c) {
+    Use const* use = use_named(c.use);
+    bool const one_thing = use ? !use->receptacle && !use->lighting : c.poles == 2 || c.motor.value_or(false);
+    if (one_thing) return;
+    m.how.at = Station::panel;
+    m.how.cover = Cover::off_live;
+    m.how.with = "a clamp meter; or paper, to add up the nameplates";
+}
+
+void add_all(std::vector<ToMeasure>& list, Thing thing, std::string const& id, std::string const& panel, Keys keys,
+             bool noted = true) {
+    auto const& rows = how_to_measure(thing);
+    std::ranges::stable_sort(keys, {}, [&](auto const& k) { return std::ranges::find(rows, k, &HowToMeasure::key); });
+    for (std::string& key : keys) {
+        list.push_back(one(thing, id, panel, std::move(key)));
+        list.back().noted = noted;
+    }
+}
+} // namespace
+
+std::vector<ToMeasure> to_measure(Case const& c) {
+    std::vector<ToMeasure> list;
+    auto const& job = c.job;
+    add_all(list, Thing::job, "", "", job.asked);
+    if (job.dwelling) add_all(list, Thing::dwelling, "", "", job.dwelling->asked);
+    if (job.dwelling && !job.dwelling->area && job.dwelling->asked.empty())
+        add_all(list, Thing::dwelling, "", "", {"area"}, false);
+    for (Supply const& s : job.supplies) add_all(list, Thing::supply, s.name, panel_of_supply(job, s), s.asked);
+    for (Panel const& p : job.panels) {
+        add_all(list, Thing::panel, p.name, p.name, p.asked);
+        add_all(list, Thing::panel, p.name, p.name, quiet_keys(c, p), false);
+    }
+    auto const asked = protection_asked(c);
+    for (Circuit const& circuit : job.circuits) {
+        auto const first = list.size();
+        add_all(list, Thing::circuit, circuit.mark, circuit.panel, missing_keys(job, circuit));
+        for (auto i = first; i < list.size(); ++i)
+            if (list[i].key == "load") place_the_load(list[i], circuit);
+        add_all(list, Thing::circuit, circuit.mark, circuit.panel, protection_keys(circuit, asked), false);
+    }
+    for (Cable const& cable : job.cables) add_all(list, Thing::cable, cable.mark, "", missing_keys(cable));
+    return list;
+}
+
+} // namespace legwork

@@ -1,0 +1,89 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Heaters made for 240 V between two phases of a wye.
+#include "panel/feeds.h"
+#include "reckon/wire_rating.h"
+#include "rules/panel/list.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+// Plain resistance, sold for one voltage. Ranges and dryers mostly name both on their plates.
+bool is_heater(Circuit const& circuit) {
+    Use const* use = use_of(circuit);
+    if (circuit.poles != 2 || !use) return false;
+    return use->heating || use->demand == Demand::water_heating || use->demand == Demand::tankless ||
+           use->demand == Demand::space_heat;
+}
+
+struct Lessened {
+    std::vector<std::string> marks, words; // "H1 1127 VA of 1500 VA"
+};
+
+Lessened lessened(Case const& c, Panel const& panel, Feed const& feed) {
+    Lessened found;
+    auto const volts = volts_between_legs(feed.kind).count;
+    for (Circuit const& circuit : c.job.circuits) {
+        bool const off = std::ranges::find(feed.off, circuit.mark) != feed.off.end();
+        if (circuit.panel != panel.name || off || !is_heater(circuit)) continue;
+        found.marks.push_back(circuit.mark);
+        if (!circuit.load) {
+            found.words.push_back(circuit.mark);
+            continue;
+        }
+        VoltAmperes const gives{circuit.load->count * volts * volts / (240 * 240)};
+        found.words.push_back(
+            fmt::format("{} {} VA of its {} VA", circuit.mark, whole_va(gives), whole_va(*circuit.load)));
+    }
+    return found;
+}
+
+Finding say(Case const& c, Panel const& panel, Feed const& feed, Lessened const& heaters) {
+    auto const volts = volts_between_legs(feed.kind);
+    auto f = finding(c, panel_208_heat, Gravity::usual, {panel.name, heaters.marks, "load"});
+    f.message =
+        fmt::format("{}gives {} V between the hots: a heater made for 240 V gives {:.0f} % of its power there: {}",
+                    feed.source.empty() ? "The supply " : fmt::format("\"{}\" ", feed.source), volts.count,
+                    100.0 * value(volts) * value(volts) / (240 * 240), listed(heaters.words));
+    f.fix =
+        fmt::format("Fit heaters made for {} V, or count on that much less heat; where they are made for it, say so "
+                    "in an [[accept]]",
+                    volts.count);
+    return f;
+}
+
+// By the first source that has less between its hots and heaters on them; they are told once.
+void judge_panel(Case const& c, Panel const& panel, Inspection& seen) {
+    for (Feed const& feed : feeds(c.job, panel)) {
+        auto const volts = volts_between_legs(feed.kind);
+        if (volts == 0_V || volts >= 240_V) continue;
+        auto const heaters = lessened(c, panel, feed);
+        if (heaters.marks.empty()) continue;
+        seen.looked(static_cast<int>(heaters.marks.size()));
+        return seen.found(say(c, panel, feed, heaters));
+    }
+}
+
+Verdict judge(Case const& c) {
+    Inspection seen;
+    for (Panel const& panel : c.job.panels) judge_panel(c, panel, seen);
+    return seen.verdict();
+}
+} // namespace
+
+constinit Rule const panel_208_heat{
+    .id = "panel-208-heat",
+    .asks = "Heaters that hang between two phases of a wye are made for its voltage.",
+    .why = "Between two phases of 120/208 there are 208 V. A heater made for 240 V gives (208/240)², three quarters of "
+           "its power there: nothing is unsafe, and the room stays cold in January.",
+    .remedy = "Fit heaters made for 208 V, or choose them a third larger.",
+    .gravity = {.nec = {Grade::warning}, .ce = {Grade::warning}},
+    .judge = judge,
+};
+
+} // namespace legwork

@@ -1,0 +1,106 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// What each leg carries, in every situation and from every source, against the main, the feeder and the source.
+#include "reckon/leg_amps.h"
+#include "reckon/run_drop.h"
+#include "rules/panel/list.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+constexpr auto everything_on = Gravity::second; // and not in a named situation
+
+// What limits a panel's current while one source feeds the house.
+struct Limit {
+    Amps most;
+    std::string what; // "the main", "the feeder" (its neutral too)
+};
+std::optional<Limit> limit_of(Case const& c, Panel const& panel, Feed const& feed) {
+    std::optional<Limit> least;
+    auto const add = [&](std::optional<Amps> a, std::string what) {
+        if (a && (!least || *a < least->most)) least = Limit{*a, std::move(what)};
+    };
+    add(panel.main, "the main");
+    if (panel.feeder) {
+        if (Circuit const* f = circuit_of(c.job, panel.feeder->mark)) add(f->breaker, "the feeder");
+    } else {
+        add(feed.amps, feed.source.empty() ? "the supply" : fmt::format("\"{}\"", feed.source));
+    }
+    return least;
+}
+
+struct Drawn {
+    double amperes = 0;
+    std::string what; // "Leg A of panel \"Main\" draws"
+    std::string situation;
+};
+Drawn drawn(Case const& c, Panel const& panel, Situation const* s, Feed const& feed) {
+    auto const [a, b] = leg_amps(c, panel, s, feed);
+    std::string const when(name_of(s)), where = fmt::format("panel \"{}\"", panel.name);
+    if (is_dc(feed.kind)) return {a, fmt::format("The bus of {} draws", where), when};
+    if (phase_degrees(feed.kind) == 0 && reaches(feed, Leg::a) && reaches(feed, Leg::b)) // one hot feeds both
+        return {a + b, fmt::format("Both legs of {} together draw", where), when};
+    return {std::max(a, b), fmt::format("Leg {} of {} draws", a >= b ? 'A' : 'B', where), when};
+}
+
+Finding overload(Case const& c, Panel const& panel, Feed const& feed, Limit const& limit, Drawn const& worst,
+                 bool in_use) {
+    auto f = finding(c, panel_main_overloaded, in_use ? Gravity::usual : everything_on, {panel.name, {}, "main"});
+    f.message = fmt::format(
+        "{} {} {}{}, more than {} carries, {}", worst.what, amps(worst.amperes), in_situation(worst.situation),
+        feed.source.empty() ? "" : fmt::format(" from \"{}\"", feed.source), limit.what, amps(value(limit.most)));
+    if (in_use)
+        f.fix = "Leave something off in that situation, move load to the other leg (`legwork balance`), or have the "
+                "service "
+                "reckoned: it may have to grow";
+    else if (c.job.situations.empty())
+        f.fix =
+            "It need not matter, since not everything runs at once: name the situations that do happen, and they are "
+            "judged";
+    else
+        f.fix = "Hold to the named situations: each of them stays within it";
+    return f;
+}
+
+void judge_source(Case const& c, Panel const& panel, Feed const& feed, Inspection& seen) {
+    auto const limit = limit_of(c, panel, feed);
+    if (!limit) return;
+    Drawn connected = drawn(c, panel, nullptr, feed), named;
+    for (Situation const& s : c.job.situations)
+        if (auto d = drawn(c, panel, &s, feed); d.amperes > named.amperes) named = std::move(d);
+    auto const over = [&](Drawn const& d) { return is_over(d.amperes, limit->most); };
+    bool const in_use = over(named), is_fault = in_use || over(connected);
+    if (!is_fault && !loads_known(c, panel)) return; // more is on it than is known
+    seen.looked();
+    if (is_fault) return seen.found(overload(c, panel, feed, *limit, in_use ? named : connected, in_use));
+    double const most = std::max(connected.amperes, named.amperes);
+    seen.margin(most / value(limit->most), [&] {
+        return fmt::format("{} of {} of panel \"{}\"", used_of(most, limit->most), limit->what, panel.name);
+    });
+}
+
+Verdict judge(Case const& c) {
+    Inspection seen;
+    for (Panel const& panel : c.job.panels)
+        for (Feed const& feed : feeds(c.job, panel)) judge_source(c, panel, feed, seen);
+    return seen.verdict();
+}
+} // namespace
+
+constinit Rule const panel_main_overloaded{
+    .id = "panel-main-overloaded",
+    .asks = "Each leg stays within the main and the source in every named situation.",
+    .why = "A leg that draws more than the main carries trips it on the coldest evening. Everything on at once may "
+           "well be more than the main: that is only a note, since whether the service is large enough is a question "
+           "of the load calculation.",
+    .remedy = "Leave something off in that situation, even out the legs, or enlarge the service.",
+    .gravity = {.nec = {Grade::warning, Grade::note}, .ce = {Grade::warning, Grade::note}},
+    .judge = judge,
+};
+
+} // namespace legwork

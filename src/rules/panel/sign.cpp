@@ -1,0 +1,83 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// One note a panel, naming its signs and what they say.
+#include "reckon/signs.h"
+#include "rules/panel/list.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+// "far-source beside SO and BT" is one kind of sign, hung twice.
+std::vector<std::string> kinds(std::vector<PanelSign> const& signs, bool asked) {
+    std::vector<std::string> names;
+    for (PanelSign const& s : signs) {
+        std::string const name(s.sign->name);
+        if (s.reference.section.empty() != asked && std::ranges::count(names, name) == 0) names.push_back(name);
+    }
+    return names;
+}
+
+std::string where(PanelSign const& s) {
+    bool const at_circuit = s.sign->place == SignPlace::breaker && !s.circuit.empty();
+    return fmt::format("{}{}", words(s.sign->place), at_circuit ? " " + s.circuit : "");
+}
+
+// Every section once, and "memory" as soon as one of them is.
+Reference reference_of(Reference one, std::vector<PanelSign> const& signs) {
+    std::vector<std::string> sections;
+    for (PanelSign const& s : signs) {
+        if (s.reference.section.empty()) continue;
+        if (std::ranges::count(sections, s.reference.section) == 0) sections.push_back(s.reference.section);
+        if (sections.size() == 1 || s.reference.source == Source::memory) one.source = s.reference.source;
+    }
+    one.section.clear();
+    for (std::string const& s : sections) one.section += (one.section.empty() ? "" : ", ") + s;
+    return one;
+}
+
+std::string named(std::vector<std::string> const& names) {
+    return fmt::format("{}: {}", plural(names.size(), "sign"), listed(names));
+}
+
+std::string message(Panel const& panel, std::vector<PanelSign> const& signs) {
+    auto const asked = kinds(signs, true), advised = kinds(signs, false);
+    auto const wise =
+        advised.empty() ? "" : fmt::format("no code asks for {}, but people are hurt without", named(advised));
+    auto const by_code = asked.empty() ? "" : fmt::format("the code asks for {}", named(asked));
+    return fmt::format("Panel \"{}\": {}{}{}", panel.name, by_code, by_code.empty() || wise.empty() ? "" : "; ", wise);
+}
+
+Verdict judge(Case const& c) {
+    Inspection seen;
+    for (Panel const& panel : c.job.panels) {
+        auto const signs = signs_of(c, panel);
+        if (signs.empty()) continue;
+        seen.looked();
+        auto f = finding(c, panel_sign, Gravity::usual, {panel.name, {}, ""});
+        f.message = message(panel, signs);
+        f.fix = "Make signs that last, and fix";
+        for (PanelSign const& s : signs)
+            f.fix += fmt::format("{} {}: \"{}\"", &s == &signs.front() ? "" : ";", where(s), text(s, "en"));
+        f.reference = reference_of(f.reference, signs);
+        seen.found(std::move(f));
+    }
+    return seen.verdict();
+}
+} // namespace
+
+constinit Rule const panel_sign{
+    .id = "panel-sign",
+    .asks = "The signs that the code asks for hang at the panel.",
+    .why = "Who works here in ten years, or fights a fire here tonight, has not read the plan. Signs say what else "
+           "feeds the panel, which breaker must not move, and what must be off before a source is used.",
+    .remedy = "Write them in letters that last, in print and not by hand, and fix each where it says.",
+    .gravity = {.nec = {Grade::note}, .ce = {Grade::note}},
+    .judge = judge,
+};
+
+} // namespace legwork

@@ -1,0 +1,220 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Room for circuits of the years to come in the panel of a dwelling.
+#include "codebook/positions.h"
+#include "codebook/uses.h"
+#include "panel/feeds.h"
+#include "panel/layout.h"
+#include "rules/panel/list.h"
+#include "units/text.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+constexpr auto less = Gravity::second; // two left free; what was there before; what is not sure
+
+// A panel at the meter that feeds other panels and nothing else.
+bool only_feeds_panels(Job const& job, Panel const& panel) {
+    auto const others = [&](Circuit const& c) {
+        Use const* use = use_named(c.use);
+        bool const no_load = c.use == "spare" || (use && use->source);
+        return c.panel == panel.name && !no_load && c.use != "feeder" && !fed_panel(job, c);
+    };
+    auto const feeds_one = [&](Circuit const& c) { return c.panel == panel.name && fed_panel(job, c); };
+    return std::ranges::any_of(job.circuits, feeds_one) && std::ranges::none_of(job.circuits, others);
+}
+
+// The panel that the service of a dwelling ends in, in no outbuilding, alternating current; behind a panel that only
+// feeds others the one it feeds.
+bool is_service_panel(Job const& job, Panel const& panel) {
+    if (!panel.building.empty() || only_feeds_panels(job, panel)) return false;
+    Panel const* above = panel.feeder ? panel_of(job, panel.feeder->panel) : nullptr;
+    if (panel.feeder && (!above || !only_feeds_panels(job, *above))) return false;
+    auto const sources = feeds(job, panel);
+    return std::ranges::none_of(sources, [](Feed const& f) { return is_dc(f.kind); });
+}
+
+// It and the sub-panels of the same building below it, in the file's order.
+std::vector<Panel const*> with_sub_panels(Job const& job, Panel const& top) {
+    std::vector<Panel const*> all{&top};
+    for (std::size_t i = 0; i < all.size(); ++i)
+        for (Panel const& p : job.panels)
+            if (p.feeder && p.feeder->panel == all[i]->name && p.building == top.building &&
+                std::ranges::find(all, &p) == all.end())
+                all.push_back(&p);
+    return all;
+}
+
+struct Positions {
+    int all = 0, taken = 0;
+    int left() const { return all - taken; }
+};
+// A space that takes half-size breakers is two positions, unless a full-size breaker stands on it. A breaker without a
+// wire leaves its position free, and a main among the spaces is no position.
+Positions positions_of(Case const& c, Panel const& panel) {
+    Layout const layout(panel);
+    Positions p;
+    auto const worth = [&](int space) { return layout.is_tandem(space) ? 2 : 1; };
+    for (int s = 1; s <= panel.spaces; ++s)
+        if (!layout.is_blocked(s) && !layout.is_dead(s)) p.all += worth(s);
+    for (Circuit const& circuit : c.job.circuits) {
+        if (circuit.panel != panel.name || circuit.use == "spare") continue;
+        Placement const* at = placement_of(c.plan, circuit.mark);
+        int takes = 0;
+        if (!at || at->slots.empty())
+            takes = circuit.poles;
+        else
+            for (Spot const s : at->slots) takes += s.half == 0 ? worth(s.space) : 1;
+        (circuit.use == "main" ? p.all : p.taken) += circuit.use == "main" ? -takes : takes;
+    }
+    if (panel.circuits_max) p.all = std::min(p.all, *panel.circuits_max);
+    return p;
+}
+
+// Electric heat that warms the whole dwelling. A heat pump, with or without its backup, may warm one room only.
+enum class CentralHeat { no, perhaps, yes };
+CentralHeat central_heat(Job const& job) {
+    auto found = CentralHeat::no;
+    for (Circuit const& c : job.circuits) {
+        if (c.poles != 2) continue; // the blower of a fuel furnace
+        if (c.use == "furnace" || c.use == "boiler") return CentralHeat::yes;
+        if (c.use == "heat pump" || c.use == "backup heat") found = CentralHeat::perhaps;
+    }
+    return found;
+}
+
+std::optional<Amps> service_of(Job const& job, Panel const& panel) {
+    if (panel.main) return panel.main;
+    if (panel.feeder) {
+        Circuit const* feeder = circuit_of(job, panel.feeder->mark);
+        return feeder ? feeder->breaker : std::nullopt;
+    }
+    std::optional<Amps> largest;
+    for (Feed const& f : feeds(job, panel))
+        if (f.amps && (!largest || *f.amps > *largest)) largest = f.amps;
+    return largest;
+}
+
+bool has_240(Job const& job, Panel const& panel) {
+    auto const sources = feeds(job, panel);
+    return std::ranges::any_of(sources, [](Feed const& f) { return has_two_hots(f.kind); });
+}
+
+struct Need {
+    int sure, perhaps; // the least that is asked for sure; what is asked if a heat pump counts for nothing
+};
+Need need_of(Case const& c, PositionsTable const& table, std::optional<Amps> service) {
+    auto const& row = positions_row(table, service);
+    int const full = row.positions, eased = row.with_central_heating;
+    switch (central_heat(c.job)) {
+    case CentralHeat::yes: return {eased, eased};
+    case CentralHeat::perhaps: return {std::min(full, eased), full};
+    case CentralHeat::no: break;
+    }
+    return {full, full};
+}
+
+// What is there against what is asked.
+struct Room {
+    std::optional<Amps> service;
+    Need need{};
+    int here = 0, together = 0, left = 0; // together: with the sub-panels, as what is left is
+    bool is_full = false;                 // panel-no-room speaks
+};
+Room room_of(Case const& c, PositionsTable const& table, Panel const& panel) {
+    Room r;
+    r.service = service_of(c.job, panel);
+    r.need = need_of(c, table, r.service);
+    r.here = positions_of(c, panel).all;
+    for (Panel const* p : with_sub_panels(c.job, panel)) {
+        auto const each = positions_of(c, *p);
+        r.together += each.all;
+        r.left += std::max(each.left(), 0);
+    }
+    PanelPlan const* plan = plan_of(c.plan, panel.name);
+    r.is_full = plan && !plan->why.empty();
+    return r;
+}
+
+Finding too_few(Case const& c, PositionsTable const& table, Panel const& panel, Room const& r, bool sure) {
+    sure = sure && r.together < r.need.sure && has_240(c.job, panel);
+    auto f =
+        finding(c, panel_spare_spaces, sure && !panel.existing ? Gravity::usual : less, {panel.name, {}, "spaces"});
+    f.reference.source = table.source;
+    auto const of_service =
+        r.service ? fmt::format("for a service of {}", text(*r.service)) : "for the smallest service";
+    auto const asked = r.here >= r.need.sure ? r.need.perhaps : r.need.sure;
+    f.message = fmt::format("Panel \"{}\" has {}, and a dwelling needs {} {}{}", panel.name,
+                            plural(static_cast<std::size_t>(std::max(r.here, 0)), "breaker position"), asked,
+                            of_service, r.here >= r.need.sure ? " unless its heating is central and electric" : "");
+    if (r.together > r.here)
+        f.message +=
+            fmt::format("; its sub-panels make it {}, and whether they count is for the inspector to say", r.together);
+    f.fix = fmt::format("Fit a panel of {} positions or more (spaces that take half-size breakers, listed under "
+                        "`tandem`, are two)",
+                        asked);
+    return f;
+}
+
+Finding full(Case const& c, PositionsTable const& table, Panel const& panel, int left) {
+    auto f = finding(c, panel_spare_spaces, less, {panel.name, {}, "spaces"}, "panel-spare-spaces/left");
+    f.reference.source = table.source;
+    f.message =
+        fmt::format("Panel \"{}\" has {} left free; {} must be left for later circuits", panel.name,
+                    left == 0 ? "no position" : plural(static_cast<std::size_t>(left), "position"), table.left_free);
+    f.fix = fmt::format("Fit a panel with {} more, or a sub-panel",
+                        plural(static_cast<std::size_t>(table.left_free - left), "position"));
+    return f;
+}
+
+void tell_margin(PositionsTable const& table, Panel const& panel, Room const& r, Inspection& seen) {
+    seen.margin(static_cast<double>(r.need.perhaps) / r.here, [&] {
+        return fmt::format("{} positions where {} are asked in panel \"{}\"", r.here, r.need.perhaps, panel.name);
+    });
+    if (r.left < table.left_free) return;
+    seen.margin(static_cast<double>(table.left_free) / r.left, [&] {
+        return fmt::format("{} positions left where {} are asked in panel \"{}\"", r.left, table.left_free, panel.name);
+    });
+}
+
+void judge_panel(Case const& c, PositionsTable const& table, Panel const& panel, bool sure, Inspection& seen) {
+    auto const room = room_of(c, table, panel);
+    seen.looked();
+    if (room.here < room.need.perhaps)
+        seen.found(too_few(c, table, panel, room, sure)); // that it is full too comes of it
+    else if (room.left < table.left_free && !room.is_full)
+        seen.found(full(c, table, panel, room.left));
+    else
+        tell_margin(table, panel, room, seen);
+}
+
+Verdict judge(Case const& c) {
+    Inspection seen;
+    PositionsTable const* table = dwelling_positions(c.book);
+    if (!table || !c.job.dwelling) return seen.verdict();
+    auto const is_service = [&](Panel const& p) { return is_service_panel(c.job, p); };
+    bool const sure = std::ranges::count_if(c.job.panels, is_service) == 1; // of several it is not said which
+    for (Panel const& panel : c.job.panels)
+        if (is_service(panel)) judge_panel(c, *table, panel, sure, seen);
+    return seen.verdict();
+}
+} // namespace
+
+constinit Rule const panel_spare_spaces{
+    .id = "panel-spare-spaces",
+    .asks = "The panel of a dwelling has the least number of positions, and two are left free.",
+    .why = "A home gains circuits for as long as it stands. A panel that is full on the first day ends in overcrowded "
+           "halves, doubled wires under one screw, or a feeder nobody planned. How many positions are asked grows with "
+           "the service; central electric heating leaves less for other circuits to carry.",
+    .remedy =
+        "Choose the panel by its positions as well as by its amperes; leave two positions free beside each other.",
+    .gravity = {.ce = {Grade::error, Grade::warning}},
+    .judge = judge,
+};
+
+} // namespace legwork

@@ -1,0 +1,51 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "reckon/circuit_place.h"
+#include "reckon/wire_rating.h"
+#include "rules/protection/lacks.h"
+#include "rules/protection/list.h"
+
+#include <fmt/format.h>
+
+namespace legwork {
+
+namespace {
+constexpr ProtectionKind kArc{afci_needed, "afci", "AFCI", &Circuit::afci, false};
+
+Verdict judge(Case const& c) {
+    Inspection seen;
+    std::vector<Lack> lacks;
+    for (Circuit const& circuit : c.job.circuits) {
+        if (on_dc(c, circuit) || fed_panel(c.job, circuit)) continue;
+        auto const outlets = outlets_of(c.job, circuit);
+        auto const asks = afci_asked(c.book, outlets);
+        if (asks == Asks::no) continue;
+        seen.looked();
+        if (is_protected(c.job, circuit, kArc)) continue;
+        AfciTable const& table = afci_table(c.book);
+        auto places = outlets.places.of(table.rooms);
+        if (places.has(RoomPlace::kitchen)) places = places.without({RoomPlace::counter});
+        auto const rooms = names(places);
+        Lack lack{&circuit, asks, afci_needed.id, table.what, outlets.breaker ? table.hangs_on : table.no_breaker, {}};
+        if (!rooms.empty()) lack.place = fmt::format(" ({})", listed(rooms));
+        if (!rooms.empty() && asks == Asks::yes) lack.what = table.there;
+        lacks.push_back(std::move(lack));
+    }
+    seen.found(told(c, lacks, kArc));
+    return seen.verdict();
+}
+} // namespace
+
+constinit Rule const afci_needed{
+    .id = "afci-needed",
+    .asks = "In a dwelling, the circuits that the code names have arc-fault protection.",
+    .why = "A nail through a cable or a worn cord arcs at a current that no ordinary breaker notices, and sets what is "
+           "round it on fire. An arc-fault interrupter (AFCI) knows the pattern of such an arc.",
+    .remedy = "Fit an AFCI breaker, or one that senses arc and ground faults both where both are asked; on a pair that "
+              "shares a neutral a two-pole one. Write afci = \"breaker\".",
+    .gravity = {.nec = {Grade::error_on_new_work, Grade::note}, .ce = {Grade::error_on_new_work, Grade::note}},
+    .judge = judge,
+};
+
+} // namespace legwork

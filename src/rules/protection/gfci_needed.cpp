@@ -1,0 +1,54 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// What the code book asks of each circuit's outlets, against what the job says is there.
+#include "codebook/cite.h"
+#include "reckon/circuit_place.h"
+#include "reckon/wire_rating.h"
+#include "rules/protection/lacks.h"
+#include "rules/protection/list.h"
+
+namespace legwork {
+
+namespace {
+constexpr ProtectionKind kGround{gfci_needed, "gfci", "GFCI", &Circuit::gfci, true};
+
+std::optional<Day> today(Job const& job) {
+    if (!job.date) return std::nullopt;
+    return Day{job.date->year, job.date->month, job.date->day};
+}
+
+Verdict judge(Case const& c) {
+    Inspection seen;
+    std::vector<Lack> lacks;
+    for (Circuit const& circuit : c.job.circuits) {
+        if (on_dc(c, circuit) || fed_panel(c.job, circuit)) continue;
+        auto const outlets = outlets_of(c.job, circuit);
+        auto const asked = gfci_asked(c.book, outlets, today(c.job));
+        if (asked.asks == Asks::no || (asked.asks == Asks::relieved && circuit.existing)) continue;
+        seen.looked();
+        if (is_protected(c.job, circuit, kGround)) continue;
+        Lack lack{&circuit, asked.asks, asked.row->topic, asked.row->what, asked.hangs_on, asked.until};
+        lack.wired_in = plugged(outlets) != Plugged::surely;
+        lack.not_of_a_dwelling = !c.job.dwelling && asked.row->of == GfciRow::Of::receptacles &&
+                                 !cite(c.book, "gfci-needed/elsewhere").section.empty();
+        lacks.push_back(std::move(lack));
+    }
+    seen.found(told(c, lacks, kGround));
+    return seen.verdict();
+}
+} // namespace
+
+constinit Rule const gfci_needed{
+    .id = "gfci-needed",
+    .asks = "Receptacles near water or earth, and what else the code names, have ground-fault protection.",
+    .why = "A person who touches something live with wet hands, or standing on earth or concrete, carries a current "
+           "that no ordinary breaker notices and that stops a heart. A ground-fault interrupter (GFCI) senses 5 mA "
+           "going astray and opens within a few hundredths of a second.",
+    .remedy = "Fit a GFCI breaker, or a GFCI receptacle as the first outlet with the others on its load side; on a "
+              "pair that shares a neutral a two-pole GFCI breaker. Write gfci = \"breaker\" or \"outlet\".",
+    .gravity = {.nec = {Grade::error_on_new_work, Grade::note}, .ce = {Grade::error_on_new_work, Grade::note}},
+    .judge = judge,
+};
+
+} // namespace legwork

@@ -1,0 +1,44 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "rules/rule.h"
+
+#include "codebook/cite.h"
+
+#include <algorithm>
+#include <cassert>
+
+namespace legwork {
+
+namespace {
+// All that it names was there before: its circuits, else its panel.
+bool is_existing(Job const& job, Where const& where) {
+    if (where.circuits.empty()) {
+        Panel const* panel = panel_of(job, where.panel);
+        return panel && panel->existing;
+    }
+    return std::ranges::all_of(where.circuits, [&](std::string const& mark) {
+        Circuit const* c = circuit_of(job, mark);
+        return c && c->existing;
+    });
+}
+} // namespace
+
+Finding finding(Case const& c, Rule const& rule, Gravity::Of of, Where where, std::string_view topic,
+                std::optional<bool> existing) {
+    assert(topic.empty() || topic.substr(0, topic.find('/')) == rule.id);
+    Finding f;
+    f.rule = rule.id;
+    f.severity = severity(grade(rule.gravity, c.book.family, of), existing.value_or(is_existing(c.job, where)));
+    f.where = std::move(where);
+    f.reference = cite(c.book, topic.empty() ? rule.id : topic);
+    return f;
+}
+
+Where about(Circuit const& c, std::string key) { return {c.panel, {c.mark}, std::move(key)}; }
+
+Where about(Pair const& p, std::string key) {
+    return {p.first->panel == p.second->panel ? p.first->panel : "", {p.first->mark, p.second->mark}, std::move(key)};
+}
+
+} // namespace legwork

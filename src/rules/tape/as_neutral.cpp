@@ -1,0 +1,59 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "rules/tape/list.h"
+#include "rules/tape/remarked.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+Severity gravity(Remark remark) {
+    if (remark == Remark::forbidden) return Severity::error;
+    return remark == Remark::ask_first ? Severity::warning : Severity::note;
+}
+
+std::string neutral_fix(Remarked const& r) {
+    Conductor const& wire = *r.wire;
+    bool const white = std::ranges::any_of(r.run->conductors, [](Conductor const& w) {
+        return w.color.starts_with("white") || w.color.starts_with("grey");
+    });
+    if (wire.remark == Remark::forbidden)
+        return white ? "Make the white wire the neutral."
+                     : fmt::format("Pull {} with a white wire in it.", r.run->kind);
+    if (wire.remark == Remark::tape) return wrap(wire);
+    return "Ask the inspector before it is pulled, and get it in writing; safest is a cable with a white wire. If it "
+           "may "
+           "be taped: white tape all round, at both ends and in every box.";
+}
+
+Verdict judge(Case const& c) {
+    Inspection seen;
+    auto const runs = cable_runs(c.job, c.book);
+    seen.looked(pieces_with(c, runs, is_neutral));
+    for (auto const& r : remarked(runs, [](Conductor const& w) { return is_neutral(w) && !is_ground_color(w); })) {
+        Finding f = about_wire(c, tape_as_neutral, Gravity::usual, r);
+        f.severity = gravity(r.wire->remark);
+        f.message = fmt::format("{}: in its {} the {} wire would be the neutral. {}", r.run->mark, kind_of(*r.run),
+                                r.wire->color, r.wire->why);
+        f.fix = neutral_fix(r);
+        seen.found(std::move(f));
+    }
+    return seen.verdict();
+}
+} // namespace
+
+constinit Rule const tape_as_neutral{
+    .id = "tape-as-neutral",
+    .asks = "The neutral is white or grey as it is made.",
+    .why = "A red or black wire with a bit of white tape looks hot again as soon as the tape is gone. The NEC forbids "
+           "it for 6 AWG and smaller; of the CE Code, in a cable, readings differ, and many inspectors refuse it.",
+    .remedy = "Use a cable with a white wire. Red and black cable is made for 240 V loads that need no neutral.",
+    .gravity = {.nec = {Grade::error}, .ce = {Grade::warning}},
+    .judge = judge,
+};
+
+} // namespace legwork
