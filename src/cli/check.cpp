@@ -11,6 +11,7 @@
 #include "cli/measure_list.h"
 #include "cli/proposals_text.h"
 #include "cli/session.h"
+#include "cli/verdict_list.h"
 #include "cli/vocabulary.h"
 #include "job/near.h"
 
@@ -33,13 +34,17 @@ void add_options(CLI::App& app, Options& options) {
     auto* const least =
         app.add_option("--min", options.least, "only findings as grave as error, warning or note, or graver")
             ->check(CLI::IsMember({"error", "warning", "note"}));
+    auto* const verdicts =
+        app.add_flag("--verdicts", options.verdicts,
+                     "instead of the findings: what each rule came to, how many it looked at, how near it was");
     auto* const propose = app.add_flag("--propose", options.propose,
                                        "instead of the findings: breakers and cables for circuits that lack them");
     app.add_flag("--write", options.write,
                  "with --propose: put them into the job file; the old file stays as NAME.before.toml")
         ->needs(propose);
     measure->excludes(by)->excludes(rule)->excludes(least);
-    propose->excludes(measure)->excludes(by)->excludes(rule)->excludes(least);
+    verdicts->excludes(by)->excludes(least)->excludes(measure);
+    propose->excludes(measure)->excludes(verdicts)->excludes(by)->excludes(rule)->excludes(least);
     add_json(app, options);
     app.footer("The counts and the exit status are always of the whole job: 1 while an error finding stands, shown or "
                "not.");
@@ -91,6 +96,8 @@ int run(Options const& options, Streams& streams) {
     if (options.propose) return propose(*opened.session, options, streams);
     if (options.measure)
         options.json ? write_measure_json(*opened.session, streams) : list_to_measure(*opened.session, streams);
+    else if (options.verdicts && !options.json)
+        list_verdicts(*opened.session, shown(options), streams);
     else if (options.json)
         write_findings_json(*opened.session, shown(options), streams);
     else

@@ -38,7 +38,7 @@ struct Options {
     // check
     std::string by, least;
     std::vector<std::string> rules;
-    bool measure = false, propose = false; // with propose: write
+    bool measure = false, verdicts = false, propose = false; // with propose: write
     // explain
     std::optional<std::string> table; // empty: all of them are listed
     // balance
@@ -59,7 +59,8 @@ struct Command {
     int (*run)(Options const&, Streams&);
 };
 
-extern Command const new_command, check_command, balance_command, print_command, load_command, forms_command, explain_command;
+extern Command const new_command, check_command, balance_command, print_command, load_command, forms_command,
+    explain_command;
 std::span<Command const* const> commands();
 
 // Shared options.

@@ -46,6 +46,17 @@ Json finding_json(Session const& s, Finding const& f) {
     return made;
 }
 
+Json verdicts_json(Session const& s, Shown const& shown) {
+    auto all = Json::array();
+    for (auto const& [rule, verdict] : s.outcomes)
+        if (is_shown(shown, *rule))
+            all.push_back({{"rule", rule->id},
+                           {"verdict", name(verdict.kind())},
+                           {"looked_at", verdict.looked_at()},
+                           {"nearest", text_or_null(verdict.nearest())}});
+    return all;
+}
+
 std::vector<std::string> texts(std::vector<Spot> const& spots) {
     std::vector<std::string> all;
     for (Spot const s : spots) all.push_back(text(s));
@@ -211,7 +222,8 @@ void write_findings_json(Session const& s, Shown const& shown, Streams& streams)
               {"warnings", count(s.findings, Severity::warning)},
               {"notes", count(s.findings, Severity::note)},
               {"accepted", accepted},
-              {"findings", standing}};
+              {"findings", standing},
+              {"verdicts", verdicts_json(s, shown)}};
     if (shown.is_part()) made["filter"] = {{"rules", shown.rules}, {"min", name(shown.least)}};
     write(made, streams);
 }

@@ -106,6 +106,10 @@ bool is_shown(Shown const& shown, Finding const& f) {
     return f.severity <= shown.least && (shown.rules.empty() || std::ranges::count(shown.rules, f.rule) > 0);
 }
 
+bool is_shown(Shown const& shown, Rule const& rule) {
+    return shown.rules.empty() || std::ranges::count(shown.rules, rule.id) > 0;
+}
+
 std::vector<FindingGroup> finding_groups(Session const& s, Shown const& shown) {
     std::vector<Finding const*> standing;
     FindingGroup accepted{"Accepted", {}};

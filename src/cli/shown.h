@@ -18,6 +18,7 @@ struct Shown {
     bool is_part() const { return !rules.empty() || least != Severity::note; }
 };
 bool is_shown(Shown const& shown, Finding const& f);
+bool is_shown(Shown const& shown, Rule const& rule); // its verdict
 
 struct FindingGroup {
     std::string heading; // empty: none

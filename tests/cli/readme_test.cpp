@@ -39,8 +39,8 @@ TEST_CASE("every command and option stands in the README, the man page and the c
         auto const text = std::regex_replace(document(name), std::regex("\\\\-"), "-");
         for (auto const* command : legwork::commands()) REQUIRE_THAT(text, Catch::Contains(std::string(command->name)));
         bool const fish = std::string(name).ends_with(".fish");
-        for (auto const* option : {"json", "by", "rule", "min", "measure", "table", "best", "moves", "seconds", "write",
-                                   "out", "sheet", "form", "format"})
+        for (auto const* option : {"json", "by", "rule", "min", "measure", "verdicts", "table", "best", "moves",
+                                   "seconds", "write", "out", "sheet", "form", "format"})
             REQUIRE_THAT(text, Catch::Contains((fish ? "-l " : "--") + std::string(option)));
     }
 }

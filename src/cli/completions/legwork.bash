@@ -32,7 +32,7 @@ _legwork()
         --moves | --seconds | --panel | --add) return ;;
     esac
     case $command in
-        check) words='--by --rule --min --measure --propose --write --json --help' ;;
+        check) words='--by --rule --min --verdicts --measure --propose --write --json --help' ;;
         balance) words='--best --moves --seconds --write --json --help' ;;
         print) words='--out --sheet --form --format --json --help' ;;
         load) words='--method --panel --add --json --help' ;;

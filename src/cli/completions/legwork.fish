@@ -18,6 +18,7 @@ complete -c legwork -n '__fish_seen_subcommand_from new check balance print load
 complete -c legwork -n '__fish_seen_subcommand_from check balance print load forms explain' -l json -d 'results as JSON'
 complete -c legwork -n '__fish_seen_subcommand_from check' -l by -x -a 'circuit theme' -d 'group the findings'
 complete -c legwork -n '__fish_seen_subcommand_from check' -l min -x -a 'error warning note' -d 'only as grave or graver'
+complete -c legwork -n '__fish_seen_subcommand_from check' -l verdicts -d 'what each rule came to'
 complete -c legwork -n '__fish_seen_subcommand_from check' -l measure -d 'what to go and measure'
 complete -c legwork -n '__fish_seen_subcommand_from check' -l propose -d 'breakers and cables for circuits that lack them'
 complete -c legwork -n '__fish_seen_subcommand_from check' -l write -d 'with --propose: put them into the job file'

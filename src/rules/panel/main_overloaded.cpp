@@ -75,12 +75,12 @@ void judge_source(Case const& c, Panel const& panel, Feed const& feed, Inspectio
         if (auto d = drawn(c, panel, &s, feed); d.amperes > named.amperes) named = std::move(d);
     auto const over = [&](Drawn const& d) { return is_over(d.amperes, limit->most); };
     bool const in_use = over(named), is_fault = in_use || over(connected);
-    if (!is_fault && !loads_known(c, panel)) return; // more is on it than is known
+    double const most = std::max(connected.amperes, named.amperes);
+    if (!is_fault && (most <= 0 || !loads_known(c, panel))) return; // nothing is on it, or more than is known
     seen.looked();
     if (is_fault) return seen.found(overload(c, panel, feed, *limit, in_use ? named : connected, in_use));
-    double const most = std::max(connected.amperes, named.amperes);
     seen.margin(most / value(limit->most), [&] {
-        return fmt::format("{} of {} of panel \"{}\"", used_of(most, limit->most), limit->what, panel.name);
+        return fmt::format("{} on {} of panel \"{}\"", used_of(most, limit->most), limit->what, panel.name);
     });
 }
 

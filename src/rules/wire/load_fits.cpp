@@ -41,7 +41,7 @@ std::optional<Finding> small_breaker_for_range(Case const& c, Sides const& s) {
 void tell_margin(Case const& c, Sides const& s, Inspection& seen) {
     auto const tell = [&](Amps drawn, Amps limit, std::string_view of) {
         seen.margin(value(drawn) / value(limit), [&] {
-            return fmt::format("{} of the {} of {}", used_of(value(drawn), limit), of, s.circuit.mark);
+            return fmt::format("{} on the {} of {}", used_of(value(drawn), limit), of, s.circuit.mark);
         });
     };
     tell(s.draw.current, *s.circuit.breaker, "breaker");
