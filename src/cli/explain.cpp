@@ -50,7 +50,8 @@ void line(Streams& streams, std::string_view head, std::string const& text) {
 std::string gravity_line(Rule const& r) {
     if (!r.is_checked()) return "";
     auto const nec = words(r.gravity, Family::nec), ce = words(r.gravity, Family::ce);
-    return nec == ce ? nec : fmt::format("NEC: {}. CE Code: {}", nec, ce);
+    auto const told = nec == ce ? nec : fmt::format("NEC: {}. CE Code: {}", nec, ce);
+    return r.gravity.doubt.empty() ? told : fmt::format("{}. At most a warning where {}", told, r.gravity.doubt);
 }
 
 std::string acceptance_line(Rule const& r) {

@@ -184,6 +184,7 @@ Json rule_json(Rule const& r) {
             {"remedy", r.remedy},
             {"checked", r.is_checked()},
             {"gravity", {{"nec", gravity(Family::nec)}, {"ce", gravity(Family::ce)}}},
+            {"doubt", text_or_null(std::string(r.gravity.doubt))},
             {"accept", name(r.accept.of)},
             {"codes", sections}};
 }

@@ -10,9 +10,11 @@ namespace legwork {
 namespace {
 std::string joined(Gravity const& g, Family family, std::string_view between, std::string_view (*say)(Grade)) {
     std::string all;
-    for (Grade const each : grades(g, family)) {
+    auto const of_family = grades(g, family);
+    for (auto each = of_family.begin(); each != of_family.end(); ++each) {
+        if (std::find(of_family.begin(), each, *each) != each) continue;
         all += all.empty() ? "" : between;
-        all += say(each);
+        all += say(*each);
     }
     return all;
 }

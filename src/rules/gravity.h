@@ -35,10 +35,13 @@ struct Gravity {
         doubtful, // its plain fault, but what decides is not known: at most a warning
     };
     std::array<Grade, 3> nec{}, ce{};
+    std::string_view doubt =
+        {}; // what is not known then, after "where": "a figure is not known"; empty: never doubtful
 };
 std::span<Grade const> grades(Gravity const& g, Family family); // at least one
 Grade grade(Gravity const& g, Family family, Gravity::Of of);
 
+// Each grade once, in the order of the record.
 std::string letters(Gravity const& g, Family family); // "E/W, W, N"
 std::string words(Gravity const& g, Family family);   // "an error, on existing work a warning; or a note"
 

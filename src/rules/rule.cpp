@@ -27,6 +27,7 @@ bool is_existing(Job const& job, Where const& where) {
 Finding finding(Case const& c, Rule const& rule, Gravity::Of of, Where where, std::string_view topic,
                 std::optional<bool> existing) {
     assert(topic.empty() || topic.substr(0, topic.find('/')) == rule.id);
+    assert(of != Gravity::doubtful || !rule.gravity.doubt.empty());
     Finding f;
     f.rule = rule.id;
     f.severity = severity(grade(rule.gravity, c.book.family, of), existing.value_or(is_existing(c.job, where)));

@@ -26,6 +26,16 @@ TEST_CASE("explain says how grave a rule is, who may accept it and where the cod
     REQUIRE_THAT(call({"explain", "mw-unequal"}).out, Contains("common practice: no section speaks of it"));
 }
 
+TEST_CASE("explain says of how grave a rule is what check does", "[cli][explain]") {
+    auto const gfci = call({"explain", "mw-one-pole-gfci"}).out;
+    REQUIRE_THAT(gfci, Contains("  gravity   an error. At most a warning where it is an AFCI, "));
+    auto const value = json::parse(call({"explain", "mw-one-pole-gfci", "--json"}).out);
+    REQUIRE_THAT(value["doubt"].get<std::string>(), Catch::StartsWith("it is an AFCI"));
+    REQUIRE(json::parse(call({"explain", "mw-unequal", "--json"}).out)["doubt"].is_null());
+    auto const neutral = call({"explain", "tape-as-neutral"}).out;
+    REQUIRE_THAT(neutral, Contains("NEC: an error; or a note. CE Code: an error; or a note; or a warning\n"));
+}
+
 TEST_CASE("explain teaches rules that are not checked yet, and says that they are not", "[cli][explain]") {
     auto const told = call({"explain", "box-full"});
     REQUIRE(told.status == 0);

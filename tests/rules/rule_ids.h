@@ -53,7 +53,7 @@ inline constexpr RuleId kRules[] = {
     {"panel-neutral-terminals", "E", "E"},
     {"panel-feeder-wires", "E/W", "E/W"},
     {"panel-sub-neutral", "N", "N"},
-    {"panel-spare-spaces", "-", "E, W"}, // positions, positions left free
+    {"panel-spare-spaces", "-", "E/W, W"}, // positions, positions left free
     {"panel-sign", "N", "N"},
     {"panel-hang", "W", "-"},
     {"panel-outbuilding", "E", "W"},
@@ -62,8 +62,8 @@ inline constexpr RuleId kRules[] = {
     {"dir-duplicate", "W", "W"},
     {"dir-person", "E/W, W", "W"}, // W: a guess
     {"dir-name-too-long", "W", "W"},
-    {"tape-white-as-hot", "N, E", "N, E"}, // cable, conduit
-    {"tape-as-neutral", "E", "W"},
+    {"tape-white-as-hot", "N, E", "N, E"},  // cable, conduit
+    {"tape-as-neutral", "E, N", "E, N, W"}, // never; large ones marked; readings differ
     {"tape-green", "E", "E", false},
     {"gfci-needed", "E/W, N", "E/W, N"}, // N: a relief still runs
     {"afci-needed", "E/W, N", "E/W, N"},

@@ -63,7 +63,9 @@ constinit Rule const mw_one_pole_gfci{
            "The same holds for an AFCI that senses ground faults.",
     .remedy = "Fit one two-pole GFCI breaker, or leave the breakers plain and protect each circuit by a receptacle "
               "after the point where the neutrals part.",
-    .gravity = {.nec = {Grade::error}, .ce = {Grade::error}},
+    .gravity = {.nec = {Grade::error},
+                .ce = {Grade::error},
+                .doubt = "it is an AFCI, of which it is not said whether it senses ground faults"},
     .accept = {Acceptance::Of::none, "It trips at once or, wired wrong, protects nobody."},
     .judge = judge,
 };

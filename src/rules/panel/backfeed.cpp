@@ -178,7 +178,9 @@ constinit Rule const panel_backfeed{
            "allowed there. A generator inlet interlocked with the main never works beside it and is not meant.",
     .remedy = "Put the source's breaker at the end away from the main and write `fixed = true`; keep its output within "
               "what the bus leaves; or fit a smaller main, a larger panel, or a connection ahead of the main.",
-    .gravity = {.nec = {Grade::error}, .ce = {Grade::warning}},
+    .gravity = {.nec = {Grade::error},
+                .ce = {Grade::warning},
+                .doubt = "a figure is not known, or all sources stand behind feeders"},
     .judge = judge,
 };
 

@@ -16,7 +16,7 @@
 namespace legwork {
 
 namespace {
-constexpr auto less = Gravity::second; // two left free; what was there before; what is not sure
+constexpr auto less = Gravity::second; // two left free, and what is not sure
 
 // A panel at the meter that feeds other panels and nothing else.
 bool only_feeds_panels(Job const& job, Panel const& panel) {
@@ -143,8 +143,7 @@ Room room_of(Case const& c, PositionsTable const& table, Panel const& panel) {
 
 Finding too_few(Case const& c, PositionsTable const& table, Panel const& panel, Room const& r, bool sure) {
     sure = sure && r.together < r.need.sure && has_240(c.job, panel);
-    auto f =
-        finding(c, panel_spare_spaces, sure && !panel.existing ? Gravity::usual : less, {panel.name, {}, "spaces"});
+    auto f = finding(c, panel_spare_spaces, sure ? Gravity::usual : less, {panel.name, {}, "spaces"});
     f.reference.source = table.source;
     auto const of_service =
         r.service ? fmt::format("for a service of {}", text(*r.service)) : "for the smallest service";
@@ -213,7 +212,7 @@ constinit Rule const panel_spare_spaces{
            "the service; central electric heating leaves less for other circuits to carry.",
     .remedy =
         "Choose the panel by its positions as well as by its amperes; leave two positions free beside each other.",
-    .gravity = {.ce = {Grade::error, Grade::warning}},
+    .gravity = {.ce = {Grade::error_on_new_work, Grade::warning}},
     .judge = judge,
 };
 

@@ -44,7 +44,9 @@ constinit Rule const afci_needed{
            "round it on fire. An arc-fault interrupter (AFCI) knows the pattern of such an arc.",
     .remedy = "Fit an AFCI breaker, or one that senses arc and ground faults both where both are asked; on a pair that "
               "shares a neutral a two-pole one. Write afci = \"breaker\".",
-    .gravity = {.nec = {Grade::error_on_new_work, Grade::note}, .ce = {Grade::error_on_new_work, Grade::note}},
+    .gravity = {.nec = {Grade::error_on_new_work, Grade::note},
+                .ce = {Grade::error_on_new_work, Grade::note},
+                .doubt = "what it hangs on is not said"},
     .judge = judge,
 };
 

@@ -47,7 +47,9 @@ constinit Rule const gfci_needed{
            "going astray and opens within a few hundredths of a second.",
     .remedy = "Fit a GFCI breaker, or a GFCI receptacle as the first outlet with the others on its load side; on a "
               "pair that shares a neutral a two-pole GFCI breaker. Write gfci = \"breaker\" or \"outlet\".",
-    .gravity = {.nec = {Grade::error_on_new_work, Grade::note}, .ce = {Grade::error_on_new_work, Grade::note}},
+    .gravity = {.nec = {Grade::error_on_new_work, Grade::note},
+                .ce = {Grade::error_on_new_work, Grade::note},
+                .doubt = "what it hangs on is not said, as how far a receptacle is from a sink"},
     .judge = judge,
 };
 

@@ -11,9 +11,11 @@
 namespace legwork {
 
 namespace {
-Severity gravity(Remark remark) {
-    if (remark == Remark::forbidden) return Severity::error;
-    return remark == Remark::ask_first ? Severity::warning : Severity::note;
+// The plain fault is that it must not be; of a large wire it may, and readings of one code differ.
+constexpr auto marked_at_ends = Gravity::second, readings_differ = Gravity::third;
+Gravity::Of gravity(Remark remark) {
+    if (remark == Remark::forbidden) return Gravity::usual;
+    return remark == Remark::ask_first ? readings_differ : marked_at_ends;
 }
 
 std::string neutral_fix(Remarked const& r) {
@@ -35,8 +37,7 @@ Verdict judge(Case const& c) {
     auto const runs = cable_runs(c.job, c.book);
     seen.looked(pieces_with(c, runs, is_neutral));
     for (auto const& r : remarked(runs, [](Conductor const& w) { return is_neutral(w) && !is_ground_color(w); })) {
-        Finding f = about_wire(c, tape_as_neutral, Gravity::usual, r);
-        f.severity = gravity(r.wire->remark);
+        Finding f = about_wire(c, tape_as_neutral, gravity(r.wire->remark), r);
         f.message = fmt::format("{}: in its {} the {} wire would be the neutral. {}", r.run->mark, kind_of(*r.run),
                                 r.wire->color, r.wire->why);
         f.fix = neutral_fix(r);
@@ -52,7 +53,7 @@ constinit Rule const tape_as_neutral{
     .why = "A red or black wire with a bit of white tape looks hot again as soon as the tape is gone. The NEC forbids "
            "it for 6 AWG and smaller; of the CE Code, in a cable, readings differ, and many inspectors refuse it.",
     .remedy = "Use a cable with a white wire. Red and black cable is made for 240 V loads that need no neutral.",
-    .gravity = {.nec = {Grade::error}, .ce = {Grade::warning}},
+    .gravity = {.nec = {Grade::error, Grade::note}, .ce = {Grade::error, Grade::note, Grade::warning}},
     .judge = judge,
 };
 

@@ -139,7 +139,9 @@ constinit Rule const wire_breaker_fits{
            "AWG on 20 A, 10 AWG on 30 A. Motors and air conditioners go by their own rules and nameplates (mca, mop), "
            "and the CE Code lets fixed heating stand on the next breaker at or above 125 % of its wire.",
     .remedy = "Fit the smaller breaker, or pull the larger wire all the way to the last box.",
-    .gravity = {.nec = {Grade::error}, .ce = {Grade::error}},
+    .gravity = {.nec = {Grade::error},
+                .ce = {Grade::error},
+                .doubt = "it is no power cable further out, since a power supply may stand before it"},
     .accept = {Acceptance::Of::none, kUnseen},
     .judge = judge,
 };

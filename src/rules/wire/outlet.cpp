@@ -106,7 +106,9 @@ constinit Rule const wire_outlet{
     .why = "The shape of a receptacle promises volts and amperes. A 120 V type on two poles gives 240 V to whatever is "
            "plugged in; one rated below its breaker burns before the breaker trips.",
     .remedy = "Change the receptacle, or the breaker and the number of poles, until shape and circuit agree.",
-    .gravity = {.nec = {Grade::error, Grade::error_on_new_work}, .ce = {Grade::error, Grade::error_on_new_work}},
+    .gravity = {.nec = {Grade::error, Grade::error_on_new_work},
+                .ce = {Grade::error, Grade::error_on_new_work},
+                .doubt = "its amperes are those of a welder, which goes by a rule of its own"},
     .accept =
         {Acceptance::Of::some,
          "One that fits neither the volts nor the poles cannot be accepted: what is plugged in is destroyed at once."},
