@@ -21,10 +21,12 @@ std::string hot_tape(std::vector<std::string> const& colors) {
     return "red";
 }
 
-Remark as_remark(Remarking r) {
+// `tape`: what it may be taped with; empty where another conductor is the way out.
+Remark as_remark(Remarking r, std::string const& tape) {
     switch (r) {
     case Remarking::never: return Remark::forbidden;
     case Remarking::disputed: return Remark::ask_first;
+    case Remarking::unread: return tape.empty() ? Remark::forbidden : Remark::ask_first;
     case Remarking::not_asked: // taped all the same: whoever opens the box next takes a white for a neutral
     case Remarking::allowed: break;
     }
@@ -32,9 +34,11 @@ Remark as_remark(Remarking r) {
 }
 
 void apply(Conductor& c, RemarkingRow const& row, CodeBook const& book, std::string tape, std::string why) {
-    c.remark = as_remark(row.as);
+    c.remark = as_remark(row.as, tape);
     if (c.remark != Remark::forbidden) c.tape = std::move(tape);
-    c.why = std::move(why);
+    c.why = row.as == Remarking::unread
+                ? fmt::format("Nobody has read yet what {} says of this wire: ask the inspector first.", book.edition)
+                : std::move(why);
     c.reference = cite(book, row.topic);
     c.reference.source = row.source;
 }

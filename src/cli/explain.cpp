@@ -9,6 +9,7 @@
 #include "cli/vocabulary.h"
 #include "cli/words.h"
 #include "codebook/cite.h"
+#include "codebook/sections.h"
 #include "job/near.h"
 #include "rules/check.h"
 
@@ -62,18 +63,21 @@ std::string acceptance_line(Rule const& r) {
 }
 
 // "NEC 2017, 2020: 210.4(B)" for each section, a star where what it says is from memory; empty where no edition speaks.
-std::vector<std::string> sections(Citation const& c) {
+std::vector<std::string> sections(Topic const& topic) {
     std::vector<std::string> all;
-    auto const add = [&](std::span<CodeBook const> books, std::array<std::string_view, 3> const& of, Source source) {
-        for (std::size_t i = 0; i < of.size() && i < books.size(); ++i) {
-            if (of[i].empty() || (i > 0 && of[i] == of[i - 1])) continue;
+    for (auto const family : {Family::nec, Family::ce}) {
+        auto const books = books_of(family);
+        for (std::size_t i = 0; i < books.size();) {
+            auto const& says = section_of(*books[i], topic.name);
             std::vector<std::string> same;
-            for (std::size_t j = i; j < of.size() && of[j] == of[i]; ++j) same.emplace_back(books[j].edition);
-            all.push_back(fmt::format("{}: {}{}", short_editions(same), of[i], source == Source::memory ? " *" : ""));
+            for (; i < books.size() && section_of(*books[i], topic.name) == says; ++i)
+                same.emplace_back(books[i]->edition);
+            if (says.is_unread()) all.push_back(fmt::format("{}: not read yet", short_editions(same)));
+            if (says.speaks())
+                all.push_back(fmt::format("{}: {}{}", short_editions(same), says.where,
+                                          says.source == Source::memory ? " *" : ""));
         }
-    };
-    add(nec_books(), c.nec, c.nec_source);
-    add(ce_books(), c.ce, c.ce_source);
+    }
     return all;
 }
 
@@ -87,13 +91,13 @@ std::string aspect_words(std::string_view aspect) {
 // The rule's own row, then those of its aspects, each under its name.
 void tell_sections(Rule const& r, Streams& streams) {
     bool any = false, memory = false;
-    for (Citation const& c : citations()) {
-        bool const aspect = c.topic.starts_with(r.id) && c.topic.substr(r.id.size()).starts_with('/');
-        if (c.topic != r.id && !aspect) continue;
-        auto const all = sections(c);
+    for (Topic const& t : topics()) {
+        bool const aspect = t.name.starts_with(r.id) && t.name.substr(r.id.size()).starts_with('/');
+        if (t.name != r.id && !aspect) continue;
+        auto const all = sections(t);
         if (all.empty()) continue;
         memory |= std::ranges::any_of(all, [](std::string const& one) { return one.ends_with('*'); });
-        auto const named = aspect ? aspect_words(c.topic.substr(r.id.size() + 1)) + ": " : "";
+        auto const named = aspect ? aspect_words(t.name.substr(r.id.size() + 1)) + ": " : "";
         line(streams, any ? "" : "  codes", named + joined(all, "; "));
         any = true;
     }

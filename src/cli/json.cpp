@@ -7,6 +7,7 @@
 #include "cli/json_values.h"
 #include "cli/measure_list.h"
 #include "codebook/cite.h"
+#include "codebook/sections.h"
 #include "codebook/tables.h"
 #include "panel/feeds.h"
 #include "rules/check.h"
@@ -160,24 +161,28 @@ std::string_view name(Acceptance::Of of) {
     return of == Acceptance::Of::some ? "some" : "no";
 }
 
-Json citation_json(Citation const& c) {
+Json citation_json(Topic const& t) {
     Json sections = Json::object();
-    auto const add = [&](std::span<CodeBook const> books, std::array<std::string_view, 3> const& of) {
-        for (CodeBook const& b : books) sections[std::string(b.edition)] = text_or_null(std::string(of[b.column]));
-    };
-    add(nec_books(), c.nec);
-    add(ce_books(), c.ce);
-    return {{"topic", c.topic},
-            {"sections", sections},
-            {"nec_source", name(c.nec_source)},
-            {"ce_source", name(c.ce_source)}};
+    auto unread = Json::array();
+    for (auto const family : {Family::nec, Family::ce})
+        for (CodeBook const* b : books_of(family)) {
+            auto const& says = section_of(*b, t.name);
+            sections[std::string(b->edition)] = text_or_null(std::string(says.where));
+            if (says.is_unread()) unread.push_back(b->edition);
+        }
+    Json all{{"topic", t.name},
+             {"sections", sections},
+             {"nec_source", name(source_of(books_of(Family::nec), t.name))},
+             {"ce_source", name(source_of(books_of(Family::ce), t.name))}};
+    if (!unread.empty()) all["unread"] = unread; // null in "sections" is then not silence
+    return all;
 }
 
 Json rule_json(Rule const& r) {
     auto const gravity = [&](Family f) { return r.is_checked() ? Json(letters(r.gravity, f)) : Json(nullptr); };
     auto sections = Json::array();
-    for (Citation const& c : citations())
-        if (c.topic.substr(0, c.topic.find('/')) == r.id) sections.push_back(citation_json(c));
+    for (Topic const& t : topics())
+        if (t.name.substr(0, t.name.find('/')) == r.id) sections.push_back(citation_json(t));
     return {{"rule", r.id},
             {"asks", r.asks},
             {"why", r.why},

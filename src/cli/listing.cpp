@@ -19,7 +19,8 @@ namespace {
 constexpr std::size_t kWidth = 100;
 
 std::string reference_line(Reference const& r) {
-    return r.section.empty() && r.source != Source::practice ? std::string() : reference_words(r);
+    bool const says_nothing = r.section.empty() && r.source != Source::practice && r.source != Source::unread;
+    return says_nothing ? std::string() : reference_words(r);
 }
 
 // Most messages name their circuits; the others are told in front.

@@ -21,6 +21,7 @@ std::string_view what_it_is(Panel const& panel) { return panel.feeder ? "feeder"
 
 // The edition stands in the head.
 std::string section(Reference const& r) {
+    if (r.source == Source::unread) return "not read yet";
     if (r.section.empty()) return {};
     bool const said = r.section.find("memory") != std::string::npos;
     return r.source == Source::memory && !said ? r.section + ", from memory: look it up" : r.section;

@@ -24,6 +24,7 @@ std::string source_words(std::optional<Source> source) {
     switch (*source) {
     case Source::seen: return "seen";
     case Source::memory: return "from memory";
+    case Source::unread: return "not read";
     case Source::practice: break;
     }
     return "practice";
@@ -131,6 +132,8 @@ void print_table(CodeTable const& table, Streams& streams) {
     if (has(table, Source::seen)) streams.out << "seen: a page that states it was read; practice: custom, no source.\n";
     if (has(table, Source::memory))
         streams.out << "from memory: look it up in your code before you rely on it; alone it never makes an error.\n";
+    if (has(table, Source::unread))
+        streams.out << "not read: nobody has looked what this edition says; no rule judges by it.\n";
 }
 
 void list_tables(Streams& streams) {

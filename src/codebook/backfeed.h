@@ -18,6 +18,6 @@ struct BackfeedTable {
     // keeps it so. Nothing: no such choice.
     std::optional<Source> all_breakers;
 };
-BackfeedTable const& backfeed(CodeBook const& book);
+inline BackfeedTable const& backfeed(CodeBook const& book) { return book.backfeed; }
 
 } // namespace legwork

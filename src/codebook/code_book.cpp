@@ -12,17 +12,22 @@ std::optional<Amps> made(int amps) { return amps > 0 ? std::optional(Amps{amps *
 } // namespace
 
 CodeBook const* code_book(std::string_view edition) {
-    for (auto const books : {ce_books(), nec_books()})
-        for (CodeBook const& b : books)
-            if (b.edition == edition) return &b;
-    return nullptr;
+    auto const all = code_books();
+    auto const at = std::ranges::find(all, edition, &CodeBook::edition);
+    return at == all.end() ? nullptr : *at;
 }
 
 std::vector<std::string> editions() {
     std::vector<std::string> all;
-    for (auto const books : {ce_books(), nec_books()})
-        for (CodeBook const& b : books) all.emplace_back(b.edition);
+    for (CodeBook const* book : code_books()) all.emplace_back(book->edition);
     return all;
+}
+
+std::vector<CodeBook const*> books_of(Family family) {
+    std::vector<CodeBook const*> some;
+    for (CodeBook const* book : code_books())
+        if (book->family == family) some.push_back(book);
+    return some;
 }
 
 std::optional<Amps> ampacity(CodeBook const& book, Gauge gauge, Metal metal, int celsius) {

@@ -1,12 +1,18 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// The tables and section numbers of one code edition. Rules ask the book; they never ask which edition it is.
-// Sections stand in cite.h; every number here carries how it was come by. A new edition is one row in the family's
-// file.
+// One code edition: it names every one of its tables, or it does not build. Rules ask the book; they never ask which
+// edition it is. An edition is one folder (nec_2023/), what several share stands with the family (nec/, ce/), and the
+// list of all is editions.cpp. Every number carries how it was come by.
+//
+// What nobody has read in an edition is `unread`, and nothing is taken over from another in silence: a section says so
+// (sections.h), a table is not there (code_page.h), a list leaves the row out. Numbers without which no wire can be
+// reckoned are always there; one with the source `unread` stands in from another edition, and whatever is reckoned by
+// it says so. No rule judges by any of them: it says that it does not (rules/unread.h). checked_edition.h holds
+// sections and tables of an edition against each other.
 #pragma once
 
-#include "codebook/source.h"
+#include "codebook/code_page.h"
 #include "units/gauge.h"
 #include "units/quantity.h"
 
@@ -45,6 +51,7 @@ struct DwellingFeederRow {
 struct Figure {
     std::int64_t value; // unit: see the field
     Source source;
+    constexpr Figure(std::int64_t is, Source by) : value(is), source(by) {} // neither can be left out
 };
 
 // Receptacle ratings (A) that may stand on a circuit with two or more receptacle outlets (a duplex counts as two).
@@ -69,6 +76,7 @@ enum class Remarking {
     allowed,   // tape at both ends and wherever it can be reached and seen
     disputed,  // letter of the code and custom differ: ask first
     never,
+    unread, // not known: ask first
 };
 struct RemarkingRow {
     Remarking as;
@@ -83,12 +91,28 @@ struct RemarkingTable {
     RemarkingRow green;                                                                    // as hot or neutral
 };
 
+struct SectionTable;        // sections.h
+struct OutletCount;         // outlet_count.h
+struct DropLimits;          // drop_limits.h
+struct Demands;             // demands.h
+struct BackfeedTable;       // backfeed.h
+struct PositionsTable;      // positions.h
+struct OutbuildingSupplies; // outbuilding.h
+struct GfciTable;           // protection_rows.h
+struct AfciTable;           // protection.h
+struct SwitchTable;         // protection_rows.h
+struct HouseholdTable;      // dwelling.h
+struct CounterCircuit;      // dwelling.h
+struct OwnCircuitTable;     // dwelling.h
+struct DemandFactors;       // demand_factors.h
+
 struct CodeBook {
     std::string_view edition; // "NEC 2023"
     Family family;
-    std::size_t column; // of this edition in the family's columns of cite.h
+    SectionTable const& sections;
 
     std::span<AmpacityRow const> ampacities;
+    Source ampacities_source;
     std::span<SmallWireRow const> small_wires;
     std::span<DwellingFeederRow const> dwelling_feeders;
     std::span<int const> standard_breakers; // A, rising
@@ -109,20 +133,35 @@ struct CodeBook {
     Figure motor_breaker_percent;   // of a motor's current, largest breaker (then the next standard size)
     Figure motor_breaker_most_percent; // where it will not start
     Figure welder_breaker_percent;     // of the ampacity of a welder's wire
-    RangeDemand range;
+    RangeDemand const& range;
 
     std::span<ReceptacleRow const> receptacles;
     std::optional<Source> lone_receptacle; // one single receptacle of a circuit: no less than the circuit, larger is
                                            // fine; nothing: the table serves it too
-    RemarkingTable remarking;
+    CodePage<OutletCount> outlet_count;
+    RemarkingTable const& remarking;
+    DropLimits const& drop_limits;
+    Demands const& demands;
+
+    BackfeedTable const& backfeed;
+    CodePage<PositionsTable> positions;
+    CodePage<OutbuildingSupplies> outbuilding;
+
+    GfciTable const& gfci;
+    CodePage<AfciTable> afci;
+    CodePage<SwitchTable> switches;
+    HouseholdTable const& household;
+    CodePage<CounterCircuit> counter;
+    OwnCircuitTable const& own_circuits;
+
+    CodePage<DemandFactors> demand_factors;
 };
 
+std::span<CodeBook const* const> code_books(); // by family and year
 // Null when there is no such edition.
 CodeBook const* code_book(std::string_view edition);
 std::vector<std::string> editions(); // "CE 2018", ... "NEC 2023"
-
-std::span<CodeBook const> nec_books();
-std::span<CodeBook const> ce_books();
+std::vector<CodeBook const*> books_of(Family family);
 
 // The column of one temperature (60, 75 or 90 °C); nothing for sizes not in the table or not made.
 std::optional<Amps> ampacity(CodeBook const& book, Gauge gauge, Metal metal, int celsius);

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // How much of what is connected counts for a service or feeder. A code that does not know a method has no table for it.
-// Sections: cite_load.h. The table of cooking appliances: cooking_factors.h.
+// Sections: load-service/ of topics.h. The table of cooking appliances: cooking_factors.h.
 #pragma once
 
 #include "codebook/code_book.h"
@@ -31,6 +31,15 @@ struct MotorLoads {
     std::optional<Source> left_out; // one that is left out, since heat or another load never runs with it, counts too
 };
 
+// Percent of a number of dryers that counts: by rows from one on, then one less for each more.
+struct DryerTable {
+    std::span<Figure const> rows;
+    int last; // it goes lower from here on, which no building of ours has
+    Source beyond_rows;
+};
+Figure dryer_percent(DryerTable const& table, int dryers);
+struct CookingTable; // cooking_factors.h
+
 // A dwelling by its floor and its circuits, step by step (NEC Article 220, Part III).
 struct FloorLoads {
     Figure va_per_ft2, va_per_m2;
@@ -41,11 +50,11 @@ struct FloorLoads {
     Figure fixed_from, fixed_least_va,
         fixed_percent; // so many appliances fastened in place, each of at least so many VA
     Figure dryer_least_va;
+    DryerTable const& dryers;
+    CookingTable const& cooking;
     std::optional<Figure> vehicle_least_va;
     MotorLoads motor;
 };
-// Percent of this many dryers that counts.
-Figure dryer_percent(int dryers);
 
 // The neutral of the same (NEC 220.61).
 struct NeutralLoads {
@@ -105,6 +114,6 @@ struct DemandFactors {
     bool drops_half_amps;         // a fraction under half an ampere is left out
     bool managed_counts_at_limit; // loads that a device holds back count at its limit
 };
-DemandFactors const& demand_factors(CodeBook const& book);
+inline DemandFactors const& demand_factors(CodeBook const& book) { return book.demand_factors.table(); }
 
 } // namespace legwork

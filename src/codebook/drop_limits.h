@@ -21,6 +21,6 @@ struct DropLimits {
 // Sources: NEC informational notes of 210.19 and 215.2 (no load is named there: the CE Code's is taken, common
 // practice); CE 8-102(1), (2) as an inspection authority's bulletin and a page of the older text tell them. 8-102(3)
 // and its table came in 2015; the table's number is from memory, its lengths were not found.
-DropLimits const& drop_limits(CodeBook const& book);
+inline DropLimits const& drop_limits(CodeBook const& book) { return book.drop_limits; }
 
 } // namespace legwork

@@ -7,6 +7,8 @@
 #include "codebook/code_book.h"
 #include "codebook/room_place.h"
 
+#include <algorithm>
+
 namespace legwork {
 
 enum class Household { kitchen, laundry, bath, garage, outdoor };
@@ -21,7 +23,22 @@ struct HouseholdCircuits {
     bool with_lighting;     // lights of the same place may
     bool with_one_room;     // so may whatever stands in the one room that the circuit serves
 };
-HouseholdCircuits const& household_circuits(CodeBook const& book, Household part);
+struct HouseholdTable {
+    CodePage<HouseholdCircuits> kitchen, laundry, bath, garage, outdoor;
+    constexpr CodePage<HouseholdCircuits> const& of(Household part) const {
+        switch (part) {
+        case Household::kitchen: return kitchen;
+        case Household::laundry: return laundry;
+        case Household::bath: return bath;
+        case Household::garage: return garage;
+        case Household::outdoor: break;
+        }
+        return outdoor;
+    }
+};
+inline HouseholdCircuits const& household_circuits(CodeBook const& book, Household part) {
+    return book.household.of(part).table();
+}
 
 // A circuit of kitchen counter receptacles.
 struct CounterCircuit {
@@ -33,7 +50,7 @@ struct CounterCircuit {
     std::span<std::string_view const> with_uses;
     Source source; // of what may share it
 };
-CounterCircuit const& counter_circuit(CodeBook const& book);
+inline CounterCircuit const& counter_circuit(CodeBook const& book) { return book.counter.table(); }
 
 // A use that wants a circuit of its own.
 struct OwnCircuit {
@@ -43,7 +60,14 @@ struct OwnCircuit {
     Source source;
     std::string_view topic; // of cite.h
 };
+struct OwnCircuitTable {
+    std::span<OwnCircuit const> rows;
+};
 // Null when nothing asks it of this use.
-OwnCircuit const* own_circuit(CodeBook const& book, std::string_view use);
+inline OwnCircuit const* own_circuit(CodeBook const& book, std::string_view use) {
+    auto const rows = book.own_circuits.rows;
+    auto const at = std::ranges::find(rows, use, &OwnCircuit::use);
+    return at == rows.end() ? nullptr : &*at;
+}
 
 } // namespace legwork

@@ -16,6 +16,6 @@ struct OutbuildingSupplies {
 
 // Sources: NEC 225.30, one supply, as trade pages tell it; its exceptions from memory: different voltages, and from
 // 2020 on up to six feeders of one panel whose disconnects stand together. The CE Code: no rule found.
-OutbuildingSupplies const& outbuilding_supplies(CodeBook const& book);
+inline OutbuildingSupplies const& outbuilding_supplies(CodeBook const& book) { return book.outbuilding.table(); }
 
 } // namespace legwork

@@ -14,7 +14,7 @@ struct OutletCount {
     Source source;
 };
 
-// Null where the code sets no number.
-OutletCount const* outlet_count(CodeBook const& book);
+// Null where the code sets no number, or it was not read.
+inline OutletCount const* outlet_count(CodeBook const& book) { return book.outlet_count.get(); }
 
 } // namespace legwork

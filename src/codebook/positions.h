@@ -20,8 +20,8 @@ struct PositionsTable {
     Source source;
 };
 
-// Null where the code asks for no number.
-PositionsTable const* dwelling_positions(CodeBook const& book);
+// Null where the code asks for no number, or it was not read.
+inline PositionsTable const* dwelling_positions(CodeBook const& book) { return book.positions.get(); }
 // The row of a service of this rating; of one that is not known the first, which holds whatever it is.
 PositionsRow const& positions_row(PositionsTable const& table, std::optional<Amps> service);
 

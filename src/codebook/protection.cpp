@@ -56,12 +56,10 @@ Asks is_about(GfciRow const& row, ReceptacleScope const& scope, Outlets const& o
 }
 
 GfciAsked ask(GfciRow const& row, CodeBook const& book, Outlets const& o, std::optional<Day> today) {
-    Asks asks = row.asks[book.column];
-    if (asks == Asks::no) return {};
     Asks const about = is_about(row, gfci_scope(book), o);
     if (about == Asks::no) return {};
-    GfciAsked found{&row, std::min(asks, about), row.hangs_on, row.until[book.column]};
-    if (about == Asks::perhaps && asks == Asks::yes) found.hangs_on = "it is plugged in";
+    GfciAsked found{&row, std::min(row.asks, about), row.hangs_on, row.until};
+    if (about == Asks::perhaps && row.asks == Asks::yes) found.hangs_on = "it is plugged in";
     if (!o.in_dwelling && row.elsewhere == GfciRow::Elsewhere::no) return {};
     if (!o.in_dwelling && row.elsewhere == GfciRow::Elsewhere::perhaps && found.asks == Asks::yes) {
         found.asks = Asks::perhaps;

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// Where each edition asks for ground-fault (GFCI) and arc-fault (AFCI) protection: by place, by use, and by how sure
+// Where an edition asks for ground-fault (GFCI) and arc-fault (AFCI) protection: by place, by use, and by how sure
 // what the job says makes it. Sections and how each was come by stand in cite.h under the row's topic.
 #pragma once
 
@@ -59,14 +59,14 @@ struct GfciRow {
     Of of = Of::receptacles;
     RoomPlaces places{};                    // any of these; empty: wherever it stands
     std::array<std::string_view, 8> uses{}; // any of these; none: whatever it is
-    std::array<Asks, 3> asks{};             // by edition, as the columns of cite.h
+    Asks asks = Asks::no;                   // never `no` in an edition's rows
     std::string_view hangs_on{};            // of `perhaps`: "any of them serves the counter"
     Elsewhere elsewhere = Elsewhere::same;
-    bool general = false;                      // not the receptacle of one appliance, which hides it
-    bool unless_counter_elsewhere = false;     // another circuit serves the counter: this one does not
-    std::optional<Amps> most{};                // largest breaker
-    bool any_volts = false;                    // 240 V receptacles in every edition
-    std::array<std::optional<Day>, 3> until{}; // listed heating and cooling equipment is let off before that day
+    bool general = false;                  // not the receptacle of one appliance, which hides it
+    bool unless_counter_elsewhere = false; // another circuit serves the counter: this one does not
+    std::optional<Amps> most{};            // largest breaker
+    bool any_volts = false;                // 240 V receptacles too, whatever the scope
+    std::optional<Day> until{};            // listed heating and cooling equipment is let off before that day
 };
 
 struct GfciAsked {
@@ -89,7 +89,7 @@ struct AfciTable {
     std::string_view what;                 // "120 V circuits of kitchens, ..."
     std::string_view hangs_on, no_breaker; // of `perhaps`; no_breaker: where the breaker is not known
 };
-AfciTable const& afci_table(CodeBook const& book);
+inline AfciTable const& afci_table(CodeBook const& book) { return book.afci.table(); }
 Asks afci_asked(CodeBook const& book, Outlets const& o);
 
 // Whether the switch of a lighting circuit must find a neutral in its box. Outlets of unknown place: perhaps.

@@ -8,15 +8,29 @@
 
 namespace legwork {
 
-// How a number was come by: its page was seen, it is from memory, or it is common practice without a source.
-enum class Source { seen, memory, practice };
+// How a number was come by: its page was seen, it is from memory, or it is common practice without a source, from sure
+// to less sure. Unread: nobody has looked what this edition says, and no rule judges by it; what is left out is that.
+enum class Source { unread, seen, memory, practice };
+
+struct Silent {};
+struct Unread {
+    constexpr operator Source() const { return Source::unread; }
+};
+
+// As the rows of tables say it.
+namespace how_read {
+inline constexpr auto seen = Source::seen, memory = Source::memory, practice = Source::practice;
+inline constexpr Silent silent{}; // the code does not speak of it
+inline constexpr Unread unread{}; // nobody has looked
+} // namespace how_read
 
 struct Reference {
     std::string edition, section; // "NEC 2023", "210.4(B)"; section empty when no code speaks of it
     Source source = Source::seen; // of the number or fact that decided, not of the section's number
 };
 
-std::string text(Reference const& r); // "NEC 2023 210.4(B)"; "common practice" when no section speaks of it
-std::string_view name(Source s);      // "seen", "memory", "practice"
+// "NEC 2023 210.4(B)"; "common practice" when no section speaks of it; "NEC 2023 (not read yet)".
+std::string text(Reference const& r);
+std::string_view name(Source s); // "seen", "memory", "practice", "unread"
 
 } // namespace legwork

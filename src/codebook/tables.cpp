@@ -4,6 +4,7 @@
 #include "codebook/tables.h"
 
 #include "codebook/cite.h"
+#include "codebook/sections.h"
 
 #include <fmt/format.h>
 
@@ -49,10 +50,11 @@ constexpr std::array kTables{
     CodeTable{"citations", "Where each edition speaks of what a rule asks", citation_table},
 };
 
+constexpr std::string_view kSilent = "-", kUnread = "not read yet";
+
 std::vector<CodeBook const*> all_books() {
-    std::vector<CodeBook const*> all;
-    for (CodeBook const& b : nec_books()) all.push_back(&b);
-    for (CodeBook const& b : ce_books()) all.push_back(&b);
+    auto all = books_of(Family::nec);
+    for (CodeBook const* book : books_of(Family::ce)) all.push_back(book);
     return all;
 }
 
@@ -61,16 +63,22 @@ bool alike(std::vector<TableRow> const& x, std::vector<TableRow> const& y) {
         x, y, [](TableRow const& a, TableRow const& b) { return a.cells == b.cells && a.source == b.source; });
 }
 
+TableRow unread_row(std::string first, std::size_t columns) {
+    std::vector<std::string> cells(columns, std::string(kSilent));
+    cells.front() = std::move(first);
+    return {std::move(cells), Source::unread};
+}
+
 // "NEC 2017: 314.16(B); NEC 2020, 2023: 314.16(B)(1)"; empty where none speaks.
 std::string sections(std::vector<std::string> const& editions, std::string_view topic) {
     if (topic.empty()) return {};
     std::string all;
     for (std::size_t i = 0; i < editions.size();) {
-        auto const at = cite(*code_book(editions[i]), topic).section;
+        auto const at = section_words(*code_book(editions[i]), topic);
         std::vector<std::string> same;
-        for (; i < editions.size() && cite(*code_book(editions[i]), topic).section == at; ++i)
+        for (; i < editions.size() && section_words(*code_book(editions[i]), topic) == at; ++i)
             same.push_back(editions[i]);
-        if (!at.empty()) all += fmt::format("{}{}: {}", all.empty() ? "" : "; ", short_editions(same), at);
+        if (at != kSilent) all += fmt::format("{}{}: {}", all.empty() ? "" : "; ", short_editions(same), at);
     }
     return all;
 }
@@ -81,6 +89,19 @@ std::span<CodeTable const> code_tables() { return kTables; }
 CodeTable const* code_table(std::string_view name) {
     auto const at = std::ranges::find(kTables, name, &CodeTable::name);
     return at == kTables.end() ? nullptr : &*at;
+}
+
+std::string section_words(CodeBook const& book, std::string_view topic) {
+    auto const& says = section_of(book, topic);
+    return std::string(says.speaks() ? says.where : says.is_unread() ? kUnread : kSilent);
+}
+
+std::vector<TableRow> unread_rows(CodeBook const& book, std::string_view prefix, std::size_t columns) {
+    std::vector<TableRow> rows;
+    for (Topic const& t : topics())
+        if (t.name.starts_with(prefix) && section_of(book, t.name).is_unread())
+            rows.push_back(unread_row(fmt::format("{}: {}", t.name.substr(prefix.size()), kUnread), columns));
+    return rows;
 }
 
 std::string short_editions(std::vector<std::string> const& editions) {
@@ -100,6 +121,7 @@ std::vector<TablePart> by_edition(std::vector<std::string> heads, std::string_vi
     std::vector<TablePart> parts;
     for (CodeBook const* book : all_books()) {
         auto made = rows(*book);
+        if (made.empty()) made = {unread_row(std::string(kUnread), heads.size())};
         auto at = std::ranges::find_if(parts, [&](TablePart const& p) { return alike(p.rows, made); });
         if (at == parts.end()) at = parts.insert(at, {{}, "", heads, std::move(made)});
         at->editions.emplace_back(book->edition);

@@ -35,9 +35,15 @@ struct CodeTable {
 std::span<CodeTable const> code_tables();
 CodeTable const* code_table(std::string_view name); // null when there is none
 
-// The rows of every edition; editions that say the same stand together. `topic`: of cite.h, empty for none.
+// The rows of every edition; editions that say the same stand together. `topic`: of cite.h, empty for none. An edition
+// without rows was not read there, and one row says so.
 std::vector<TablePart> by_edition(std::vector<std::string> heads, std::string_view topic,
                                   std::function<std::vector<TableRow>(CodeBook const&)> const& rows);
+
+// For the cell of a section: "210.4(B)", "-" where the edition is silent, "not read yet".
+std::string section_words(CodeBook const& book, std::string_view topic);
+// A row for each topic under `prefix` that nobody has read in the edition; its aspect stands in the first column.
+std::vector<TableRow> unread_rows(CodeBook const& book, std::string_view prefix, std::size_t columns);
 
 // "NEC 2017, 2020, CE 2024" for "NEC 2017", "NEC 2020", "CE 2024".
 std::string short_editions(std::vector<std::string> const& editions);

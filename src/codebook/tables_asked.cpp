@@ -4,6 +4,7 @@
 #include "codebook/cite.h"
 #include "codebook/demands.h"
 #include "codebook/outbuilding.h"
+#include "codebook/sections.h"
 #include "codebook/signs.h"
 #include "codebook/tables.h"
 
@@ -19,34 +20,36 @@ std::string_view words_of(Remarking as) {
     case Remarking::not_asked: return "no tape asked";
     case Remarking::allowed: return "allowed, with tape";
     case Remarking::disputed: return "disputed: ask first";
+    case Remarking::unread: return "not read yet: ask first";
     case Remarking::never: break;
     }
     return "never";
 }
 
-std::string section(CodeBook const& book, std::string_view topic) {
-    auto const r = cite(book, topic);
-    return r.section.empty() ? "-" : r.section;
+// An answer that stands where the topic does.
+TableRow asked(CodeBook const& book, std::string what, bool is, std::string_view topic) {
+    auto const source = cite(book, topic).source;
+    return {{std::move(what), source == Source::unread ? "not read yet" : is ? "yes" : "no"}, source};
 }
 
-std::string yes(bool is) { return is ? "yes" : "no"; }
-
 // Of one family; the columns are its editions.
-TablePart family_citations(std::span<CodeBook const> books, Family family) {
+TablePart family_citations(Family family) {
+    auto const books = books_of(family);
     TablePart part;
     part.heads = {"topic"};
-    for (CodeBook const& b : books) {
-        part.editions.emplace_back(b.edition);
-        part.heads.emplace_back(b.edition);
+    for (CodeBook const* b : books) {
+        part.editions.emplace_back(b->edition);
+        part.heads.emplace_back(b->edition);
     }
-    for (Citation const& c : citations()) {
-        TableRow row{{std::string(c.topic)}, family == Family::nec ? c.nec_source : c.ce_source};
-        bool speaks = false;
-        for (auto const at : family == Family::nec ? c.nec : c.ce) {
-            row.cells.emplace_back(at.empty() ? "-" : at);
-            speaks |= !at.empty();
+    for (Topic const& t : topics()) {
+        TableRow row{{std::string(t.name)}, source_of(books, t.name)};
+        bool worth = false;
+        for (CodeBook const* b : books) {
+            auto const& says = section_of(*b, t.name);
+            row.cells.emplace_back(says.speaks() ? says.where : says.is_unread() ? "not read yet" : "-");
+            worth |= !says.is_silent();
         }
-        if (speaks) part.rows.push_back(std::move(row));
+        if (worth) part.rows.push_back(std::move(row));
     }
     return part;
 }
@@ -57,7 +60,7 @@ std::vector<TablePart> remarking_table() {
         auto const& t = b.remarking;
         Rows rows;
         auto const add = [&](std::string what, RemarkingRow const& r) {
-            rows.push_back({{std::move(what), std::string(words_of(r.as)), section(b, r.topic)}, r.source});
+            rows.push_back({{std::move(what), std::string(words_of(r.as)), section_words(b, r.topic)}, r.source});
         };
         auto const size = name(t.large_from);
         add("white as hot, in a cable", t.white_as_hot_in_cable);
@@ -77,15 +80,14 @@ std::vector<TablePart> demand_table() {
     return by_edition({"what", "asked"}, "", [](CodeBook const& b) {
         auto const& d = demands(b);
         return Rows{
-            {{"both hots of every multiwire pair switch off together (else only where a split receptacle, a 240 V load "
-              "or a fixed appliance hangs on it)",
-              yes(d.every_pair_off_together)},
-             cite(b, "mw-disconnect").source},
-            {{"two one-pole breakers tied on site count as opening both poles", yes(d.tied_singles_count)},
-             cite(b, "mw-disconnect/tied-singles").source},
-            {{"no name of the directory depends on who lives there", yes(d.names_outlive_people)},
-             cite(b, "dir-person").source},
-            {{"a handle that moves up and down is on when up", yes(d.up_is_on)}, cite(b, "panel-hang").source},
+            asked(b,
+                  "both hots of every multiwire pair switch off together (else only where a split receptacle, a 240 V "
+                  "load or a fixed appliance hangs on it)",
+                  d.every_pair_off_together, "mw-disconnect"),
+            asked(b, "two one-pole breakers tied on site count as opening both poles", d.tied_singles_count,
+                  "mw-disconnect/tied-singles"),
+            asked(b, "no name of the directory depends on who lives there", d.names_outlive_people, "dir-person"),
+            asked(b, "a handle that moves up and down is on when up", d.up_is_on, "panel-hang"),
         };
     });
 }
@@ -95,10 +97,11 @@ std::vector<TablePart> sign_table() {
         Rows rows;
         for (Sign const& s : signs()) {
             auto const r = cite(b, fmt::format("panel-sign/{}", s.id));
-            if (r.section.empty() && !s.advised) continue;
+            bool const is_unread = r.source == Source::unread, is_silent = r.section.empty() && !is_unread;
+            if (is_silent && !s.advised) continue;
             rows.push_back({{std::string(s.name), std::string(words(s.place)), std::string(s.text.en),
-                             r.section.empty() ? "advised" : r.section},
-                            r.section.empty() ? Source::practice : r.source});
+                             is_silent ? "advised" : section_words(b, fmt::format("panel-sign/{}", s.id))},
+                            is_silent ? Source::practice : r.source});
         }
         return rows;
     });
@@ -106,6 +109,7 @@ std::vector<TablePart> sign_table() {
 
 std::vector<TablePart> outbuilding_table() {
     return by_edition({"what", "figure"}, "panel-outbuilding", [](CodeBook const& b) {
+        if (b.outbuilding.is_unread()) return Rows{};
         auto const& t = outbuilding_supplies(b);
         return Rows{
             {{"one supply", t.one_only ? "demanded" : "custom"}, cite(b, "panel-outbuilding").source},
@@ -117,8 +121,6 @@ std::vector<TablePart> outbuilding_table() {
     });
 }
 
-std::vector<TablePart> citation_table() {
-    return {family_citations(nec_books(), Family::nec), family_citations(ce_books(), Family::ce)};
-}
+std::vector<TablePart> citation_table() { return {family_citations(Family::nec), family_citations(Family::ce)}; }
 
 } // namespace legwork

@@ -11,6 +11,9 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include <algorithm>
+#include <iterator>
+
 namespace legwork {
 
 namespace {
@@ -20,16 +23,11 @@ std::string joined_names(RoomPlaces places) {
     return places.empty() ? "-" : fmt::format("{}", fmt::join(names(places), ", "));
 }
 
-std::string section(CodeBook const& book, std::string_view topic) {
-    auto const r = cite(book, topic);
-    return r.section.empty() ? "-" : r.section;
-}
-
-std::string asked(GfciRow const& row, std::size_t column) {
-    std::string words = row.asks[column] == Asks::yes ? "yes" : "perhaps";
-    if (row.asks[column] == Asks::perhaps && !row.hangs_on.empty()) words = fmt::format("if {}", row.hangs_on);
+std::string asked(GfciRow const& row) {
+    std::string words = row.asks == Asks::yes ? "yes" : "perhaps";
+    if (row.asks == Asks::perhaps && !row.hangs_on.empty()) words = fmt::format("if {}", row.hangs_on);
     if (row.most) words += fmt::format("; breaker up to {}", text(*row.most));
-    if (auto const until = row.until[column])
+    if (auto const& until = row.until)
         words += fmt::format("; listed heating and cooling not before {}-{:02}-{:02}", until->year, until->month,
                              until->day);
     return words;
@@ -58,16 +56,16 @@ std::vector<TablePart> gfci_table() {
     return by_edition({"what", "at", "asked", "section"}, "", [](CodeBook const& b) {
         Rows rows;
         for (GfciRow const& row : gfci_rows(b))
-            if (row.asks[b.column] != Asks::no)
-                rows.push_back(
-                    {{std::string(row.what), joined_names(row.places), asked(row, b.column), section(b, row.topic)},
-                     cite(b, row.topic).source});
+            rows.push_back({{std::string(row.what), joined_names(row.places), asked(row), section_words(b, row.topic)},
+                            cite(b, row.topic).source});
+        std::ranges::move(unread_rows(b, "gfci-needed/", 4), std::back_inserter(rows));
         return rows;
     });
 }
 
 std::vector<TablePart> afci_rooms_table() {
     return by_edition({"what", "asked"}, "afci-needed", [](CodeBook const& b) {
+        if (b.afci.is_unread()) return Rows{};
         auto const& t = afci_table(b);
         auto const source = cite(b, "afci-needed").source;
         return Rows{{{"circuits", std::string(t.what)}, source},
@@ -82,6 +80,7 @@ std::vector<TablePart> afci_rooms_table() {
 
 std::vector<TablePart> switch_neutral_table() {
     return by_edition({"what", "asked"}, "need-neutral-at-switch", [](CodeBook const& b) {
+        if (b.switches.is_unread()) return Rows{};
         auto const& t = switch_table(b);
         auto const source = cite(b, "need-neutral-at-switch").source;
         return Rows{{{"rooms", t.rooms.empty() ? "every place" : joined_names(t.rooms)}, source},
@@ -95,10 +94,14 @@ std::vector<TablePart> household_table() {
         {"part", "circuits", "breakers", "in every dwelling", "shared with", "section"}, "", [](CodeBook const& b) {
             Rows rows;
             for (Part const& p : kParts) {
+                if (b.household.of(p.part).is_unread()) {
+                    rows.push_back({{std::string(p.words), "not read yet", "-", "-", "-", "-"}, Source::unread});
+                    continue;
+                }
                 auto const& h = household_circuits(b, p.part);
                 rows.push_back({{std::string(p.words), std::to_string(h.circuits.value),
                                  h.amps ? fmt::format("{} A", h.amps->value) : "any",
-                                 h.always ? "yes" : "where there is one", sharing(h), section(b, p.topic)},
+                                 h.always ? "yes" : "where there is one", sharing(h), section_words(b, p.topic)},
                                 h.circuits.source});
             }
             return rows;
@@ -107,6 +110,7 @@ std::vector<TablePart> household_table() {
 
 std::vector<TablePart> counter_table() {
     return by_edition({"what", "figure"}, "need-kitchen-share", [](CodeBook const& b) {
+        if (b.counter.is_unread()) return Rows{};
         auto const& t = counter_circuit(b);
         Rows rows;
         if (t.receptacles_most)
@@ -137,8 +141,9 @@ std::vector<TablePart> own_circuit_table() {
             if (auto const* own = own_circuit(b, u.name))
                 rows.push_back({{std::string(u.name),
                                  own->with.empty() ? "nothing" : fmt::format("{}", fmt::join(own->with, ", ")),
-                                 own->one_outlet ? "one" : "any number", section(b, own->topic)},
+                                 own->one_outlet ? "one" : "any number", section_words(b, own->topic)},
                                 own->source});
+        std::ranges::move(unread_rows(b, "need-dedicated/", 4), std::back_inserter(rows));
         return rows;
     });
 }
@@ -146,6 +151,7 @@ std::vector<TablePart> own_circuit_table() {
 std::vector<TablePart> position_table() {
     return by_edition(
         {"service up to", "positions", "with central electric heating"}, "panel-spare-spaces", [](CodeBook const& b) {
+            if (b.positions.is_unread()) return Rows{};
             auto const* t = dwelling_positions(b);
             if (!t) return Rows{{{"any", "no number", "no number"}, {}}};
             Rows rows;

@@ -88,6 +88,7 @@ std::vector<TablePart> receptacle_rating_table() {
 
 std::vector<TablePart> outlet_count_table() {
     return by_edition({"breaker up to", "outlets at most"}, "wire-outlet-count", [](CodeBook const& b) {
+        if (b.outlet_count.is_unread()) return Rows{};
         auto const* n = outlet_count(b);
         if (!n) return Rows{{{"any", "no number"}, {}}};
         return Rows{{{text(n->breaker), std::to_string(n->most)}, n->source}};

@@ -8,6 +8,9 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <iterator>
+
 namespace legwork {
 
 namespace {
@@ -80,8 +83,9 @@ void add_floor(Rows& rows, ServiceFloor const& f) {
 }
 
 Rows service_rows(CodeBook const& book) {
-    auto const& d = demand_factors(book);
     Rows rows;
+    if (book.demand_factors.is_unread()) return rows;
+    auto const& d = demand_factors(book);
     if (d.by_floor) add_standard(rows, *d.by_floor);
     if (d.by_blocks) add_blocks(rows, *d.by_blocks);
     if (d.optional) add_optional(rows, *d.optional);
@@ -101,11 +105,17 @@ Rows service_rows(CodeBook const& book) {
             percent(d.neutral->above_percent.value), d.neutral->above_percent.source);
     }
     add_floor(rows, d.floor);
+    std::ranges::move(unread_rows(book, "load-service/", 2), std::back_inserter(rows));
     return rows;
 }
 
-// An edition that has no such table says so.
-Rows or_none(Rows rows, std::size_t columns) {
+// A row for each number of appliances, of an edition that has such a table; one that has none says so.
+template <class RowOf>
+Rows by_number(CodeBook const& book, int most, std::size_t columns, RowOf row_of) {
+    Rows rows;
+    if (book.demand_factors.is_unread()) return rows;
+    auto const& floor = demand_factors(book).by_floor;
+    for (int n = 1; floor && n <= most; ++n) rows.push_back(row_of(*floor, n));
     if (!rows.empty()) return rows;
     std::vector<std::string> cells(columns, "-");
     cells.front() = "no such table";
@@ -116,28 +126,24 @@ Rows or_none(Rows rows, std::size_t columns) {
 std::vector<TablePart> service_load_table() { return by_edition({"of what", "counts"}, "", service_rows); }
 
 std::vector<TablePart> cooking_load_table() {
-    constexpr int most = 25;
     return by_edition({"how many", "column A", "column B", "column C"}, "load-service/cooking",
                       [](CodeBook const& book) {
-                          Rows rows;
-                          for (int n = 1; demand_factors(book).by_floor && n <= most; ++n) {
-                              auto const r = cooking_row(n);
+                          return by_number(book, 25, 4, [](FloorLoads const& f, int n) {
+                              auto const r = cooking_row(f.cooking, n);
                               bool const all_seen = r.a.source == Source::seen && r.b.source == Source::seen &&
                                                     r.c.source == Source::seen;
-                              rows.push_back({{std::to_string(n), percent(r.a.value), percent(r.b.value), va(r.c)},
-                                              all_seen ? Source::seen : Source::memory});
-                          }
-                          return or_none(std::move(rows), 4);
+                              return TableRow{{std::to_string(n), percent(r.a.value), percent(r.b.value), va(r.c)},
+                                              all_seen ? Source::seen : Source::memory};
+                          });
                       });
 }
 
 std::vector<TablePart> dryer_load_table() {
-    constexpr int most = 23;
     return by_edition({"how many dryers", "counts"}, "load-service/dryer", [](CodeBook const& book) {
-        Rows rows;
-        for (int n = 1; demand_factors(book).by_floor && n <= most; ++n)
-            rows.push_back({{std::to_string(n), percent(dryer_percent(n).value)}, dryer_percent(n).source});
-        return or_none(std::move(rows), 2);
+        return by_number(book, 23, 2, [](FloorLoads const& f, int n) {
+            auto const counts = dryer_percent(f.dryers, n);
+            return TableRow{{std::to_string(n), percent(counts.value)}, counts.source};
+        });
     });
 }
 

@@ -31,7 +31,7 @@ std::vector<TablePart> ampacity_table() {
                               rows.push_back({{std::string(name(r.gauge)), number(r.copper_60), number(r.copper_75),
                                                number(r.copper_90), number(r.aluminium_60), number(r.aluminium_75),
                                                number(r.aluminium_90)},
-                                              Source::seen});
+                                              book.ampacities_source});
                           return rows;
                       });
 }

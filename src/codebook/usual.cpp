@@ -61,9 +61,10 @@ constexpr std::array kCustoms{
 std::optional<UsualCircuit> household_circuit(CodeBook const& book, std::string_view use, int poles, bool split) {
     auto const at = std::ranges::find(kHousehold, use, &HouseholdUse::use);
     if (at == kHousehold.end() || poles != 1) return std::nullopt;
+    if (book.household.of(at->part).is_unread()) return std::nullopt;
     auto amps = household_circuits(book, at->part).amps;
     auto topic = at->topic;
-    if (!amps && !split && at->part == Household::kitchen) {
+    if (!amps && !split && at->part == Household::kitchen && !book.counter.is_unread()) {
         amps = counter_circuit(book).unsplit_amps;
         topic = "need-kitchen/split";
     }

@@ -26,6 +26,10 @@ std::string section(LoadQuestion const& q, std::string_view topic) {
     return text(cite(q.book, "load-service/" + std::string(topic)));
 }
 
+bool is_unread(LoadQuestion const& q, std::string_view topic) {
+    return cite(q.book, "load-service/" + std::string(topic)).source == Source::unread;
+}
+
 bool anything_existing(LoadQuestion const& q) {
     return std::ranges::any_of(circuits_under(q.job, q.panel), &Circuit::existing);
 }
@@ -54,7 +58,9 @@ Refusal not_a_dwelling(LoadQuestion const& q, std::string_view what, std::string
 }
 
 Refusal no_such_method(LoadQuestion const& q, LoadMethod method) {
-    return {fmt::format("{} has no {} method of reckoning a load", q.book.edition, name(method)),
+    return {is_unread(q, name(method))
+                ? fmt::format("the {} method of {} is not read yet", name(method), q.book.edition)
+                : fmt::format("{} has no {} method of reckoning a load", q.book.edition, name(method)),
             demand_factors(q.book).by_blocks
                 ? "take  --method standard,  or  --method measured  where a year's peak is known"
                 : std::string(kStandardInstead)};
@@ -83,6 +89,7 @@ Refusal existing_refused(LoadQuestion const& q) {
 }
 
 Refusal measured_refused(LoadQuestion const& q) {
+    if (is_unread(q, "measured")) return no_such_method(q, LoadMethod::measured);
     auto const& p = demand_factors(q.book).peak;
     if (!q.job.dwelling || !q.job.dwelling->peak)
         return {"the measured method asks for the largest draw of a year, and the job does not know it",
@@ -204,7 +211,7 @@ Choice chosen(LoadQuestion const& q) {
                 "listed."};
     if (!carries_dwelling(q.job, q.panel))
         return {LoadMethod::standard, "This panel feeds a part of the dwelling: what is listed there."};
-    if (!f.optional)
+    if (!f.optional && !is_unread(q, "optional"))
         return {LoadMethod::standard, fmt::format("{} has one method for a new dwelling.", q.book.edition)};
     return {LoadMethod::standard, "The standard method, since " + no.why + "."};
 }
@@ -220,7 +227,25 @@ std::optional<LoadMethod> load_method(std::string_view word) {
 
 std::vector<std::string> load_method_names() { return {kNames.begin(), kNames.end()}; }
 
+namespace {
+// A figure that hangs on an unread section is not known.
+void name_unread(LoadCalculation& load, LoadQuestion const& q) {
+    for (LoadStep const& s : load.steps) {
+        if (s.reference.source != Source::unread) continue;
+        std::string topic(s.topic);
+        std::ranges::replace(topic, '-', ' ');
+        auto const what = fmt::format("what {} says of this (not read yet): {}", q.book.edition, topic);
+        if (std::ranges::count(load.unknown, what) == 0) load.unknown.push_back(what);
+    }
+    if (is_unread(q, "neutral"))
+        load.notes.push_back(fmt::format("What the neutral carries is not read yet in {}.", q.book.edition));
+}
+} // namespace
+
 Reckoned reckon(LoadQuestion const& q, std::optional<LoadMethod> asked) {
+    if (q.book.demand_factors.is_unread())
+        return {std::nullopt, fmt::format("how {} reckons a load is not read yet", q.book.edition),
+                "reckon it by hand, or see with an older edition as  code  what that one asks"};
     if (asked)
         if (auto no = refused(q, *asked)) return {std::nullopt, std::move(no.why), std::move(no.fix)};
     auto const choice = asked ? Choice{*asked, "As asked for."} : chosen(q);
@@ -229,6 +254,7 @@ Reckoned reckon(LoadQuestion const& q, std::optional<LoadMethod> asked) {
     if (choice.method != LoadMethod::measured) add_neutral(load, q);
     add_other_buildings(load, q);
     add_granted(load, q);
+    name_unread(load, q);
     return {std::move(load), {}, {}};
 }
 

@@ -14,7 +14,7 @@ struct ClimateShares {
     std::int64_t backup_percent = 100; // of electric heat beside a heat pump
     DemandBands separate{};            // of heat that is `separate`, instead of heat_percent: one band or two
     std::function<bool(LoadItem const&)> is_separate{};
-    // Of cite_load.h: heat of which a share counts, whatever else heats, what cools.
+    // Of load-service/ in topics.h: heat of which a share counts, whatever else heats, what cools.
     std::string_view topic = "heat", rest_topic = "central-heat", cooling_topic = "cooling";
     // What these add to the total above their figures, where that decides which side is the larger.
     std::function<std::int64_t(LoadItems const&)> more{};

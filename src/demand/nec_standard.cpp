@@ -66,7 +66,7 @@ void add_dryers(Work& w, FloorLoads const& f, NeutralParts& parts) {
         return i.va >= f.dryer_least_va.value ? i.how : fmt::format("at least {} VA", f.dryer_least_va.value);
     };
     auto const n = static_cast<int>(dryers.size());
-    auto const percent = dryer_percent(n);
+    auto const percent = dryer_percent(f.dryers, n);
     std::int64_t sum = 0;
     for (auto const va : each) sum += va;
     auto const va = share_of(sum, percent.value);
@@ -91,7 +91,7 @@ void add_cooking(Work& w, NeutralParts& parts) {
     std::int64_t sum = 0;
     std::string how;
     std::vector<std::int64_t> each;
-    for (CookingStep const& s : cooking_demand(figures(known))) {
+    for (CookingStep const& s : cooking_demand(w.factors.by_floor->cooking, figures(known))) {
         auto const words = s.arithmetic.empty() ? fmt::format("by the table {} VA", s.va)
                                                 : fmt::format("{} = {} VA", s.arithmetic, s.va);
         how += (how.empty() ? "" : ", ") + s.item + ", " + words;

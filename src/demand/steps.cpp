@@ -54,7 +54,7 @@ std::int64_t banded(std::int64_t va, DemandBands bands) {
 std::int64_t StepList::add(LoadStep::Kind kind, std::string item, std::string_view topic, std::string arithmetic,
                            std::int64_t va, std::vector<std::string> circuits, Source source) {
     auto reference = cite(*book_, "load-service/" + std::string(topic));
-    if (source == Source::memory) reference.source = source;
+    if (source == Source::memory && reference.source != Source::unread) reference.source = source;
     steps_.push_back(
         {kind, std::move(item), topic, std::move(reference), std::move(arithmetic), va, std::move(circuits)});
     return va;
@@ -108,7 +108,9 @@ LoadStep const* grown_step(LoadCalculation const& before, LoadCalculation const&
 std::int64_t sure_va(LoadCalculation const& load) {
     std::int64_t sum = 0;
     for (LoadStep const& s : load.steps)
-        if (s.kind == LoadStep::Kind::counted && s.reference.source != Source::memory) sum += s.va;
+        if (s.kind == LoadStep::Kind::counted && s.reference.source != Source::memory &&
+            s.reference.source != Source::unread)
+            sum += s.va;
     return sum;
 }
 

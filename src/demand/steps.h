@@ -27,7 +27,7 @@ class StepList {
 public:
     explicit StepList(CodeBook const& book) : book_(&book) {}
 
-    // The figure of each is returned. `topic` of cite_load.h without its "load-service/"; the source is that of the
+    // The figure of each is returned. `topic` of topics.h without its "load-service/"; the source is that of the
     // figures that went in, when worse than the topic's.
     std::int64_t item(std::string item, std::string_view topic, std::string arithmetic, std::int64_t va,
                       std::vector<std::string> circuits = {}, Source source = Source::seen) {

@@ -34,8 +34,8 @@ struct Backfeed {
     bool ahead_is_feeder = false;
     std::optional<Amps> output; // of all sources; only when given for each panel that holds some
     BackfeedShare share{};
-    Figure bus_percent{};
-    std::optional<Amps> most; // main and sources together, in that percent of the bus
+    Figure bus_percent{0, Source::unread}; // until the book is asked
+    std::optional<Amps> most;              // main and sources together, in that percent of the bus
     // The sum of all breakers but the main, where it is within the bus and the code takes that too: it holds only while
     // a sign keeps it so, so it is offered and never presumed.
     std::optional<Amps> all_breakers;

@@ -54,6 +54,7 @@ std::optional<WireRating> wire_rating(Case const& c, Circuit const& circuit, Gau
     r.metal = circuit.metal;
     r.celsius = terminal_column(c, circuit, gauge);
     r.topic = "wire-breaker-fits/large";
+    r.source = c.book.ampacities_source;
     if (c.book.cable_column && *c.book.cable_column < r.celsius && is_sheathed_cable(c, circuit, gauge)) {
         r.celsius = *c.book.cable_column;
         r.cable_held = true;

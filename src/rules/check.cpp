@@ -3,6 +3,8 @@
 
 #include "rules/check.h"
 
+#include "rules/unread.h"
+
 #include <algorithm>
 #include <iterator>
 
@@ -21,27 +23,25 @@ public:
     Judging(Case const& c, Printed const& printed) : c_(c), printed_(printed), verdicts_(rules().size()) {}
 
     Judgement judgement() {
-        run([&](Rule const& r) { return r.judge ? std::optional(judged(r, c_)) : std::nullopt; });
-        run([&](Rule const& r) {
-            return r.judge_printed ? std::optional(r.judge_printed(c_, printed_)) : std::nullopt;
-        });
+        run([&](Rule const& r) { return r.judge != nullptr; }, [&](Rule const& r) { return r.judge(c_); });
+        run([&](Rule const& r) { return r.judge_printed != nullptr; },
+            [&](Rule const& r) { return r.judge_printed(c_, printed_); });
         apply_accepts(c_.job, all_);
         Findings const found = all_;
-        run([&](Rule const& r) {
-            return r.judge_findings ? std::optional(r.judge_findings(c_, found)) : std::nullopt;
-        });
+        run([&](Rule const& r) { return r.judge_findings != nullptr; },
+            [&](Rule const& r) { return r.judge_findings(c_, found); });
         sort_findings(c_.job, all_);
         return {std::move(all_), outcomes()};
     }
 
 private:
-    template <class Judge>
-    void run(Judge judge) {
+    template <class Wanted, class Judge>
+    void run(Wanted wanted, Judge judge) {
         for (std::size_t i = 0; i < verdicts_.size(); ++i) {
-            auto verdict = judge(*rules()[i]);
-            if (!verdict) continue;
-            std::ranges::copy(verdict->findings(), std::back_inserter(all_));
-            verdicts_[i] = std::move(verdict);
+            Rule const& rule = *rules()[i];
+            if (!wanted(rule)) continue;
+            verdicts_[i] = as_far_as_read(rule, c_, [&] { return judge(rule); });
+            std::ranges::copy(verdicts_[i]->findings(), std::back_inserter(all_));
         }
     }
 
@@ -81,7 +81,9 @@ Rule const* rule_named(std::string_view id) {
     return at == rules().end() ? nullptr : *at;
 }
 
-Verdict judged(Rule const& rule, Case const& c) { return rule.judge ? rule.judge(c) : Inspection{}.verdict(); }
+Verdict judged(Rule const& rule, Case const& c) {
+    return rule.judge ? as_far_as_read(rule, c, [&] { return rule.judge(c); }) : Inspection{}.verdict();
+}
 
 Judgement check(Job const& job, Plan const& plan, CodeBook const& book, Printed const& printed) {
     Case const c{job, plan, book};

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// The sound panels of tests/sound/ (see check/sound_test.cpp) through balance and print: nothing fails, nothing is
+// The sound panels of tests/sound/ (see rules/sound_test.cpp) through balance and print: nothing fails, nothing is
 // told beside what check tells, and no sheet is a draft.
 #include "calls.h"
 #include "temporary_folder.h"

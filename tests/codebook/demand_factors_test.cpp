@@ -12,9 +12,10 @@
 using namespace legwork;
 
 namespace {
+FloorLoads const& floor_loads() { return *demand_factors(*code_book("NEC 2020")).by_floor; }
 std::int64_t demand(std::vector<std::int64_t> const& nameplates) {
     std::int64_t sum = 0;
-    for (auto const& s : cooking_demand(nameplates)) sum += s.va;
+    for (auto const& s : cooking_demand(floor_loads().cooking, nameplates)) sum += s.va;
     return sum;
 }
 std::vector<std::int64_t> many(std::size_t n, std::int64_t va) { return std::vector<std::int64_t>(n, va); }
@@ -54,13 +55,13 @@ TEST_CASE("cooking: edges of the columns", "[codebook][demand]") {
 }
 
 TEST_CASE("demand factors: dryers, and what editions changed", "[codebook][demand]") {
-    CHECK(dryer_percent(1).value == 100);
-    CHECK(dryer_percent(4).value == 100);
-    CHECK(dryer_percent(5).value == 85);
-    CHECK(dryer_percent(9).value == 55); // seen from nine on
-    CHECK(dryer_percent(11).value == 47);
-    CHECK(dryer_percent(12).value == 46); // 47 - (n - 11)
-    CHECK(dryer_percent(23).value == 35);
+    CHECK(dryer_percent(floor_loads().dryers, 1).value == 100);
+    CHECK(dryer_percent(floor_loads().dryers, 4).value == 100);
+    CHECK(dryer_percent(floor_loads().dryers, 5).value == 85);
+    CHECK(dryer_percent(floor_loads().dryers, 9).value == 55); // seen from nine on
+    CHECK(dryer_percent(floor_loads().dryers, 11).value == 47);
+    CHECK(dryer_percent(floor_loads().dryers, 12).value == 46); // 47 - (n - 11)
+    CHECK(dryer_percent(floor_loads().dryers, 23).value == 35);
     CHECK(demand_factors(*code_book("NEC 2017")).by_floor->fixed_least_va.value == 0);
     CHECK(demand_factors(*code_book("NEC 2020")).by_floor->fixed_least_va.value == 500);
     CHECK_FALSE(demand_factors(*code_book("NEC 2020")).by_floor->vehicle_least_va);

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // What the codes ask of a panel. Sources: CE 8-108 as read in Quebec's print of the 2015 text; NEC 705.12 as trade
-// pages tell it; signs by edition: see the rows of cite.cpp.
+// pages tell it; signs by edition: see sections.h of each.
 #include "codebook/backfeed.h"
 #include "codebook/cite.h"
 #include "codebook/positions.h"

@@ -13,11 +13,16 @@ namespace legwork {
 
 namespace {
 // "far-source beside SO and BT" is one kind of sign, hung twice.
-std::vector<std::string> kinds(std::vector<PanelSign> const& signs, bool asked) {
+enum class Call { asked, advised, unread };
+Call call_for(PanelSign const& s) {
+    if (!s.reference.section.empty()) return Call::asked;
+    return s.reference.source == Source::unread ? Call::unread : Call::advised;
+}
+std::vector<std::string> kinds(std::vector<PanelSign> const& signs, Call by) {
     std::vector<std::string> names;
     for (PanelSign const& s : signs) {
         std::string const name(s.sign->name);
-        if (s.reference.section.empty() != asked && std::ranges::count(names, name) == 0) names.push_back(name);
+        if (call_for(s) == by && std::ranges::count(names, name) == 0) names.push_back(name);
     }
     return names;
 }
@@ -45,11 +50,15 @@ std::string named(std::vector<std::string> const& names) {
 }
 
 std::string message(Panel const& panel, std::vector<PanelSign> const& signs) {
-    auto const asked = kinds(signs, true), advised = kinds(signs, false);
-    auto const wise =
-        advised.empty() ? "" : fmt::format("no code asks for {}, but people are hurt without", named(advised));
-    auto const by_code = asked.empty() ? "" : fmt::format("the code asks for {}", named(asked));
-    return fmt::format("Panel \"{}\": {}{}{}", panel.name, by_code, by_code.empty() || wise.empty() ? "" : "; ", wise);
+    std::vector<std::string> parts;
+    auto const add = [&](Call by, std::string_view before, std::string_view after) {
+        if (auto const some = kinds(signs, by); !some.empty())
+            parts.push_back(fmt::format("{}{}{}", before, named(some), after));
+    };
+    add(Call::asked, "the code asks for ", "");
+    add(Call::advised, "no code asks for ", ", but people are hurt without");
+    add(Call::unread, "whether the code asks for ", " is not read yet, but people are hurt without");
+    return fmt::format("Panel \"{}\": {}", panel.name, fmt::join(parts, "; "));
 }
 
 Verdict judge(Case const& c) {

@@ -1,0 +1,109 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// The circuits that a dwelling must have, and what may share them, as the NEC has it: 210.11(C)(1) to (4), 210.52(B) to
+// (G). Numbers of circuits and amperes as trade pages and worked load examples tell them; what may share a circuit from
+// memory, of the garage as trade pages on 2017 to 2023 tell it. A laundry is asked for where laundry equipment is to
+// stand.
+#pragma once
+
+#include "codebook/dwelling.h"
+#include "codebook/shared_circuits.h"
+
+namespace legwork::nec {
+
+using namespace how_read;
+
+namespace home {
+using enum RoomPlace;
+inline constexpr Figure one_seen{1, seen}, one_memory{1, memory}, two_seen{2, seen}, amps_20{20, seen};
+
+inline constexpr HouseholdCircuits kKitchen{.always = true,
+                                            .circuits = two_seen,
+                                            .amps = amps_20,
+                                            .own = false, // what may share them: CounterCircuit
+                                            .with_places = {},
+                                            .with_lighting = false,
+                                            .with_one_room = false};
+inline constexpr HouseholdCircuits kLaundry{.always = false,
+                                            .circuits = one_seen,
+                                            .amps = amps_20,
+                                            .own = true,
+                                            .with_places = {utility},
+                                            .with_lighting = false,
+                                            .with_one_room = false};
+inline constexpr HouseholdCircuits kBath{.always = true,
+                                         .circuits = one_seen,
+                                         .amps = amps_20,
+                                         .own = true,
+                                         .with_places = {},
+                                         .with_lighting = false,
+                                         .with_one_room = true};
+// `others`: lights and the like may hang on the garage's circuit too.
+constexpr HouseholdCircuits garage_with(bool others) {
+    return {.always = false,
+            .circuits = one_seen,
+            .amps = amps_20,
+            .own = true,
+            .with_places = {outdoor, dock, workshop},
+            .with_lighting = others,
+            .with_one_room = others};
+}
+inline constexpr HouseholdCircuits kGarageAlone = garage_with(false), kGarage = garage_with(true);
+inline constexpr HouseholdCircuits kOutdoor{.always = true,
+                                            .circuits = one_memory,
+                                            .amps = {},
+                                            .own = false,
+                                            .with_places = {},
+                                            .with_lighting = true,
+                                            .with_one_room = true};
+
+// NEC 210.52(B)(1), (2): receptacles of kitchen, pantry, dining room and the like, a refrigerator's among them, no
+// lights, nothing fixed in place; from memory.
+inline constexpr std::array<std::string_view, 4> kBesideCounter{"refrigerator", "microwave", "freezer", "appliance"};
+inline constexpr CounterCircuit kCounter{.wall_receptacles_count = true,
+                                         .receptacles_most = {},
+                                         .one_receptacle_circuits = {},
+                                         .unsplit_amps = {},
+                                         .with_places = {kitchen, counter, dining},
+                                         .with_uses = kBesideCounter,
+                                         .source = memory};
+
+inline constexpr std::array<std::string_view, 6> kBesideFridge{"kitchen counter", "receptacles", "microwave",
+                                                               "freezer",         "appliance",   "refrigerator"};
+inline constexpr std::array<std::string_view, 7> kBesideMicrowave{
+    "kitchen counter", "receptacles", "refrigerator", "oven", "microwave", "range", "appliance"};
+
+using namespace beside;
+// Not here: what codes and custom let share (a small heater, a pump and the light over it).
+inline constexpr OwnCircuit kOwnRows[] = {
+    {"furnace", kHeatAndCooling, false, seen, "need-dedicated/central-heating"},
+    {"boiler", kHeatAndCooling, false, seen, "need-dedicated/central-heating"},
+    {"vehicle charger", kCars, true, memory, "need-dedicated/vehicle-charger"},
+    {"refrigerator", kBesideFridge, false, practice, "need-dedicated"},
+    {"freezer", kCold, false, practice, "need-dedicated"},
+    {"dishwasher", kBesideDishwasher, false, practice, "need-dedicated"},
+    {"microwave", kBesideMicrowave, false, practice, "need-dedicated"},
+    {"range", kCooking, true, practice, "need-dedicated"},
+    {"cooktop", kCooking, false, practice, "need-dedicated"},
+    {"oven", kCooking, false, practice, "need-dedicated"},
+    {"dryer", kBesideDryer, true, practice, "need-dedicated"},
+    {"water heater", kHotWater, false, practice, "need-dedicated"},
+    {"tankless water heater", kHotWater, false, practice, "need-dedicated"},
+    {"sump pump", {}, false, practice, "need-dedicated"},
+    {"heat pump", kHeatAndCooling, false, practice, "need-dedicated"},
+    {"hot tub", kTubs, false, practice, "need-dedicated"},
+};
+} // namespace home
+
+// What changed is the garage.
+constexpr HouseholdTable household(HouseholdCircuits const& garage) {
+    return {.kitchen = home::kKitchen,
+            .laundry = home::kLaundry,
+            .bath = home::kBath,
+            .garage = garage,
+            .outdoor = home::kOutdoor};
+}
+inline constexpr OwnCircuitTable kOwnCircuits{home::kOwnRows};
+
+} // namespace legwork::nec

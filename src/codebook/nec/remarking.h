@@ -1,0 +1,24 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// What may be done to a conductor whose colour does not say its job, as the NEC has it.
+#pragma once
+
+#include "codebook/code_book.h"
+
+namespace legwork::nec {
+
+using namespace how_read;
+
+inline constexpr RemarkingTable kRemarking{
+    .white_as_hot_in_cable = {Remarking::allowed, seen, "tape-white-as-hot"},
+    .white_as_hot_in_conduit = {Remarking::never, seen, "tape-white-as-hot/conduit"},
+    .white_in_switch_loop = {Remarking::allowed, seen, "tape-white-as-hot/switch-loop"},
+    .large_from = Gauge::awg4,
+    .small_as_neutral_in_cable = {Remarking::never, seen, "tape-as-neutral"},
+    .small_as_neutral_in_conduit = {Remarking::never, seen, "tape-as-neutral"},
+    .large_as_neutral = {Remarking::allowed, seen, "tape-as-neutral/large"},
+    .green = {Remarking::never, seen, "tape-green"},
+};
+
+} // namespace legwork::nec
