@@ -34,7 +34,7 @@ TEST_CASE("sections: as another edition, but for some rows", "[codebook][section
     }
 }
 
-TEST_CASE("sections: unread, but for some rows; physics and custom need no code", "[codebook][sections]") {
+TEST_CASE("sections: unread but for some rows, physics and custom need no code", "[codebook][sections]") {
     for (Topic const& t : kTopics) {
         auto const& says = in(kUnread, t.name);
         CAPTURE(t.name);
