@@ -45,11 +45,11 @@ std::optional<std::size_t> chosen(PanelModel const& m, Front const& f, BalanceOp
     return last;
 }
 
-PanelPlan balanced(Job const& job, Panel const& panel, Below const& below, BalanceOptions const& options,
+PanelPlan balanced(Building const& building, Panel const& panel, Below const& below, BalanceOptions const& options,
                    Effort& effort) {
     PanelPlan plan;
     plan.panel = panel.name;
-    Solved const solved(job, panel, below, {}, effort);
+    Solved const solved(building, panel, below, {}, effort);
     auto const& m = solved.model();
     Front const& front = solved.front();
     if (!solved.has_layout()) {
@@ -74,10 +74,10 @@ PanelPlan balanced(Job const& job, Panel const& panel, Below const& below, Balan
 
 } // namespace
 
-Plan balance(Job const& job, BalanceOptions const& options) {
+Plan balance(Building const& building, BalanceOptions const& options) {
     Effort effort(kSteps, kBytes, Effort::after(options.seconds));
-    return each_panel(job, effort, [&](Panel const& panel, Below const& below, Effort& part) {
-        return balanced(job, panel, below, options, part);
+    return each_panel(building, effort, [&](Panel const& panel, Below const& below, Effort& part) {
+        return balanced(building, panel, below, options, part);
     });
 }
 

@@ -25,16 +25,16 @@ struct BalanceOptions {
 
 // Proposes spaces for every circuit, moving present ones where that evens the legs. Never fails: an impossible panel
 // has no placements and says why. Sub-panels first; each feeder adds its panel's legs to the panel above.
-Plan balance(Job const& job, BalanceOptions const& options = {});
+Plan balance(Building const& building, BalanceOptions const& options = {});
 
 // The panel as the file has it: circuits with a space stay there, legal or not; those without are placed as well as
 // can be with nobody moved. Also carries the least imbalance that moves could reach, found within about a second's
 // worth of counted steps, and `seconds` if they are given.
-Plan as_filed(Job const& job, std::optional<double> seconds = {});
+Plan as_filed(Building const& building, std::optional<double> seconds = {});
 
 // Recounts everything from the job with no code of the search: each slot used once and on the panel, blocked and dead
 // spaces empty, fixed circuits at home, two-pole breakers on two legs of one column, imbalances and moves as
 // claimed. One sentence a fault; empty when the plan holds. `as_filed` plans may break what the file itself breaks.
-std::vector<std::string> recheck(Job const& job, Plan const& plan, bool filed);
+std::vector<std::string> recheck(Building const& building, Plan const& plan, bool filed);
 
 } // namespace legwork

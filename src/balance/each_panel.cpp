@@ -10,33 +10,32 @@ namespace legwork {
 namespace {
 
 // Sub-panels first. A cycle of feeders is refused by the reader; here it is cut where it closes.
-void order_from(Job const& job, std::size_t panel, std::vector<bool>& seen, std::vector<std::size_t>& order) {
+void order_from(Building const& building, std::size_t panel, std::vector<bool>& seen, std::vector<std::size_t>& order) {
     if (seen[panel]) return;
     seen[panel] = true;
-    for (std::size_t k = 0; k < job.panels.size(); ++k)
-        if (job.panels[k].feeder && job.panels[k].feeder->panel == job.panels[panel].name)
-            order_from(job, k, seen, order);
+    for (std::size_t k = 0; k < building.panels.size(); ++k)
+        if (building.panels[k].above == &building.panels[panel]) order_from(building, k, seen, order);
     order.push_back(panel);
 }
 
 } // namespace
 
-Plan each_panel(Job const& job, Effort& effort, PlanPanel const& plan_panel) {
-    std::vector<bool> seen(job.panels.size());
+Plan each_panel(Building const& building, Effort& effort, PlanPanel const& plan_panel) {
+    std::vector<bool> seen(building.panels.size());
     std::vector<std::size_t> order;
-    for (std::size_t i = 0; i < job.panels.size(); ++i) order_from(job, i, seen, order);
+    for (std::size_t i = 0; i < building.panels.size(); ++i) order_from(building, i, seen, order);
     Plan plan;
-    plan.panels.resize(job.panels.size());
+    plan.panels.resize(building.panels.size());
     Below below;
     std::int64_t left = static_cast<std::int64_t>(order.size());
     for (std::size_t const i : order) {
-        Panel const& panel = job.panels[i];
+        Panel const& panel = building.panels[i];
         auto part = effort.part_of_time(effort.left() / left, left, static_cast<std::int64_t>(order.size()));
         --left;
         plan.panels[i] = plan_panel(panel, below, part);
         plan.panels[i].stopped_by_time = part.stopped_by_time();
         effort.charge_share(part);
-        below[panel.name] = carried(panel_model(job, panel, below, {}), plan.panels[i]);
+        below[panel.name] = carried(panel_model(building, panel, below, {}), plan.panels[i]);
     }
     return plan;
 }

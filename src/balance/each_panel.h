@@ -14,6 +14,6 @@ using PlanPanel = std::function<PanelPlan(Panel const&, Below const&, Effort&)>;
 
 // Plans all panels, sub-panels before the panel that feeds them, each with an equal share of the effort and
 // the time that are left.
-Plan each_panel(Job const& job, Effort& effort, PlanPanel const& plan_panel);
+Plan each_panel(Building const& building, Effort& effort, PlanPanel const& plan_panel);
 
 } // namespace legwork

@@ -20,16 +20,17 @@ constexpr std::int64_t kOwedSteps = 200'000;
 constexpr std::size_t kBytes = std::size_t{20} << 20;
 
 // Nobody is moved, so one step: the most even of those layouts. None where there is none.
-std::optional<Slots> filed_layout(Job const& job, Panel const& panel, Below const& below, ModelOptions const& options,
-                                  Effort& effort) {
-    Solved const solved(job, panel, below, options, effort);
+std::optional<Slots> filed_layout(Building const& building, Panel const& panel, Below const& below,
+                                  ModelOptions const& options, Effort& effort) {
+    Solved const solved(building, panel, below, options, effort);
     if (!solved.has_layout() || solved.front().steps.empty()) return {};
     Effort reading(kSteps, kBytes);
     return solved.layout(solved.front().steps.size() - 1, reading);
 }
 
-bool has_room(Job const& job, Panel const& panel, Below const& below, ModelOptions const& options, Effort& effort) {
-    auto const m = panel_model(job, panel, below, options);
+bool has_room(Building const& building, Panel const& panel, Below const& below, ModelOptions const& options,
+              Effort& effort) {
+    auto const m = panel_model(building, panel, below, options);
     if (!m.contradictions.empty()) return false;
     auto const problem = leg_problem(m);
     if (!problem.has_room()) return false;
@@ -40,11 +41,11 @@ bool has_room(Job const& job, Panel const& panel, Below const& below, ModelOptio
 }
 
 // Newcomers that find no space, taken in the order of the file: whoever comes first and fits has it.
-std::vector<int> left_over(Job const& job, Panel const& panel, Below const& below, Effort& effort) {
+std::vector<int> left_over(Building const& building, Panel const& panel, Below const& below, Effort& effort) {
     ModelOptions options{.hold_all = true, .leave_out = {}};
-    if (has_room(job, panel, below, options, effort)) return {};
+    if (has_room(building, panel, below, options, effort)) return {};
     std::vector<std::vector<int>> newcomers;
-    auto const all = panel_model(job, panel, below, options);
+    auto const all = panel_model(building, panel, below, options);
     for (Unit const& u : all.units) {
         std::vector<int> fresh;
         for (int const c : {u.a, u.b})
@@ -55,42 +56,42 @@ std::vector<int> left_over(Job const& job, Panel const& panel, Below const& belo
     for (auto const& fresh : newcomers) {
         auto with = options;
         for (int const c : fresh) std::erase(with.leave_out, c);
-        if (has_room(job, panel, below, with, effort)) options = std::move(with);
+        if (has_room(building, panel, below, with, effort)) options = std::move(with);
     }
     std::ranges::sort(options.leave_out);
     return options.leave_out;
 }
 
 // What moves could reach.
-void add_front(PanelPlan& plan, Job const& job, Panel const& panel, Below const& below, Effort& effort) {
-    Solved const moved(job, panel, below, {}, effort, false);
+void add_front(PanelPlan& plan, Building const& building, Panel const& panel, Below const& below, Effort& effort) {
+    Solved const moved(building, panel, below, {}, effort, false);
     if (!moved.has_layout()) return;
     fill_front(plan, moved.model(), moved.front(), effort);
     if (!plan.why.empty()) plan.moves_for_room = moved.front().fewest_moves;
 }
 
-PanelPlan filed(Job const& job, Panel const& panel, Below const& below, Effort& effort) {
+PanelPlan filed(Building const& building, Panel const& panel, Below const& below, Effort& effort) {
     PanelPlan plan;
     plan.panel = panel.name;
     auto part = effort.part(effort.left() / 4);
-    ModelOptions options{.hold_all = true, .leave_out = left_over(job, panel, below, part)};
+    ModelOptions options{.hold_all = true, .leave_out = left_over(building, panel, below, part)};
     effort.charge(part);
-    auto const held = panel_model(job, panel, below, {.hold_all = true, .leave_out = {}});
+    auto const held = panel_model(building, panel, below, {.hold_all = true, .leave_out = {}});
     part = effort.part(effort.left() / 2);
-    auto const slots = filed_layout(job, panel, below, options, part);
+    auto const slots = filed_layout(building, panel, below, options, part);
     effort.charge(part);
     fill(plan, held, slots ? *slots : held.today);
     if (!options.leave_out.empty() || !slots) plan.why = why_no_room(held, true, false);
-    add_front(plan, job, panel, below, effort);
+    add_front(plan, building, panel, below, effort);
     return plan;
 }
 
 } // namespace
 
-Plan as_filed(Job const& job, std::optional<double> seconds) {
+Plan as_filed(Building const& building, std::optional<double> seconds) {
     Effort effort(kSteps, kBytes, Effort::after(seconds));
-    return each_panel(job, effort, [&](Panel const& panel, Below const& below, Effort& part) {
-        return filed(job, panel, below, part);
+    return each_panel(building, effort, [&](Panel const& panel, Below const& below, Effort& part) {
+        return filed(building, panel, below, part);
     });
 }
 

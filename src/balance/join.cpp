@@ -18,9 +18,9 @@ constexpr std::size_t kMostSituations = 16;
 
 // `Width` situations; 0: as many as the lists say.
 template <int Width>
-class Run {
+class Meet {
 public:
-    Run(Join const& j, Limits& limits, Found const& found) : j_(j), limits_(limits), found_(found) {}
+    Meet(Join const& j, Limits& limits, Found const& found) : j_(j), limits_(limits), found_(found) {}
 
     bool run() {
         if (j_.left.empty() || j_.right.empty()) return true;
@@ -128,12 +128,12 @@ private:
 bool join(Join const& halves, Limits& limits, Found const& found) {
     if (halves.left.situations() > kMostSituations) return false; // the reader allows no more
     switch (halves.left.situations()) {
-    case 1: return Run<1>(halves, limits, found).run();
-    case 2: return Run<2>(halves, limits, found).run();
-    case 3: return Run<3>(halves, limits, found).run();
-    case 4: return Run<4>(halves, limits, found).run();
-    case 8: return Run<8>(halves, limits, found).run();
-    default: return Run<0>(halves, limits, found).run();
+    case 1: return Meet<1>(halves, limits, found).run();
+    case 2: return Meet<2>(halves, limits, found).run();
+    case 3: return Meet<3>(halves, limits, found).run();
+    case 4: return Meet<4>(halves, limits, found).run();
+    case 8: return Meet<8>(halves, limits, found).run();
+    default: return Meet<0>(halves, limits, found).run();
     }
 }
 

@@ -5,7 +5,7 @@
 // a load is rounded: everything downstream (search, recheck, sheets) works with these integers.
 #pragma once
 
-#include "job/job.h"
+#include "building/building.h"
 #include "panel/feeds.h"
 
 #include <cstdint>
@@ -41,7 +41,7 @@ struct CircuitLoad {
 };
 
 // Names of the situations reported: "connected", then the job's.
-std::vector<std::string> situation_names(Job const& job);
+std::vector<std::string> situation_names(Building const& building);
 
 // VA of one pole of the circuit in a situation (null: connected), rounded once to the nearest whole VA: of a two-pole
 // circuit the half on each leg. `measured` (times `to_neutral` volts) comes before `load`; neither: 0; `off`: 0.
@@ -50,10 +50,7 @@ std::int64_t pole_va(Circuit const& c, Situation const* situation, Volts to_neut
 // The load of each circuit of a panel, in the file's order. `below` has the finished loads of sub-panels by name: a
 // feeder carries its panel's legs instead of its own load, unless that panel is empty. A one-pole feeder carries
 // both legs of its panel on the one it lands on.
-std::vector<CircuitLoad> circuit_loads(Job const& job, Panel const& panel,
+std::vector<CircuitLoad> circuit_loads(Building const& building, Panel const& panel,
                                        std::map<std::string, LegLoads> const& below);
-
-// The circuits of a panel, in the file's order.
-std::vector<Circuit const*> circuits_of(Job const& job, Panel const& panel);
 
 } // namespace legwork

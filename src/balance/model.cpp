@@ -4,7 +4,6 @@
 #include "balance/model.h"
 
 #include "balance/today.h"
-#include "panel/reach.h"
 
 #include <algorithm>
 
@@ -13,9 +12,9 @@ namespace legwork {
 namespace {
 
 void number_cells(PanelModel& m) {
-    Layout const layout(*m.panel);
+    Layout const& layout = m.panel->layout;
     m.cell_of_space.assign(static_cast<std::size_t>(std::max(0, m.panel->spaces)) + 1, -1);
-    for (auto const& line : pair_lines(*m.panel, m.legs)) {
+    for (auto const& line : m.panel->lines) {
         for (int const s : line) {
             m.cell_of_space[static_cast<std::size_t>(s)] = m.cells();
             m.space_of_cell.push_back(s);
@@ -28,7 +27,7 @@ void number_cells(PanelModel& m) {
 }
 
 void read_today(PanelModel& m) {
-    Layout const layout(*m.panel);
+    Layout const& layout = m.panel->layout;
     for (Circuit const* c : m.circuits)
         m.today.push_back(c->space ? slots(layout, *c->space, c->poles) : std::vector<Spot>{});
 }
@@ -44,10 +43,10 @@ std::vector<Unit> units_of(PanelModel const& m, ModelOptions const& options) {
     for (int i = 0; i < static_cast<int>(m.circuits.size()); ++i) {
         if (left_out(i)) continue;
         Circuit const& c = *m.circuits[static_cast<std::size_t>(i)];
-        Circuit const* other = c.poles == 1 && m.legs != Legs::one ? partner(*m.job, c) : nullptr;
+        Circuit const* other = c.poles == 1 && m.legs != Legs::one ? c.partner() : nullptr;
         int const j = other && other->poles == 1 ? index_of(m, other) : -1;
         // A group of more than two is refused by the reader; anyone beyond the first two stands alone.
-        bool const paired = j >= 0 && partner(*m.job, *other) == &c && !left_out(j);
+        bool const paired = j >= 0 && other->partner() == &c && !left_out(j);
         if (paired && j < i) continue;
         Unit u;
         u.kind = paired ? Unit::Kind::pair : c.poles == 1 ? Unit::Kind::single : Unit::Kind::two_pole;
@@ -60,20 +59,19 @@ std::vector<Unit> units_of(PanelModel const& m, ModelOptions const& options) {
 
 } // namespace
 
-PanelModel panel_model(Job const& job, Panel const& panel, std::map<std::string, LegLoads> const& below,
+PanelModel panel_model(Building const& building, Panel const& panel, std::map<std::string, LegLoads> const& below,
                        ModelOptions const& options) {
     PanelModel m;
-    m.job = &job;
+    m.building = &building;
     m.panel = &panel;
-    m.sources = feeds(job, panel);
+    m.sources = panel.feeds;
     m.legs = legs(m.sources);
-    m.circuits = circuits_of(job, panel);
-    m.loads = circuit_loads(job, panel, below);
-    if (job.situations.empty()) m.minimised.push_back(0);
-    for (std::size_t i = 0; i < job.situations.size(); ++i) m.minimised.push_back(i + 1);
+    m.circuits = panel.circuits;
+    m.loads = circuit_loads(building, panel, below);
+    if (building.situations.empty()) m.minimised.push_back(0);
+    for (std::size_t i = 0; i < building.situations.size(); ++i) m.minimised.push_back(i + 1);
     if (m.legs != Legs::two) m.minimised.clear();
-    for (Circuit const* c : m.circuits)
-        m.reach.push_back(is_reach_limited(panel, *c) ? reachable(panel, *c) : std::vector<bool>{});
+    for (Circuit const* c : m.circuits) m.reach.push_back(c->reach);
     number_cells(m);
     read_today(m);
     m.units = units_of(m, options);

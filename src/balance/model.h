@@ -40,7 +40,7 @@ struct ModelOptions {
 };
 
 struct PanelModel {
-    Job const* job = nullptr;
+    Building const* building = nullptr;
     Panel const* panel = nullptr;
     std::vector<Feed> sources;
     Legs legs = Legs::two;
@@ -70,7 +70,7 @@ struct PanelModel {
     std::string const& mark(int circuit) const { return circuits[static_cast<std::size_t>(circuit)]->mark; }
 };
 
-PanelModel panel_model(Job const& job, Panel const& panel, std::map<std::string, LegLoads> const& below,
+PanelModel panel_model(Building const& building, Panel const& panel, std::map<std::string, LegLoads> const& below,
                        ModelOptions const& options);
 
 // +1: the single, or half a of the pair, is on leg A; -1: on leg B; 0: nothing to choose.

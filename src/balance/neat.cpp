@@ -15,13 +15,13 @@ namespace {
 constexpr std::int64_t kRoomWeight = 4, kUsualAmps = 15, kMostAmps = 400, kGrain = 100;
 
 std::int64_t weight(Circuit const& c) {
-    if (c.use == "spare") return 1; // nothing to reach: the far end will do
+    if (c.is_spare()) return 1; // nothing to reach: the far end will do
     return c.breaker ? std::clamp<std::int64_t>(c.breaker->count / 1000, 1, kMostAmps) : kUsualAmps;
 }
 
 } // namespace
 
-Neatness::Neatness(PanelModel const& model) : model_(model), layout_(*model.panel) {
+Neatness::Neatness(PanelModel const& model) : model_(model), layout_(model.panel->layout) {
     bool const row_one_on_top = model.panel->first == Corner::top_left || model.panel->first == Corner::top_right;
     if (model.panel->main_at) main_at_row_one_ = (*model.panel->main_at == PanelEnd::top) == row_one_on_top;
 }

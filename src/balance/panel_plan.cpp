@@ -19,8 +19,8 @@ std::optional<Slots> laid_out(PanelModel const& model, LegProblem const& problem
 }
 
 void fill(PanelPlan& plan, PanelModel const& m, Slots const& slots) {
-    Layout const layout(*m.panel);
-    bool const dc = !m.sources.empty() && is_dc(m.sources.front().kind);
+    Layout const& layout = m.panel->layout;
+    bool const dc = m.panel->is_dc();
     plan.placements.clear();
     for (std::size_t i = 0; i < m.circuits.size(); ++i) {
         Circuit const& c = *m.circuits[i];
@@ -29,7 +29,8 @@ void fill(PanelPlan& plan, PanelModel const& m, Slots const& slots) {
         if (c.space) p.from = legwork::slots(layout, *c.space, c.poles);
         plan.placements.push_back(std::move(p));
     }
-    plan.situations = situation_loads(*m.job, *m.panel, leg_loads(*m.job, *m.panel, m.loads, plan.placements));
+    plan.situations =
+        situation_loads(*m.building, *m.panel, leg_loads(*m.building, *m.panel, m.loads, plan.placements));
     plan.moves = moves_of(plan.placements);
     bool const complete = std::ranges::none_of(slots, [](auto const& s) { return s.empty(); });
     if (m.legs == Legs::two && complete) plan.imbalance_va = worst_imbalance(plan.situations);
@@ -50,7 +51,7 @@ void fill_front(PanelPlan& plan, PanelModel const& m, Front const& front, Effort
 }
 
 LegLoads carried(PanelModel const& m, PanelPlan const& plan) {
-    auto legs = leg_loads(*m.job, *m.panel, m.loads, plan.placements);
+    auto legs = leg_loads(*m.building, *m.panel, m.loads, plan.placements);
     auto const add_halves = [](BySituation& to, BySituation const& what, bool on_one_leg) {
         for (std::size_t i = 0; i < to.size(); ++i) {
             auto const half = (what[i].a + 1) / 2;

@@ -4,7 +4,7 @@
 // Where every circuit stands, and how even that leaves the legs. The answer carries its proof.
 #pragma once
 
-#include "job/job.h"
+#include "building/building.h"
 
 #include <cstdint>
 #include <optional>

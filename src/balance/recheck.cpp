@@ -22,13 +22,13 @@ using namespace recount;
 
 class Recheck {
 public:
-    Recheck(Job const& job, Plan const& plan, bool filed) : job_(job), plan_(plan), filed_(filed) {}
+    Recheck(Building const& building, Plan const& plan, bool filed) : building_(building), plan_(plan), filed_(filed) {}
 
     std::vector<std::string> run() {
-        if (plan_.panels.size() != job_.panels.size())
-            fault("the plan has {} panels, the job {}", plan_.panels.size(), job_.panels.size());
-        for (std::size_t i = 0; i < std::min(plan_.panels.size(), job_.panels.size()); ++i)
-            check(job_.panels[i], plan_.panels[i]);
+        if (plan_.panels.size() != building_.panels.size())
+            fault("the plan has {} panels, the job {}", plan_.panels.size(), building_.panels.size());
+        for (std::size_t i = 0; i < std::min(plan_.panels.size(), building_.panels.size()); ++i)
+            check(building_.panels[i], plan_.panels[i]);
         return std::move(faults_);
     }
 
@@ -41,8 +41,8 @@ private:
     void check(Panel const& panel, PanelPlan const& plan) {
         if (plan.panel != panel.name) return fault("panel {} is planned as {}", panel.name, plan.panel);
         std::vector<Circuit const*> mine;
-        for (Circuit const& c : job_.circuits)
-            if (c.panel == panel.name) mine.push_back(&c);
+        for (Circuit const& c : building_.circuits)
+            if (c.panel == &panel) mine.push_back(&c);
         if (plan.placements.empty() && !mine.empty()) {
             if (plan.why.empty()) fault("{}: nothing is placed and nothing says why", panel.name);
             if (filed_) fault("{}: the filed layout has no placements", panel.name);
@@ -99,7 +99,7 @@ private:
         if (filed_ && filed) return;
         for (Spot const s : p.slots) {
             if (std::ranges::count(panel.blocked, s.space)) fault("{} stands on blocked space {}", c.mark, s.space);
-            if (!is_live(job_, panel, s.space)) fault("{} stands on dead space {}", c.mark, s.space);
+            if (!is_live(panel, s.space)) fault("{} stands on dead space {}", c.mark, s.space);
             bool const takes_halves = std::ranges::count(panel.tandem, s.space) > 0;
             if (s.half && !takes_halves && !(filed && c.fixed))
                 fault("{} stands on a half of space {}, which takes none", c.mark, s.space);
@@ -109,7 +109,7 @@ private:
         }
         if (c.poles == 2 && two_legs(panel) && bus.leg(p.slots[0].space) == bus.leg(p.slots[1].space))
             fault("{} has both poles on one leg", c.mark);
-        auto const from = sources(job_, panel);
+        auto const from = sources(panel);
         bool const dc = !from.empty() && is_direct(from.front().kind);
         if (c.poles == 1 && !dc && (!p.leg || (*p.leg == Leg::a ? 0 : 1) != bus.leg(p.slots[0].space)))
             fault("{} is not on the leg that the plan says", c.mark);
@@ -119,11 +119,11 @@ private:
         return std::ranges::any_of(slots, [&](Spot s) { return s.space == space; });
     }
 
-    bool two_legs(Panel const& panel) const { return has_two_legs(job_, panel); }
+    bool two_legs(Panel const& panel) const { return has_two_legs(panel); }
 
     static bool within_reach(Panel const& panel, Circuit const& c, int space) {
         if (!c.reach_spaces.empty() && !std::ranges::count(c.reach_spaces, space)) return false;
-        if (c.reach_side.empty()) return true;
+        if (!c.reach_side) return true;
         // Coordinates of the space on the wall: right and down, after turning the panel as it hangs.
         Bus const bus{panel};
         int x = bus.is_first_column(space) ? -1 : 1, y = 2 * bus.row(space) - bus.rows() - 1;
@@ -133,7 +133,7 @@ private:
         if (panel.hang == Hang::upside_down) across = -x;
         if (panel.hang == Hang::turned_left) across = y; // the top goes to the left
         if (panel.hang == Hang::turned_right) across = -y;
-        return c.reach_side == "left" ? across <= 0 : across >= 0;
+        return c.reach_side == Side::left ? across <= 0 : across >= 0;
     }
 
     void check_slots(Panel const& panel, std::vector<Circuit const*> const& mine, PanelPlan const& plan) {
@@ -158,7 +158,7 @@ private:
         Bus const bus{panel};
         for (std::size_t i = 0; i < mine.size(); ++i)
             for (std::size_t j = i + 1; j < mine.size(); ++j) {
-                if (mine[i]->multiwire.empty() || mine[i]->multiwire != mine[j]->multiwire) continue;
+                if (!mine[i]->pair || mine[i]->pair != mine[j]->pair) continue;
                 auto const &p = plan.placements[i], &q = plan.placements[j];
                 if (p.slots.empty() || q.slots.empty()) continue;
                 bool const both_filed = as_the_file(panel, *mine[i], p) && as_the_file(panel, *mine[j], q);
@@ -166,7 +166,7 @@ private:
                 int const s = p.slots[0].space, t = q.slots[0].space;
                 if (bus.leg(s) == bus.leg(t))
                     fault("{} and {} share a neutral on one leg", mine[i]->mark, mine[j]->mark);
-                bool const close = panel.bus_legs == Panel::Bus::by_column ? bus.facing(s, t) : bus.side_by_side(s, t);
+                bool const close = panel.bus_legs == BusLegs::by_column ? bus.facing(s, t) : bus.side_by_side(s, t);
                 bool const untied = mine[i]->tie == Tie::none && mine[j]->tie == Tie::none;
                 if (!close && !(untied && stand_as_today(*mine[i], *mine[j], s, t)))
                     fault("{} and {} are a pair and not neighbours", mine[i]->mark, mine[j]->mark);
@@ -179,10 +179,10 @@ private:
     }
 
     void check_loads(Panel const& panel, PanelPlan const& plan, bool homeless) {
-        if (plan.situations.size() != job_.situations.size() + 1)
+        if (plan.situations.size() != building_.situations.size() + 1)
             return fault("{}: {} situations are reported", panel.name, plan.situations.size());
-        auto const sums = leg_sums(job_, plan_, panel, plan);
-        auto const neutral = neutral_amperes(job_, plan_, panel, plan);
+        auto const sums = leg_sums(building_, plan_, panel, plan);
+        auto const neutral = neutral_amperes(building_, plan_, panel, plan);
         std::int64_t worst = 0;
         for (std::size_t k = 0; k < sums.size(); ++k) {
             auto const& said = plan.situations[k];
@@ -193,7 +193,7 @@ private:
             if (!(std::abs(said.neutral_a - neutral[k]) <= 1e-6 * (1 + neutral[k])))
                 fault("{}, {}: {:.2f} A in the neutral, {:.2f} claimed", panel.name, said.name, neutral[k],
                       said.neutral_a);
-            if (k > 0 || job_.situations.empty()) worst = std::max(worst, d);
+            if (k > 0 || building_.situations.empty()) worst = std::max(worst, d);
         }
         bool const counts = two_legs(panel) && !homeless;
         if (counts != plan.imbalance_va.has_value())
@@ -230,7 +230,7 @@ private:
             fault("{}: the plan is more even than the least", panel.name);
     }
 
-    Job const& job_;
+    Building const& building_;
     Plan const& plan_;
     bool filed_;
     std::vector<std::string> faults_;
@@ -238,8 +238,8 @@ private:
 
 } // namespace
 
-std::vector<std::string> recheck(Job const& job, Plan const& plan, bool filed) {
-    return Recheck(job, plan, filed).run();
+std::vector<std::string> recheck(Building const& building, Plan const& plan, bool filed) {
+    return Recheck(building, plan, filed).run();
 }
 
 } // namespace legwork

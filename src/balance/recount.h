@@ -24,17 +24,18 @@ struct Bus {
 };
 
 // The sources of a panel, looked up to the top.
-std::vector<Supply> sources(Job const& job, Panel const& panel);
-bool has_two_legs(Job const& job, Panel const& panel);
+std::vector<Supply> sources(Panel const& panel);
+bool has_two_legs(Panel const& panel);
 bool is_direct(SupplyKind kind);
-bool is_live(Job const& job, Panel const& panel, int space);
+bool is_live(Panel const& panel, int space);
 
 // VA on leg A and leg B per situation, "connected" first.
 using Sums = std::vector<std::array<std::int64_t, 2>>;
 
 // Of what has a space in the plan, sub-panels included.
-Sums leg_sums(Job const& job, Plan const& plan, Panel const& panel, PanelPlan const& planned);
+Sums leg_sums(Building const& building, Plan const& plan, Panel const& panel, PanelPlan const& planned);
 // Amperes in the neutral per situation: the largest over the sources.
-std::vector<double> neutral_amperes(Job const& job, Plan const& plan, Panel const& panel, PanelPlan const& planned);
+std::vector<double> neutral_amperes(Building const& building, Plan const& plan, Panel const& panel,
+                                    PanelPlan const& planned);
 
 } // namespace legwork::recount

@@ -12,9 +12,9 @@ Front front_of(PanelModel const& m, LegProblem const& p, Room const& room, bool 
 }
 } // namespace
 
-Solved::Solved(Job const& job, Panel const& panel, Below const& below, ModelOptions const& options, Effort& effort,
-               bool to_read)
-    : model_(panel_model(job, panel, below, options)),
+Solved::Solved(Building const& building, Panel const& panel, Below const& below, ModelOptions const& options,
+               Effort& effort, bool to_read)
+    : model_(panel_model(building, panel, below, options)),
       room_(room_of(model_)),
       problem_(room_->narrowed(leg_problem(model_), effort)),
       front_(front_of(model_, problem_, *room_, to_read, effort)) {}

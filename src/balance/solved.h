@@ -14,7 +14,8 @@ using Below = std::map<std::string, LegLoads>; // finished sub-panels by name
 
 class Solved {
 public:
-    Solved(Job const& job, Panel const& panel, Below const& below, ModelOptions const& options, Effort& effort,
+    Solved(Building const& building, Panel const& panel, Below const& below, ModelOptions const& options,
+           Effort& effort,
            bool to_read = true);    // layouts will be asked for
     Solved(Solved const&) = delete; // room and front look at the model
     Solved& operator=(Solved const&) = delete;

@@ -27,12 +27,12 @@ std::vector<int> spaces_of(std::vector<Spot> const& slots) {
 
 } // namespace
 
-LegLoads leg_loads(Job const& job, Panel const& panel, std::vector<CircuitLoad> const& loads,
+LegLoads leg_loads(Building const& building, Panel const& panel, std::vector<CircuitLoad> const& loads,
                    std::vector<Placement> const& placements) {
-    Layout const layout(panel);
-    auto const sources = feeds(job, panel);
-    bool const dc = !sources.empty() && is_dc(sources.front().kind);
-    BySituation const zero(job.situations.size() + 1);
+    Layout const& layout = panel.layout;
+    auto const& sources = panel.feeds;
+    bool const dc = panel.is_dc();
+    BySituation const zero(building.situations.size() + 1);
     LegLoads sum{zero, std::vector<BySituation>(sources.size(), zero)};
     for (std::size_t i = 0; i < placements.size() && i < loads.size(); ++i) {
         if (placements[i].slots.empty()) continue;
@@ -47,9 +47,9 @@ LegLoads leg_loads(Job const& job, Panel const& panel, std::vector<CircuitLoad> 
     return sum;
 }
 
-std::vector<SituationLoad> situation_loads(Job const& job, Panel const& panel, LegLoads const& legs) {
-    auto const sources = feeds(job, panel);
-    auto const names = situation_names(job);
+std::vector<SituationLoad> situation_loads(Building const& building, Panel const& panel, LegLoads const& legs) {
+    auto const& sources = panel.feeds;
+    auto const names = situation_names(building);
     std::vector<SituationLoad> lines;
     for (std::size_t i = 0; i < names.size(); ++i) {
         auto const [a, b] = legs.va[i];

@@ -18,7 +18,8 @@ std::size_t at(int i) { return static_cast<std::size_t>(i); }
 // What one space allows its occupants of today: full-size breakers, halves side by side, or not all of them.
 class Today {
 public:
-    Today(PanelModel const& m, ModelOptions const& options) : m_(m), layout_(*m.panel), here_(at(m.panel->spaces) + 1) {
+    Today(PanelModel const& m, ModelOptions const& options)
+        : m_(m), layout_(m.panel->layout), here_(at(m.panel->spaces) + 1) {
         for (int i = 0; i < static_cast<int>(m.circuits.size()); ++i) {
             stays_.push_back(!m.today[at(i)].empty() && (options.hold_all || m.circuits[at(i)]->fixed));
             for (Spot const s : m.today[at(i)]) here_[at(s.space)].push_back({i, s.half});
@@ -160,13 +161,13 @@ private:
         u.cell_a = cell(u.a);
         if (two) u.cell_b = cell(u.a, 1);
         auto const verdict = today_.verdict(u.a);
-        bool const site_ok = !two || (takes_two_poles(*m_.panel, m_.legs) && adjacent(u.cell_a, u.cell_b));
+        bool const site_ok = !two || (m_.panel->takes_two_poles && adjacent(u.cell_a, u.cell_b));
         bool const legal = verdict >= Verdict::half && site_ok;
         u.held = today_.stays(u.a) || (legal && verdict == Verdict::half);
         u.home_ok = legal && !u.held;
         if (is_filed(u.a)) return;
         if (u.held && !legal) contradict_fixed(u.a, site_ok);
-        if (!u.held && two && !takes_two_poles(*m_.panel, m_.legs))
+        if (!u.held && two && !m_.panel->takes_two_poles)
             contradict(fmt::format(
                 "{}: a two-pole breaker reaches only one leg on a bus with a leg a column; feed it from another panel",
                 m_.mark(u.a)));

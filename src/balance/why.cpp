@@ -101,7 +101,7 @@ std::string too_many(Need const& n, int free, bool filed) {
 std::string too_narrow(PanelModel const& m, Need const& n, LineRoom const& room, bool filed) {
     bool all_single = true;
     auto const left = gaps(m, &all_single);
-    bool const facing = m.legs == Legs::two && m.panel->bus_legs == Panel::Bus::by_column;
+    bool const facing = m.legs == Legs::two && m.panel->bus_legs == BusLegs::by_column;
     auto const two = facing ? "two free spaces that face each other" : "two free neighbouring spaces in one column";
     bool const one = n.wide().size() == 1;
     auto words = fmt::format("{} ({}) {} {}", what_is_wide(n), listed(n.wide()), one ? "needs" : "need",

@@ -4,8 +4,6 @@
 #include "cable/run.h"
 
 #include "cable/conductors.h"
-#include "codebook/cables.h"
-#include "codebook/uses.h"
 
 #include <fmt/format.h>
 
@@ -14,61 +12,44 @@
 namespace legwork {
 
 namespace {
-// The panel's power is DC: its own source, one of its sources, or the panel's above (feeders make no cycle).
-bool is_dc_panel(Job const& job, std::string const& name) {
-    Panel const* p = panel_of(job, name);
-    for (std::size_t depth = 0; p && p->feeder && depth < job.panels.size(); ++depth)
-        if (Panel const* above = panel_of(job, p->feeder->panel)) p = above;
-    if (!p) return false;
-    auto const dc = [](Supply const& s) { return s.kind >= SupplyKind::dc_12; };
-    if (p->supply) return dc(*p->supply);
-    Supply const* s = p->supplies.empty() ? nullptr : supply_of(job, p->supplies.front());
-    return s && dc(*s);
+bool may_use_neutral(Circuit const& c) { return !c.lists_outlets && c.use && c.use->may_use_neutral_at_240; }
+
+std::string word(ThirdWire third) {
+    switch (third) {
+    case ThirdWire::switched: return "switched";
+    case ThirdWire::traveller: return "traveller";
+    case ThirdWire::spare: return "spare";
+    case ThirdWire::neutral: return "neutral";
+    case ThirdWire::unsaid: break;
+    }
+    return {};
 }
 
-bool may_use_neutral(Circuit const& c) {
-    Use const* use = use_named(c.use);
-    return c.outlets.empty() && use && use->may_use_neutral_at_240;
-}
-
-// What the home run of a circuit or a pair has to carry.
-CableTask home_task(Job const& job, Circuit const& c, Circuit const* p) {
+// What a cable of these circuits has to carry: a pair shares its home run only.
+CableTask task_of(Circuit const& c, Circuit const* p) {
     CableTask task;
     task.hots.push_back({c.mark, c.hot});
     if (p)
         task.hots.push_back({p->mark, p->hot});
     else if (c.poles == 2)
         task.hots.push_back({c.mark, ""});
-    task.neutral = p || needs_neutral(job, c);
+    task.neutral = p || needs_neutral(c);
     task.white_is_neutral = may_use_neutral(c);
     task.neutral_circuit = p ? "" : c.mark;
-    Circuit const& says_third = c.third.empty() && p ? *p : c;
-    task.third = says_third.third;
+    Circuit const& says_third = c.third == ThirdWire::unsaid && p ? *p : c;
+    task.third = word(says_third.third);
     task.third_circuit = says_third.mark;
     return task;
 }
 
 // The circuit says that it has a switch loop, and this last piece ends at a switch.
-bool is_loop(Circuit const& c, std::vector<Segment> const& run, std::size_t i) {
-    if (!c.switch_loop || c.poles != 1 || i == 0 || i + 1 != run.size()) return false;
+bool is_loop(Run const& run) {
+    Circuit const& c = *run.carries.front();
+    auto const i = static_cast<std::size_t>(run.segment);
+    if (!c.switch_loop || c.poles != 1 || i == 0 || i + 1 != c.run.size()) return false;
     std::string to;
-    for (char const ch : run[i].to) to += ch >= 'A' && ch <= 'Z' ? static_cast<char>(ch - 'A' + 'a') : ch;
+    for (char const ch : run.piece.to) to += ch >= 'A' && ch <= 'Z' ? static_cast<char>(ch - 'A' + 'a') : ch;
     return to.find("switch") != to.npos;
-}
-
-std::string called(Circuit const& c) { return c.name.empty() ? c.mark : c.name; }
-
-// The box at the far end of a piece. The first box: `box`, else the circuit's name; further ones counted (#2) where
-// they have no name, the box where a pair splits too. No words, since sheets speak several languages.
-std::string box_name(Job const& job, Circuit const& c, std::vector<Segment> const& run, std::size_t i) {
-    if (i < run.size() && !run[i].to.empty()) return run[i].to;
-    Circuit const* p = partner(job, c);
-    if (i > 0) return p && i == 1 ? called(c) : fmt::format("{} #{}", called(c), p ? i : i + 1);
-    if (!c.box.empty()) return c.box;
-    if (p && !p->box.empty()) return p->box;
-    bool const splits = p && (run.size() > 1 || run_of(job, *p).size() > 1);
-    if (splits) return cable_mark(job, c) + " #1";
-    return p && c.name.empty() ? called(*p) : called(c);
 }
 
 std::string hot_of(CableRun const& run, std::string_view circuit) {
@@ -90,119 +71,76 @@ std::vector<Conductor> unused(std::vector<std::string> const& colors) {
     return found;
 }
 
-// All pieces of one circuit; of a pair those of its first member, the home run being shared.
-class Pieces {
-public:
-    Pieces(Job const& job, CodeBook const& book) : job_(job), book_(book) {}
+std::string change(std::string const& before, std::string const& now, Circuit const& c) {
+    if (before.empty() || now.empty() || before == now) return {};
+    return fmt::format("{}: its hot is {} up to this box, {} from here on; join the two.", c.mark, before, now);
+}
 
-    CableRun home(Circuit const& c, Circuit const* p) const {
-        auto const run = run_of(job_, c);
-        CableRun piece = ends(c, run, 0);
-        piece.mark = cable_mark(job_, c);
-        piece.circuits = p ? std::vector{c.mark, p->mark} : std::vector{c.mark};
-        auto const& colors = c.colors.empty() && p ? p->colors : c.colors;
-        wire(piece, c, home_task(job_, c, p), colors);
-        return piece;
+CableRun ends_of(Run const& run) {
+    CableRun cable;
+    cable.of = &run;
+    cable.mark = run.mark;
+    for (Circuit const* c : run.carries) cable.circuits.push_back(c->mark);
+    cable.segment = run.segment;
+    cable.kind = run.piece.called;
+    cable.length = run.piece.length;
+    cable.from = run.from.called;
+    cable.to = run.to.called;
+    cable.from_panel = run.is_home_run();
+    cable.to_panel = run.is_feeder();
+    return cable;
+}
+
+void wire(CableRun& cable, Run const& run, CodeBook const& book) {
+    CableKind const* kind = run.piece.kind;
+    if (!kind || !kind->gauge) return;
+    Circuit const& c = *run.carries.front();
+    Circuit const* p = run.carries.size() > 1 ? run.carries.back() : nullptr;
+    auto const& said = !run.is_home_run() ? std::vector<std::string>{} : c.colors.empty() && p ? p->colors : c.colors;
+    auto const& colors = said.empty() ? kind->colors : said;
+    if (!kind->power && !c.on_dc()) {
+        cable.conductors = unused(colors); // no AC power cable: nothing in it may carry the circuit
+        return;
     }
+    CableTask task = task_of(c, p);
+    if (!run.is_home_run()) task.hots.front().color.clear(); // `hot` speaks of the home run
+    if (is_loop(run)) task.wires = Wires::switch_loop;
+    if (c.on_dc()) task.wires = Wires::dc;
+    task.wiring = c.wiring;
+    task.gauge = *kind->gauge;
+    task.ground = kind->ground;
+    auto found = conductors_of(colors, task, book);
+    cable.conductors = std::move(found.conductors);
+    cable.missing_hots = found.missing_hots;
+    cable.missing_neutrals = found.missing_neutrals;
+}
 
-    // The pieces after the home run, each with its own neutral.
-    void add_rest(std::vector<CableRun>& runs, Circuit const& c, CableRun const& home_run) const {
-        auto const run = run_of(job_, c);
-        CableRun before = home_run;
-        for (std::size_t i = 1; i < run.size(); ++i) {
-            CableRun piece = ends(c, run, i);
-            piece.from = before.to;
-            piece.mark = c.mark;
-            piece.circuits = {c.mark};
-            CableTask task = home_task(job_, c, nullptr);
-            task.hots.front().color.clear(); // `hot` speaks of the home run
-            if (is_loop(c, run, i)) task.wires = Wires::switch_loop;
-            wire(piece, c, task, {});
-            piece.note = change(hot_of(before, c.mark), hot_of(piece, c.mark), c);
-            runs.push_back(piece);
-            before = piece;
-        }
-    }
-
-private:
-    static std::string change(std::string const& before, std::string const& now, Circuit const& c) {
-        if (before.empty() || now.empty() || before == now) return {};
-        return fmt::format("{}: its hot is {} up to this box, {} from here on; join the two.", c.mark, before, now);
-    }
-
-    CableRun ends(Circuit const& c, std::vector<Segment> const& run, std::size_t i) const {
-        CableRun piece;
-        piece.segment = static_cast<int>(i);
-        if (i < run.size()) {
-            piece.kind = run[i].kind;
-            piece.length = run[i].length;
-        }
-        piece.from_panel = i == 0;
-        if (i == 0) piece.from = c.panel; // a later piece begins where the one before ends
-        Panel const* fed = fed_panel(job_, c);
-        piece.to_panel = fed && i + 1 >= run.size();
-        piece.to = piece.to_panel ? fed->name : box_name(job_, c, run, i);
-        return piece;
-    }
-
-    void wire(CableRun& piece, Circuit const& c, CableTask task, std::vector<std::string> const& said_colors) const {
-        auto const kind = cable_kind(piece.kind);
-        if (!kind || !kind->gauge) return;
-        bool const dc = is_dc_panel(job_, c.panel);
-        auto const& colors = said_colors.empty() ? kind->colors : said_colors;
-        if (!kind->power && !dc) {
-            piece.conductors = unused(colors); // no AC power cable: nothing in it may carry the circuit
-            return;
-        }
-        if (dc) task.wires = Wires::dc;
-        task.wiring = wiring_of(job_, c);
-        task.gauge = *kind->gauge;
-        task.ground = kind->ground;
-        auto found = conductors_of(colors, task, book_);
-        piece.conductors = std::move(found.conductors);
-        piece.missing_hots = found.missing_hots;
-        piece.missing_neutrals = found.missing_neutrals;
-    }
-
-    Job const& job_;
-    CodeBook const& book_;
-};
-
-CableRun other_cable(Cable const& cable) {
-    CableRun run;
-    run.mark = cable.mark;
-    run.kind = cable.kind;
-    run.length = cable.length;
-    run.from = cable.from;
-    run.to = cable.to;
-    auto const kind = cable_kind(cable.kind);
-    if (!kind) return run;
-    run.conductors = unused(kind->colors);
-    if (kind->ground) run.conductors.push_back(made("bare", ConductorJob::ground));
-    return run;
+// Of a [[cable]], which carries no circuit.
+void lay_unused(CableRun& cable, CableKind const* kind) {
+    if (!kind) return;
+    cable.conductors = unused(kind->colors);
+    if (kind->ground) cable.conductors.push_back(made("bare", ConductorJob::ground));
 }
 } // namespace
 
-std::vector<CableRun> cable_runs(Job const& job, CodeBook const& book) {
-    Pieces const pieces(job, book);
-    std::vector<CableRun> runs;
-    for (Circuit const& c : job.circuits) {
-        Circuit const* p = partner(job, c);
-        if (p && p < &c) continue; // stands at its first member
-        if (c.use == "spare" && run_of(job, c).empty()) continue;
-        auto const home = pieces.home(c, p);
-        runs.push_back(home);
-        pieces.add_rest(runs, c, home);
-        if (p) pieces.add_rest(runs, *p, home);
+std::vector<CableRun> cable_runs(Building const& building, CodeBook const& book) {
+    std::vector<CableRun> cables;
+    std::size_t home = 0; // of the circuits whose pieces follow
+    for (Run const& run : building.runs) {
+        CableRun cable = ends_of(run);
+        if (run.carries.empty()) {
+            lay_unused(cable, run.piece.kind);
+        } else {
+            wire(cable, run, book);
+            if (run.is_home_run()) home = cables.size();
+            Circuit const& c = *run.carries.front();
+            if (run.segment > 0)
+                cable.note =
+                    change(hot_of(run.segment == 1 ? cables[home] : cables.back(), c.mark), hot_of(cable, c.mark), c);
+        }
+        cables.push_back(std::move(cable));
     }
-    for (Cable const& cable : job.cables) runs.push_back(other_cable(cable));
-    return runs;
-}
-
-std::string hot_color(Job const& job, CodeBook const& book, Circuit const& c) {
-    Circuit const* p = partner(job, c);
-    bool const second = p && p < &c;
-    return hot_of(Pieces(job, book).home(second ? *p : c, second ? &c : p), c.mark);
+    return cables;
 }
 
 } // namespace legwork

@@ -4,8 +4,8 @@
 // Each cable of the job, piece by piece, with the job of every conductor in it and the tape it needs.
 #pragma once
 
+#include "building/building.h"
 #include "codebook/code_book.h"
-#include "job/job.h"
 
 #include <optional>
 #include <string>
@@ -33,6 +33,7 @@ struct Conductor {
 };
 
 struct CableRun {
+    Run const* of = nullptr;           // the run of the building that it wires
     std::string mark;                  // "K1", "K1+K2", or the mark of a [[cable]]
     std::vector<std::string> circuits; // whose wires are in it, in the file's order; empty for a [[cable]]
     int segment = 0;                   // 0: the home run
@@ -43,24 +44,17 @@ struct CableRun {
     std::vector<Conductor> conductors;          // insulated in the cable's order, then the ground; empty when not known
     int missing_hots = 0, missing_neutrals = 0; // conductors that the circuits need and the cable lacks
     std::string note; // what changes at the box where this piece begins ("red becomes black"); mostly empty
+    bool is_only_of(Circuit const& c) const { return of->carries.size() == 1 && of->carries.front() == &c; }
 };
 
 // In the file's order: circuits (a pair once, at its first member: the shared home run, then the rest of the first,
 // then of the second) segment by segment, then the [[cable]]s. A spare breaker without a cable has none. On DC the
 // positive is the hot and the negative the neutral, as made: no code's re-marking is applied to it. An
 // extra-low-voltage kind on an AC circuit carries nothing: its conductors are spare.
-std::vector<CableRun> cable_runs(Job const& job, CodeBook const& book);
+std::vector<CableRun> cable_runs(Building const& building, CodeBook const& book);
 
-// The colour that is this circuit's hot in its home run; empty when the cable is not known.
-std::string hot_color(Job const& job, CodeBook const& book, Circuit const& c);
 // True when what is on the circuit uses a neutral: one pole; two poles with 120 V outlets or 14- types; with no outlet
 // listed a range or dryer by its use; `third = "neutral"`; a feeder.
-bool needs_neutral(Job const& job, Circuit const& c);
-// Its pieces from the panel outward. Of a pair the first is the shared home run, whichever member says it.
-std::vector<Segment> run_of(Job const& job, Circuit const& c);
-Wiring wiring_of(Job const& job, Circuit const& c); // conduit when it or its partner says so
-// The smallest wire of the run; nothing when a segment's cable is not known or carries no power.
-std::optional<Gauge> smallest_gauge(Circuit const& c);
-std::optional<Gauge> smallest_gauge(Job const& job, Circuit const& c); // the shared home run of a pair included
+bool needs_neutral(Circuit const& c);
 
 } // namespace legwork

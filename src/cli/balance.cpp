@@ -13,10 +13,10 @@
 #include "cli/save_edits.h"
 #include "cli/session.h"
 #include "cli/words.h"
-#include "job/problem.h"
-#include "job/shell.h"
+#include "units/shell.h"
 #include "rules/check.h"
 #include "sheet/common.h"
+#include "toml/problem.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
@@ -49,13 +49,13 @@ bool has_room(Plan const& plan) {
 }
 
 void tell(Session const& s, Plan const& plan, Saved const& saved, Streams& streams) {
-    for (PanelPlan const& p : plan.panels) print_panel_plan(s.job, p, streams);
+    for (PanelPlan const& p : plan.panels) print_panel_plan(s.building, p, streams);
     if (!saved.before.empty())
         streams.out << fmt::format("wrote {} ({})\nthe old file is {}\n", fit_to_print(saved.file),
                                    counted(saved.changes, "space"), fit_to_print(saved.before));
     else if (saved.asked)
         streams.out << "Nothing to write: the file has these spaces already.\n";
-    else if (has_room(plan) && !spaces_to_save(s.job, plan).empty())
+    else if (has_room(plan) && !spaces_to_save(s.building, plan).empty())
         streams.out << "The file is unchanged; --write puts these spaces into it.\n";
 }
 
@@ -79,12 +79,12 @@ int run(Options const& options, Streams& streams) {
     auto opened = open_job(options.file, to_judge(options.seconds));
     if (!opened.session) return tell_problems(opened.problems, options.json, streams), exit_not_understood;
     auto& s = *opened.session;
-    auto const plan = balance(s.job, {options.best, options.moves, left_until(stop)});
-    require_sound(s.job, plan, false);
+    auto const plan = balance(s.building, {options.best, options.moves, left_until(stop)});
+    require_sound(s.building, plan, false);
     Saved saved;
     if (options.write && has_room(plan)) saved = save_spaces(s, plan);
     if (options.json)
-        write_plan_json(s.job, plan, saved, streams);
+        write_plan_json(s.building, plan, saved, streams);
     else
         tell(s, plan, saved, streams);
     // What stands in the file now: after --write, the file as written.
@@ -92,7 +92,7 @@ int run(Options const& options, Streams& streams) {
     auto const status = error_exit(judged);
     if (!options.json) {
         streams.out << fmt::format(
-            "{} ({}): {}{}.\n", shown_file(s.file), s.job.code, counts(judged.findings),
+            "{} ({}): {}{}.\n", shown_file(s.file), s.building.code, counts(judged.findings),
             status == exit_done ? "" : fmt::format("; legwork check {} lists them", shell_file(s.file)));
         streams.out << in_lines(caution(), 100, 0) << '\n';
     }

@@ -13,7 +13,7 @@
 #include "cli/session.h"
 #include "cli/verdict_list.h"
 #include "cli/vocabulary.h"
-#include "job/near.h"
+#include "toml/near.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
@@ -73,11 +73,11 @@ Shown shown(Options const& options) {
 }
 
 int propose(Session const& s, Options const& options, Streams& streams) {
-    auto const proposed = proposals(s.job, s.plan, *s.book);
+    auto const proposed = proposals(s.building, s.plan, *s.book);
     Saved saved;
     if (options.write) saved = save_sizes(s, proposed);
     if (options.json)
-        write_proposals_json(s.job, proposed, saved, streams);
+        write_proposals_json(s.building, proposed, saved, streams);
     else
         list_proposals(s, proposed, saved, streams);
     return error_exit(saved.now ? *saved.now : s); // of what stands in the file now

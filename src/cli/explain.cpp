@@ -10,8 +10,8 @@
 #include "cli/words.h"
 #include "codebook/cite.h"
 #include "codebook/sections.h"
-#include "job/near.h"
 #include "rules/check.h"
+#include "toml/near.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>

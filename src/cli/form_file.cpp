@@ -4,9 +4,9 @@
 #include "cli/form_file.h"
 
 #include "cli/share.h"
-#include "job/near.h"
 #include "output/files.h"
 #include "sheet/sheets.h"
+#include "toml/near.h"
 #include "units/failure.h"
 
 #include <fmt/format.h>

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "cli/json.h"
+#include "cli/place.h"
 
 #include "cli/form_file.h"
 #include "cli/json_values.h"
@@ -17,10 +18,10 @@ namespace legwork {
 
 namespace {
 
-std::string panel_of_finding(Job const& job, Finding const& f) {
+std::string panel_of_finding(Building const& building, Finding const& f) {
     if (!f.where.panel.empty() || f.where.circuits.empty()) return f.where.panel;
-    auto const* c = circuit_of(job, f.where.circuits.front());
-    return c ? c->panel : "";
+    auto const* c = circuit_named(building, f.where.circuits.front());
+    return c && c->panel ? c->panel->name : "";
 }
 
 Json finding_json(Session const& s, Finding const& f) {
@@ -32,7 +33,7 @@ Json finding_json(Session const& s, Finding const& f) {
         reference.clear();
     Json made{{"rule", f.rule},
               {"severity", name(f.severity)},
-              {"panel", text_or_null(panel_of_finding(s.job, f))},
+              {"panel", text_or_null(panel_of_finding(s.building, f))},
               {"circuits", f.where.circuits},
               {"line", number_or_null(place.line)},
               {"column", number_or_null(place.column)},
@@ -79,9 +80,9 @@ Json situation_json(SituationLoad const& s) {
             {"neutral_a", s.neutral_a}};
 }
 
-Json panel_json(Job const& job, PanelPlan const& p) {
-    auto const* panel = panel_of(job, p.panel);
-    auto const sources = panel ? feeds(job, *panel) : std::vector<Feed>{};
+Json panel_json(Building const& building, PanelPlan const& p) {
+    auto const* panel = panel_named(building, p.panel);
+    auto const sources = panel ? panel->feeds : std::vector<Feed>{};
     auto names = Json::array();
     for (Feed const& f : sources)
         if (!f.source.empty()) names.push_back(f.source);
@@ -222,8 +223,8 @@ void write_findings_json(Session const& s, Shown const& shown, Streams& streams)
     auto standing = Json::array(), accepted = Json::array();
     for (Finding const& f : s.findings)
         if (is_shown(shown, f)) (f.accepted ? accepted : standing).push_back(finding_json(s, f));
-    Json made{{"job", s.job.name},
-              {"code", s.job.code},
+    Json made{{"job", s.building.name},
+              {"code", s.building.code},
               {"errors", count(s.findings, Severity::error)},
               {"warnings", count(s.findings, Severity::warning)},
               {"notes", count(s.findings, Severity::note)},
@@ -235,20 +236,21 @@ void write_findings_json(Session const& s, Shown const& shown, Streams& streams)
 }
 
 void write_measure_json(Session const& s, Streams& streams) {
-    write({{"job", s.job.name},
-           {"code", s.job.code},
+    write({{"job", s.building.name},
+           {"code", s.building.code},
            {"measure", list(measure_items(s), [&](MeasureItem const& i) { return measure_json(s, i); })}},
           streams);
 }
 
-void write_plan_json(Job const& job, Plan const& plan, Saved const& saved, Streams& streams) {
-    Json made{{"job", job.name}, {"panels", list(plan.panels, [&](PanelPlan const& p) { return panel_json(job, p); })}};
+void write_plan_json(Building const& building, Plan const& plan, Saved const& saved, Streams& streams) {
+    Json made{{"job", building.name},
+              {"panels", list(plan.panels, [&](PanelPlan const& p) { return panel_json(building, p); })}};
     if (!saved.before.empty()) made["written"] = {{"path", saved.file}, {"before", saved.before}};
     write(made, streams);
 }
 
-void write_files_json(Job const& job, std::vector<WrittenFile> const& files, Streams& streams) {
-    write({{"job", job.name}, {"files", list(files, file_json)}}, streams);
+void write_files_json(Building const& building, std::vector<WrittenFile> const& files, Streams& streams) {
+    write({{"job", building.name}, {"files", list(files, file_json)}}, streams);
 }
 
 void write_forms_json(std::vector<Form> const& forms, Streams& streams) {

@@ -23,11 +23,12 @@ void write_problems_json(FileProblems const& found, Streams& streams);
 // Counts are of the whole job; where only a part is shown, `filter` says which.
 void write_findings_json(Session const& session, Shown const& shown, Streams& streams);
 void write_measure_json(Session const& session, Streams& streams);
-void write_proposals_json(Job const& job, std::vector<Proposal> const& proposed, Saved const& saved, Streams& streams);
-void write_load_json(Job const& job, PanelLoad const& load, Streams& streams);
-void write_more_json(Job const& job, ToldCircuit const& told, JobWithMore const& more, Streams& streams);
-void write_plan_json(Job const& job, Plan const& plan, Saved const& saved, Streams& streams);
-void write_files_json(Job const& job, std::vector<WrittenFile> const& files, Streams& streams);
+void write_proposals_json(Building const& building, std::vector<Proposal> const& proposed, Saved const& saved,
+                          Streams& streams);
+void write_load_json(Building const& building, PanelLoad const& load, Streams& streams);
+void write_more_json(Building const& building, ToldCircuit const& told, WithMore const& more, Streams& streams);
+void write_plan_json(Building const& building, Plan const& plan, Saved const& saved, Streams& streams);
+void write_files_json(Building const& building, std::vector<WrittenFile> const& files, Streams& streams);
 void write_forms_json(std::vector<Form> const& forms, Streams& streams);
 void write_table_names_json(Streams& streams);
 void write_table_json(CodeTable const& table, Streams& streams);

@@ -2,11 +2,12 @@
 // SPDX-License-Identifier: MIT
 
 #include "cli/listing.h"
+#include "cli/place.h"
 
 #include "cli/words.h"
-#include "job/problem.h"
 #include "rules/check.h"
 #include "sheet/common.h"
+#include "toml/problem.h"
 
 #include <fmt/format.h>
 
@@ -81,7 +82,7 @@ std::string counts(Findings const& findings) {
 
 void list_findings(Session const& s, Shown const& shown, Streams& streams) {
     for (FindingGroup const& g : finding_groups(s, shown)) list_group(s, g, streams);
-    streams.out << fmt::format("{} ({}): {}.\n", shown_file(s.file), s.job.code, counts(s.findings));
+    streams.out << fmt::format("{} ({}): {}.\n", shown_file(s.file), s.building.code, counts(s.findings));
     tell_part(s, shown, streams);
     if (!s.findings.empty()) streams.out << "legwork explain RULE tells more of the rule in [ ].\n";
     streams.out << '\n' << in_lines(caution(), kWidth, 0) << '\n';

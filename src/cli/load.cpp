@@ -7,8 +7,8 @@
 #include "cli/json.h"
 #include "cli/load_text.h"
 #include "cli/session.h"
-#include "job/near.h"
 #include "reckon/added_circuit.h"
+#include "toml/near.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
@@ -41,29 +41,29 @@ int refuse(std::string const& file, Refused const& r, Options const& options, St
     return exit_not_understood;
 }
 
-Panel const* asked_panel(Job const& job, Options const& options) {
-    return options.panel.empty() ? service_panel(job) : panel_of(job, options.panel);
+Panel const* asked_panel(Building const& building, Options const& options) {
+    return options.panel.empty() ? service_panel(building) : panel_named(building, options.panel);
 }
 
-Refused no_panel(Job const& job, Options const& options) {
+Refused no_panel(Building const& building, Options const& options) {
     if (options.panel.empty())
         return {"no panel of this job is on AC, and the code reckons the load of AC services and feeders",
                 "a DC panel's load is what its situations add up to: legwork balance"};
     std::vector<std::string> names;
-    for (Panel const& p : job.panels) names.push_back(p.name);
+    for (Panel const& p : building.panels) names.push_back(p.name);
     return {fmt::format("there is no panel \"{}\"", options.panel),
             did_you_mean(options.panel, names, "name a panel of the job")};
 }
 
 int answer(Session const& s, Panel const& panel, std::optional<LoadMethod> method, Options const& options,
            Streams& streams) {
-    auto const told = told_circuit(options.add, s.job, *s.book, panel);
+    auto const told = told_circuit(options.add, s.building, *s.book, panel);
     if (!told.circuit) return refuse("", {fmt::format("--add: {}", told.why), told.fix}, options, streams);
-    auto const more = with_more(s.job, s.plan, *s.book, *told.circuit, method);
+    auto const more = with_more(s.building, s.plan, *s.book, *told.circuit, method);
     auto const& own = more.panels.front().after;
     if (method && !own.load) return refuse(s.file, {own.why, own.fix}, options, streams);
     if (options.json)
-        write_more_json(s.job, told, more, streams);
+        write_more_json(s.building, told, more, streams);
     else
         tell_more(s, told, more, streams);
     return more.fits == false ? exit_error_finding : error_exit(s);
@@ -73,14 +73,14 @@ int run(Options const& options, Streams& streams) {
     auto const opened = open_job(options.file);
     if (!opened.session) return tell_problems(opened.problems, options.json, streams), exit_not_understood;
     auto const& s = *opened.session;
-    Panel const* panel = asked_panel(s.job, options);
-    if (!panel) return refuse(s.file, no_panel(s.job, options), options, streams);
+    Panel const* panel = asked_panel(s.building, options);
+    if (!panel) return refuse(s.file, no_panel(s.building, options), options, streams);
     auto const method = options.method.empty() ? std::nullopt : load_method(options.method);
     if (!options.add.empty()) return answer(s, *panel, method, options, streams);
-    auto const load = panel_load(s.job, s.plan, *s.book, *panel, method);
+    auto const load = panel_load(s.building, s.plan, *s.book, *panel, method);
     if (!load.load) return refuse(s.file, {load.why, load.fix}, options, streams);
     if (options.json)
-        write_load_json(s.job, load, streams);
+        write_load_json(s.building, load, streams);
     else
         tell_load(s, load, streams);
     return error_exit(s);

@@ -62,36 +62,36 @@ Json load_json(PanelLoad const& p) {
             {"notes", load.notes}};
 }
 
-Json with_job(Job const& job, Json made) {
-    Json all{{"job", job.name}, {"code", job.code}};
+Json with_job(Building const& building, Json made) {
+    Json all{{"job", building.name}, {"code", building.code}};
     all.update(made);
     return all;
 }
 } // namespace
 
-void write_load_json(Job const& job, PanelLoad const& load, Streams& streams) {
-    write(with_job(job, load_json(load)), streams);
+void write_load_json(Building const& building, PanelLoad const& load, Streams& streams) {
+    write(with_job(building, load_json(load)), streams);
 }
 
-void write_more_json(Job const& job, ToldCircuit const& told, JobWithMore const& more, Streams& streams) {
+void write_more_json(Building const& building, ToldCircuit const& told, WithMore const& more, Streams& streams) {
     auto const& c = *told.circuit;
     auto const panel_json = [](PanelWithMore const& p) {
         return Json{{"panel", p.after.panel->name},  {"fits", or_null(p.fits)},
                     {"more_va", p.more_va},          {"decides", p.grew ? step_json(*p.grew) : Json(nullptr)},
                     {"before", load_json(p.before)}, {"after", load_json(p.after)}};
     };
-    write(with_job(job, {{"added",
-                          {{"mark", c.mark},
-                           {"name", c.name},
-                           {"use", c.use},
-                           {"panel", c.panel},
-                           {"poles", c.poles},
-                           {"breaker_a", amps_or_null(c.breaker)},
-                           {"load_va", c.load ? Json(whole_va(*c.load)) : Json(nullptr)},
-                           {"taken", told.taken}}},
-                         {"fits", or_null(more.fits)},
-                         {"no_space", text_or_null(more.no_space)},
-                         {"panels", list(more.panels, panel_json)}}),
+    write(with_job(building, {{"added",
+                               {{"mark", c.mark},
+                                {"name", c.name},
+                                {"use", c.use->name},
+                                {"panel", c.panel->name},
+                                {"poles", c.poles},
+                                {"breaker_a", amps_or_null(c.breaker)},
+                                {"load_va", c.load ? Json(whole_va(*c.load)) : Json(nullptr)},
+                                {"taken", told.taken}}},
+                              {"fits", or_null(more.fits)},
+                              {"no_space", text_or_null(more.no_space)},
+                              {"panels", list(more.panels, panel_json)}}),
           streams);
 }
 

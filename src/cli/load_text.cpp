@@ -4,8 +4,8 @@
 #include "cli/load_text.h"
 
 #include "cli/words.h"
-#include "job/problem.h"
 #include "sheet/common.h"
+#include "toml/problem.h"
 #include "units/text.h"
 
 #include <fmt/format.h>
@@ -105,8 +105,8 @@ void tell_calculation(PanelLoad const& p, Streams& streams) {
 }
 
 void tell_head(Session const& s, Streams& streams) {
-    streams.out << fmt::format("{} ({})\n", s.job.name.empty() ? shown_file(s.file) : fit_to_print(s.job.name),
-                               s.job.code);
+    streams.out << fmt::format(
+        "{} ({})\n", s.building.name.empty() ? shown_file(s.file) : fit_to_print(s.building.name), s.building.code);
 }
 
 std::string_view name_of(PanelLoad const& p) { return name(p.load->method); }
@@ -117,7 +117,7 @@ std::string answer(std::optional<bool> fits, bool all_at_once) {
 }
 
 // Not fitting before not known, else the last: the service.
-PanelWithMore const& deciding(JobWithMore const& more) {
+PanelWithMore const& deciding(WithMore const& more) {
     for (auto const wanted : {std::optional<bool>(false), std::optional<bool>()}) {
         auto const at = std::ranges::find(more.panels, wanted, &PanelWithMore::fits);
         if (at != more.panels.end()) return *at;
@@ -148,11 +148,11 @@ void tell_load(Session const& session, PanelLoad const& load, Streams& streams) 
     streams.out << in_lines(caution(), kWidth, 0) << '\n';
 }
 
-void tell_more(Session const& session, ToldCircuit const& told, JobWithMore const& more, Streams& streams) {
+void tell_more(Session const& session, ToldCircuit const& told, WithMore const& more, Streams& streams) {
     auto const& c = *told.circuit;
     auto const& p = deciding(more);
     tell_head(session, streams);
-    streams.out << in_lines(fmt::format("Can this be added to panel \"{}\": {}? {}.", fit_to_print(c.panel),
+    streams.out << in_lines(fmt::format("Can this be added to panel \"{}\": {}? {}.", fit_to_print(c.panel->name),
                                         fit_to_print(c.name),
                                         answer(more.fits, p.after.load && p.after.load->all_at_once)),
                             kWidth, 4)

@@ -4,9 +4,9 @@
 #include "cli/measure_list.h"
 
 #include "cli/words.h"
-#include "job/problem.h"
-#include "job/shell.h"
+#include "units/shell.h"
 #include "sheet/common.h"
+#include "toml/problem.h"
 
 #include <fmt/format.h>
 
@@ -38,22 +38,21 @@ std::string or_else(std::string_view text, std::string_view otherwise) {
 MeasureItem item(Session const& s, ToMeasure const& m) {
     MeasureItem made{m, {}, "", "", "", "", "", "", ""};
     for (Spot const spot : filed_spots(s, m)) made.spaces.push_back(text(spot));
-    if (auto const* c = m.thing == Thing::circuit ? circuit_of(s.job, m.id) : nullptr) {
+    if (auto const* c = m.thing == Thing::circuit ? circuit_named(s.building, m.id) : nullptr) {
         made.name = c->name;
         made.room = c->room;
     }
-    auto const cable = std::ranges::find(s.job.cables, m.id, &Cable::mark);
-    if (m.thing == Thing::cable && cable != s.job.cables.end()) made.name = cable->name;
+    if (auto const* cable = m.thing == Thing::cable ? cable_named(s.building, m.id) : nullptr) made.name = cable->name;
     made.what = or_else(m.how.what, m.key);
     made.how = or_else(m.how.how, "look it up on the spot");
     made.with = or_else(m.how.with, "your eyes");
-    made.blank = in_units(or_else(m.how.blank, "____________"), s.job.units);
+    made.blank = in_units(or_else(m.how.blank, "____________"), s.building.units);
     made.decides = m.how.decides;
     return made;
 }
 
-std::ptrdiff_t panel_number(Job const& job, std::string const& panel) {
-    return std::ranges::find(job.panels, panel, &Panel::name) - job.panels.begin();
+std::ptrdiff_t panel_number(Building const& building, std::string const& panel) {
+    return std::ranges::find(building.panels, panel, &Panel::name) - building.panels.begin();
 }
 
 std::string_view heading(Station at) {
@@ -116,9 +115,9 @@ void under(std::string const& words, char with, Streams& streams) {
 }
 
 void list_head(Session const& s, Streams& streams) {
-    auto title = "Go and measure: " + or_else(s.job.name, shown_file(s.file));
-    if (!s.job.revision.empty()) title += ", revision " + s.job.revision;
-    title += ", " + s.job.code;
+    auto title = "Go and measure: " + or_else(s.building.name, shown_file(s.file));
+    if (!s.building.revision.empty()) title += ", revision " + s.building.revision;
+    title += ", " + s.building.code;
     streams.out << in_lines(fit_to_print(title), kWidth, 4) << "\n\n"
                 << in_lines(caution(), kWidth, 0) << "\n\n"
                 << in_lines("Handles, labels, nameplates, receptacles and lengths are read with every cover on: do "
@@ -131,12 +130,12 @@ void list_head(Session const& s, Streams& streams) {
 
 std::vector<MeasureItem> measure_items(Session const& s) {
     std::vector<MeasureItem> items;
-    for (ToMeasure const& m : to_measure({s.job, s.plan, *s.book})) items.push_back(item(s, m));
+    for (ToMeasure const& m : to_measure({s.building, s.plan, *s.book})) items.push_back(item(s, m));
     auto const walk = [&](MeasureItem const& i) {
         auto const spots = filed_spots(s, i.of);
         bool const by_space = i.of.how.at == Station::panel && i.of.thing == Thing::circuit;
         int const first = by_space ? (spots.empty() ? std::numeric_limits<int>::max() : spots.front().space) : 0;
-        return std::tuple(panel_number(s.job, i.of.panel), i.of.how.at, first);
+        return std::tuple(panel_number(s.building, i.of.panel), i.of.how.at, first);
     };
     std::ranges::stable_sort(items, {}, walk);
     return items;

@@ -7,7 +7,7 @@
 #include "cli/problems.h"
 #include "cli/share.h"
 #include "cli/words.h"
-#include "job/shell.h"
+#include "units/shell.h"
 #include "output/files.h"
 #include "units/failure.h"
 

@@ -51,10 +51,10 @@ bool is_plain(std::string const& path, OldSheets& found) {
 
 } // namespace
 
-std::string job_mark(Job const& job, std::string const& file) {
-    auto const name = !job.name.empty() ? "name " + job.name
-                      : file == "-"     ? ""
-                                        : "file " + fs::path(file).filename().string();
+std::string job_mark(Building const& building, std::string const& file) {
+    auto const name = !building.name.empty() ? "name " + building.name
+                      : file == "-"          ? ""
+                                             : "file " + fs::path(file).filename().string();
     return name.empty() ? "" : fmt::format("legwork-job-{:016x}", digest(name));
 }
 

@@ -4,7 +4,7 @@
 // Sheets of earlier prints that still lie in the folder: whoever finds them on the wall must not take them for today's.
 #pragma once
 
-#include "job/job.h"
+#include "building/building.h"
 
 #include <set>
 #include <string>
@@ -14,7 +14,7 @@ namespace legwork {
 
 // What every sheet of a job carries inside, so that it is known again: made of the job's name or, when it has none, of
 // its file's. Empty for a job without either. Two files that give their job one name are one job.
-std::string job_mark(Job const& job, std::string const& file);
+std::string job_mark(Building const& building, std::string const& file);
 
 struct OldSheets {
     std::vector<std::string> beyond;  // pages of an earlier, longer print that now belong to nothing

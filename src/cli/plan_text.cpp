@@ -5,8 +5,8 @@
 
 #include "cli/space_table.h"
 #include "cli/words.h"
-#include "job/problem.h"
 #include "panel/feeds.h"
+#include "toml/problem.h"
 #include "units/text.h"
 
 #include <fmt/format.h>
@@ -96,9 +96,9 @@ void print_moves(PanelPlan const& plan, std::ostream& out) {
     }
 }
 
-std::string sources(Job const& job, Panel const& panel) {
+std::string sources(Panel const& panel) {
     std::vector<std::string> words;
-    for (Feed const& f : feeds(job, panel))
+    for (Feed const& f : panel.feeds)
         words.push_back(f.source.empty() ? std::string(name(f.kind))
                                          : fmt::format("{} ({})", fit_to_print(f.source), name(f.kind)));
     return joined(words, " or ");
@@ -106,16 +106,16 @@ std::string sources(Job const& job, Panel const& panel) {
 
 } // namespace
 
-void print_panel_plan(Job const& job, PanelPlan const& plan, Streams& streams) {
-    auto const* panel = panel_of(job, plan.panel);
+void print_panel_plan(Building const& building, PanelPlan const& plan, Streams& streams) {
+    auto const* panel = panel_named(building, plan.panel);
     if (!panel) return;
-    streams.out << fmt::format("{}: {} spaces, {}{}\n", fit_to_print(panel->name), panel->spaces, sources(job, *panel),
+    streams.out << fmt::format("{}: {} spaces, {}{}\n", fit_to_print(panel->name), panel->spaces, sources(*panel),
                                panel->main ? ", main " + text(*panel->main) : "");
     if (!plan.why.empty()) {
         streams.out << "  " << in_lines("No plan: " + fit_to_print(plan.why), 100, 2, 2) << "\n\n";
         return;
     }
-    print_space_table(job, *panel, plan, streams.out);
+    print_space_table(building, *panel, plan, streams.out);
     print_situations(plan, streams.out);
     print_tradeoff(plan, streams.out);
     print_proof(plan, streams.out);

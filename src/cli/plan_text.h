@@ -11,6 +11,6 @@ namespace legwork {
 
 // The spaces as they face each other, the legs of each situation as bars, what moves would buy, the proof, and the
 // moves.
-void print_panel_plan(Job const& job, PanelPlan const& plan, Streams& streams);
+void print_panel_plan(Building const& building, PanelPlan const& plan, Streams& streams);
 
 } // namespace legwork

@@ -10,12 +10,12 @@
 #include "cli/session.h"
 #include "cli/sheet_files.h"
 #include "cli/words.h"
-#include "job/near.h"
-#include "job/problem.h"
-#include "job/shell.h"
+#include "units/shell.h"
 #include "rules/check.h"
 #include "sheet/common.h"
 #include "sheet/sheets.h"
+#include "toml/near.h"
+#include "toml/problem.h"
 #include "units/failure.h"
 
 #include <CLI/CLI.hpp>
@@ -87,7 +87,7 @@ void tell_files(Session const& s, std::vector<WrittenFile> const& files, Streams
     for (WrittenFile const& f : files)
         streams.out << fmt::format("wrote {}{}\n", fit_to_print(f.path),
                                    f.format == "pdf" ? fmt::format(" ({})", counted(f.pages, "page")) : "");
-    streams.out << fmt::format("\n{} ({}): {}.\n", shown_file(s.file), s.job.code, counts(s.findings));
+    streams.out << fmt::format("\n{} ({}): {}.\n", shown_file(s.file), s.building.code, counts(s.findings));
     if (error_exit(s) != exit_done)
         streams.out << fmt::format("The sheets carry the band DRAFT; legwork check {} says what to put right.\n",
                                    shell_file(s.file));
@@ -127,7 +127,7 @@ int run(Options const& options, Streams& streams) {
     auto formats = options.formats.empty() ? std::vector<std::string>{"pdf", "svg"} : options.formats;
     auto const written = write_sheets(s, ordered.sheets, formats, options.out_folder);
     if (options.json)
-        write_files_json(s.job, written.files, streams);
+        write_files_json(s.building, written.files, streams);
     else
         tell_files(s, written.files, streams);
     tell_empty(options, written.files, streams);

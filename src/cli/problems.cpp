@@ -5,7 +5,7 @@
 
 #include "cli/json.h"
 #include "cli/words.h"
-#include "job/problem.h"
+#include "toml/problem.h"
 
 #include <fmt/format.h>
 

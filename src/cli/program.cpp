@@ -4,7 +4,7 @@
 #include "cli/program.h"
 
 #include "cli/problems.h"
-#include "job/near.h"
+#include "toml/near.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>

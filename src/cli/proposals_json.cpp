@@ -33,8 +33,9 @@ Json proposal_json(Proposal const& p) {
 
 } // namespace
 
-void write_proposals_json(Job const& job, std::vector<Proposal> const& proposed, Saved const& saved, Streams& streams) {
-    Json made{{"job", job.name}, {"code", job.code}, {"proposals", list(proposed, proposal_json)}};
+void write_proposals_json(Building const& building, std::vector<Proposal> const& proposed, Saved const& saved,
+                          Streams& streams) {
+    Json made{{"job", building.name}, {"code", building.code}, {"proposals", list(proposed, proposal_json)}};
     if (!saved.before.empty()) made["written"] = {{"path", saved.file}, {"before", saved.before}};
     write(made, streams);
 }

@@ -4,9 +4,9 @@
 #include "cli/proposals_text.h"
 
 #include "cli/words.h"
-#include "job/problem.h"
 #include "reckon/say.h"
 #include "sheet/common.h"
+#include "toml/problem.h"
 #include "units/text.h"
 
 #include <fmt/format.h>
@@ -27,7 +27,7 @@ std::string sizes(Proposal const& p) {
 }
 
 void list_one(Session const& s, Proposal const& p, Streams& streams) {
-    auto const* circuit = circuit_of(s.job, p.circuit);
+    auto const* circuit = circuit_named(s.building, p.circuit);
     streams.out << fmt::format("{}{}: {}\n", p.circuit,
                                !circuit || circuit->name.empty() ? "" : ", " + fit_to_print(circuit->name), sizes(p));
     for (Step const& step : p.steps) {

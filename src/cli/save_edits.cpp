@@ -14,11 +14,11 @@
 
 namespace legwork {
 
-std::vector<Edit> spaces_to_save(Job const& job, Plan const& plan) {
+std::vector<Edit> spaces_to_save(Building const& building, Plan const& plan) {
     std::vector<Edit> edits;
     for (PanelPlan const& panel : plan.panels)
         for (Placement const& p : panel.placements) {
-            auto const* c = circuit_of(job, p.circuit);
+            auto const* c = circuit_named(building, p.circuit);
             if (!c || p.slots.empty() || c->space == p.slots.front()) continue;
             auto const at = p.slots.front();
             edits.push_back({p.circuit, "space", at.half ? '"' + text(at) + '"' : text(at)});
@@ -56,7 +56,7 @@ Saved save_edits(Session const& session, std::vector<Edit> const& edits, std::st
 }
 
 Saved save_spaces(Session const& session, Plan const& plan) {
-    return save_edits(session, spaces_to_save(session.job, plan), "spaces");
+    return save_edits(session, spaces_to_save(session.building, plan), "spaces");
 }
 
 Saved save_sizes(Session const& session, std::vector<Proposal> const& proposed) {

@@ -23,7 +23,7 @@ struct Saved {
 };
 
 // The values that differ from the file's, as TOML: 7 for a full space, "7b" in quotes for a half.
-std::vector<Edit> spaces_to_save(Job const& job, Plan const& plan);
+std::vector<Edit> spaces_to_save(Building const& building, Plan const& plan);
 
 // `what` as in "cannot put the spaces into it". Throws Failure when it cannot be written, or when the file was changed
 // since it was read.

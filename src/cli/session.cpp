@@ -4,6 +4,7 @@
 #include "cli/session.h"
 
 #include "balance/balance.h"
+#include "building/resolve.h"
 #include "cli/form_file.h"
 #include "cli/share.h"
 #include "cli/vocabulary.h"
@@ -24,13 +25,13 @@ Opened refused(std::string const& file, std::string message, std::string fix) {
 }
 
 Judgement judge(Session const& s) {
-    return check(s.job, s.plan, *s.book, printed_words(s.job, s.plan, default_form("directory"), *s.fonts));
+    return check(s.building, s.plan, *s.book, printed_words(s.building, s.plan, default_form("directory"), *s.fonts));
 }
 
 } // namespace
 
-void require_sound(Job const& job, Plan const& plan, bool filed) {
-    auto const faults = recheck(job, plan, filed);
+void require_sound(Building const& building, Plan const& plan, bool filed) {
+    auto const faults = recheck(building, plan, filed);
     if (!faults.empty())
         throw Failure(
             "legwork's own plan does not add up, so nothing of it is shown; please report this with the job file: " +
@@ -44,13 +45,13 @@ Opened open_job(std::string const& file, std::string bytes, std::optional<double
     Session s;
     s.file = file;
     s.bytes = std::move(bytes);
-    s.job = std::move(*read.job);
+    s.building = resolve(*read.job);
     s.places = std::move(read.places);
-    s.book = code_book(s.job.code);
-    if (!s.book) throw Failure("there is no code book for " + s.job.code);
+    s.book = code_book(s.building.code);
+    if (!s.book) throw Failure("there is no code book for " + s.building.code);
     s.seconds = seconds;
-    s.plan = as_filed(s.job, seconds);
-    require_sound(s.job, s.plan, true);
+    s.plan = as_filed(s.building, seconds);
+    require_sound(s.building, s.plan, true);
     s.fonts = fonts ? std::move(fonts) : std::make_shared<Fonts const>(share_folder("fonts"));
     auto judgement = judge(s);
     s.findings = std::move(judgement.findings);

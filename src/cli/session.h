@@ -1,10 +1,12 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// The one place where the data flows: bytes -> job -> plan as filed -> findings. Commands only show what it holds.
+// The one place where the data flows: bytes -> job as typed -> building -> plan as filed -> findings. Commands only
+// show what it holds.
 #pragma once
 
 #include "balance/plan.h"
+#include "building/building.h"
 #include "cli/problems.h"
 #include "codebook/code_book.h"
 #include "draw/draw.h"
@@ -25,7 +27,7 @@ inline constexpr std::size_t kLargestJob = 1024 * 1024;
 struct Session {
     std::string file;  // as typed
     std::string bytes; // as read
-    Job job;
+    Building building;
     Places places;
     CodeBook const* book = nullptr;
     Plan plan;                     // the panels as the file has them, rechecked
@@ -47,7 +49,7 @@ Opened open_job(std::string const& file, std::string bytes, std::optional<double
                 std::shared_ptr<Fonts const> fonts = nullptr);
 
 // Throws Failure when the plan does not hold: nothing of it may then be shown.
-void require_sound(Job const& job, Plan const& plan, bool filed);
+void require_sound(Building const& building, Plan const& plan, bool filed);
 
 int error_exit(Session const& session); // 1 while an error finding stands, else 0
 

@@ -44,7 +44,7 @@ std::string date_text(std::optional<Date> const& d) {
 
 void draw(Session const& s, Sheet const& sheet, std::string const& stem, std::string const& format,
           std::vector<Drawn>& drawn) {
-    auto const mark = job_mark(s.job, s.file);
+    auto const mark = job_mark(s.building, s.file);
     WrittenFile file{.sheet = sheet.name,
                      .panel = sheet.panel,
                      .format = format,
@@ -52,7 +52,7 @@ void draw(Session const& s, Sheet const& sheet, std::string const& stem, std::st
                      .page = 1,
                      .pages = static_cast<int>(sheet.pages.size())};
     if (format == "pdf") {
-        drawn.push_back({file, draw_pdf(sheet.pages, {sheet.title, date_text(s.job.date), mark}, *s.fonts)});
+        drawn.push_back({file, draw_pdf(sheet.pages, {sheet.title, date_text(s.building.date), mark}, *s.fonts)});
         return;
     }
     for (Page const& page : sheet.pages) {
@@ -64,7 +64,7 @@ void draw(Session const& s, Sheet const& sheet, std::string const& stem, std::st
 }
 
 std::vector<Sheet> compose(Session const& s, std::vector<SheetOrder> const& orders) {
-    SheetInput const input{s.job, s.plan, s.findings, *s.book, *s.fonts, s.file};
+    SheetInput const input{s.building, s.plan, s.findings, *s.book, *s.fonts, s.file};
     std::vector<Sheet> sheets;
     for (SheetOrder const& o : orders)
         for (Sheet& sheet : o.kind->compose(input, *o.form))
@@ -107,7 +107,7 @@ WrittenSheets write_sheets(Session const& s, std::vector<SheetOrder> const& orde
             if (format != "pdf")
                 find_pages_beyond(out.string(), stems[i], format, static_cast<int>(sheets[i].pages.size()), names,
                                   done.old);
-    find_gone(out.string(), job_mark(s.job, s.file), kinds, wanted, names, done.old);
+    find_gone(out.string(), job_mark(s.building, s.file), kinds, wanted, names, done.old);
     return done;
 }
 

@@ -4,9 +4,9 @@
 #include "cli/shown.h"
 
 #include "cli/words.h"
-#include "job/problem.h"
 #include "reckon/say.h"
 #include "rules/check.h"
+#include "toml/problem.h"
 
 #include <fmt/format.h>
 
@@ -18,11 +18,11 @@ namespace legwork {
 namespace {
 
 // "K1+K2" where all circuits of a finding are on one cable, empty where they are not.
-std::string one_cable(Job const& job, Finding const& f) {
+std::string one_cable(Building const& building, Finding const& f) {
     std::string one;
     for (std::string const& mark : f.where.circuits) {
-        Circuit const* c = circuit_of(job, mark);
-        auto const cable = c ? cable_mark(job, *c) : mark;
+        Circuit const* c = circuit_named(building, mark);
+        auto const cable = c ? c->cable_mark() : mark;
         if (!one.empty() && one != cable) return {};
         one = cable;
     }
@@ -34,14 +34,14 @@ std::string panel_heading(std::string const& name) { return fmt::format("Panel \
 // "K1+K2 in panel \"Main\", spaces 8 and 10: Counter, left; Counter, right"
 std::string circuit_heading(Session const& s, Circuit const& c) {
     std::vector<std::string> names, spaces;
-    for (Circuit const& each : s.job.circuits) {
-        if (cable_mark(s.job, each) != cable_mark(s.job, c)) continue;
+    for (Circuit const& each : s.building.circuits) {
+        if (each.cable_mark() != c.cable_mark()) continue;
         if (!each.name.empty()) names.push_back(each.name);
         if (Placement const* at = placement_of(s.plan, each.mark))
             for (Spot const spot : at->slots) spaces.push_back(text(spot));
     }
-    auto heading = cable_mark(s.job, c);
-    if (s.job.panels.size() > 1) heading += fmt::format(" in panel \"{}\"", c.panel);
+    auto heading = c.cable_mark();
+    if (s.building.panels.size() > 1) heading += fmt::format(" in panel \"{}\"", c.panel->name);
     if (!spaces.empty()) heading += fmt::format(", space{} {}", spaces.size() == 1 ? "" : "s", listed(spaces));
     if (!names.empty()) heading += ": " + joined(names, "; ");
     return heading;
@@ -53,17 +53,18 @@ struct Key {
     friend auto operator<=>(Key const&, Key const&) = default;
 };
 
-Key key_of(Job const& job, Finding const& f) {
+Key key_of(Building const& building, Finding const& f) {
     auto const number_of = [&](std::string const& panel) {
-        return std::ranges::find(job.panels, panel, &Panel::name) - job.panels.begin();
+        return std::ranges::find(building.panels, panel, &Panel::name) - building.panels.begin();
     };
     if (f.where.circuits.empty()) return f.where.panel.empty() ? Key{} : Key{2, number_of(f.where.panel)};
-    auto const cable = one_cable(job, f);
+    auto const cable = one_cable(building, f);
     if (cable.empty()) return {1};
     auto const first =
-        std::ranges::find_if(job.circuits, [&](Circuit const& c) { return cable_mark(job, c) == cable; });
-    if (first != job.circuits.end()) return {2, number_of(first->panel), first - job.circuits.begin()};
-    return {3, std::ranges::find(job.cables, cable, &Cable::mark) - job.cables.begin()};
+        std::ranges::find_if(building.circuits, [&](Circuit const& c) { return c.cable_mark() == cable; });
+    if (first != building.circuits.end())
+        return {2, static_cast<std::ptrdiff_t>(first->panel->number), first - building.circuits.begin()};
+    return {3, std::ranges::find(building.runs, cable, &Run::mark) - building.runs.begin()};
 }
 
 std::string heading_of(Session const& s, Finding const& f, Key const& key) {
@@ -71,15 +72,15 @@ std::string heading_of(Session const& s, Finding const& f, Key const& key) {
     if (key.kind == 1) return "Several circuits";
     if (key.kind == 3) return "Cable " + f.where.circuits.front();
     return key.circuit < 0 ? panel_heading(f.where.panel)
-                           : circuit_heading(s, s.job.circuits[static_cast<std::size_t>(key.circuit)]);
+                           : circuit_heading(s, s.building.circuits[static_cast<std::size_t>(key.circuit)]);
 }
 
 std::vector<FindingGroup> by_circuit(Session const& s, std::vector<Finding const*> findings) {
-    std::ranges::stable_sort(findings, {}, [&](Finding const* f) { return key_of(s.job, *f); });
+    std::ranges::stable_sort(findings, {}, [&](Finding const* f) { return key_of(s.building, *f); });
     std::vector<FindingGroup> made;
     std::optional<Key> last;
     for (Finding const* f : findings) {
-        auto const key = key_of(s.job, *f);
+        auto const key = key_of(s.building, *f);
         if (last != key) made.push_back({heading_of(s, *f, key), {}});
         last = key;
         made.back().findings.push_back(f);

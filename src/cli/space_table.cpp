@@ -5,9 +5,9 @@
 
 #include "balance/tally.h"
 #include "cli/words.h"
-#include "job/problem.h"
 #include "panel/feeds.h"
 #include "panel/layout.h"
+#include "toml/problem.h"
 #include "units/text.h"
 
 #include <fmt/format.h>
@@ -27,9 +27,8 @@ struct Widths {
 };
 
 struct Table {
-    Job const& job;
-    Layout layout;
-    std::vector<Feed> sources;
+    Building const& building;
+    Panel const& panel;
     std::map<Spot, std::string> filled;
     Widths widths;
 };
@@ -39,11 +38,11 @@ std::string breaker(Circuit const& c) {
     return c.poles == 2 ? "2P " + amps : amps;
 }
 
-Widths widths_for(Job const& job, PanelPlan const& plan) {
+Widths widths_for(Building const& building, PanelPlan const& plan) {
     Widths w;
     auto const all = w.mark + w.name + w.breaker;
     for (Placement const& p : plan.placements)
-        if (auto const* c = circuit_of(job, p.circuit)) {
+        if (auto const* c = circuit_named(building, p.circuit)) {
             w.mark = std::max(w.mark, c->mark.size());
             w.breaker = std::max(w.breaker, breaker(*c).size());
         }
@@ -60,7 +59,7 @@ std::string entry(Circuit const& c, Placement const& p, Widths const& w) {
 
 void fill(Table& t, PanelPlan const& plan) {
     for (Placement const& p : plan.placements) {
-        auto const* c = circuit_of(t.job, p.circuit);
+        auto const* c = circuit_named(t.building, p.circuit);
         if (!c || p.slots.empty()) continue;
         t.filled[p.slots.front()] = entry(*c, p, t.widths);
         if (p.slots.size() > 1) t.filled[p.slots.back()] = fmt::format("  {:<{}} |", c->mark, t.widths.mark);
@@ -68,15 +67,15 @@ void fill(Table& t, PanelPlan const& plan) {
 }
 
 std::string idle(Table const& t, int space) {
-    if (t.layout.is_blocked(space)) return "  blocked";
-    if (!is_live(t.sources, t.layout, space)) return "  not fed";
+    if (t.panel.layout.is_blocked(space)) return "  blocked";
+    if (!t.panel.is_live(space)) return "  not fed";
     return "  -";
 }
 
 std::vector<std::string> cell(Table const& t, std::optional<int> space) {
     if (!space) return {""};
     std::vector<std::string> lines;
-    auto const leg = letter(t.layout.leg(*space));
+    auto const leg = letter(t.panel.layout.leg(*space));
     for (char const half : {'\0', 'a', 'b'})
         if (auto const at = t.filled.find({*space, half}); at != t.filled.end())
             lines.push_back(fmt::format("{:>4} {} {}", text(at->first), leg, at->second));
@@ -98,16 +97,16 @@ bool changes_breaker(Placement const& p) {
     return !p.from.empty() && !p.slots.empty() && p.from != p.slots && moves_of({p}) == 0;
 }
 
-void print_space_table(Job const& job, Panel const& panel, PanelPlan const& plan, std::ostream& out) {
-    Table t{job, Layout(panel), feeds(job, panel), {}, widths_for(job, plan)};
+void print_space_table(Building const& building, Panel const& panel, PanelPlan const& plan, std::ostream& out) {
+    Table t{building, panel, {}, widths_for(building, plan)};
     fill(t, plan);
     bool const mirrored = panel.first == Corner::top_right || panel.first == Corner::bottom_right;
     bool const from_below = panel.first == Corner::bottom_left || panel.first == Corner::bottom_right;
-    int const rows = t.layout.rows();
+    int const rows = t.panel.layout.rows();
     for (int n = 1; n <= rows; ++n) {
         int const row = from_below ? rows + 1 - n : n;
-        auto const left = cell(t, t.layout.space_at({mirrored ? 1 : 0, row}));
-        auto const right = cell(t, t.layout.space_at({mirrored ? 0 : 1, row}));
+        auto const left = cell(t, t.panel.layout.space_at({mirrored ? 1 : 0, row}));
+        auto const right = cell(t, t.panel.layout.space_at({mirrored ? 0 : 1, row}));
         print_row(left, right, out);
     }
     std::vector<std::string> signs;

@@ -14,6 +14,6 @@ bool changes_breaker(Placement const& p);
 
 // The panel's two columns side by side, as an upright panel shows them: number, leg, what lands there, its breaker. New
 // circuits are marked +, moved ones *, those with another breaker on their space =.
-void print_space_table(Job const& job, Panel const& panel, PanelPlan const& plan, std::ostream& out);
+void print_space_table(Building const& building, Panel const& panel, PanelPlan const& plan, std::ostream& out);
 
 } // namespace legwork

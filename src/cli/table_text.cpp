@@ -4,7 +4,7 @@
 #include "cli/table_text.h"
 
 #include "cli/words.h"
-#include "job/problem.h"
+#include "toml/problem.h"
 
 #include <fmt/format.h>
 

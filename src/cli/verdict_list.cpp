@@ -62,7 +62,8 @@ void list_verdicts(Session const& s, Shown const& shown, Streams& streams) {
             streams.out << fmt::format("{:<{}}", rule->id, kIndent)
                         << in_lines(fit_to_print(words(verdict)), kWidth, kIndent + 9, kIndent) << '\n';
     streams.out << '\n'
-                << in_lines(fmt::format("{} ({}): {}.", shown_file(s.file), s.job.code, sums(s.outcomes)), kWidth, 0)
+                << in_lines(fmt::format("{} ({}): {}.", shown_file(s.file), s.building.code, sums(s.outcomes)), kWidth,
+                            0)
                 << '\n';
     streams.out << in_lines("Nothing to look at: the job has none of what the rule judges, or not the figures for it. "
                             "Passed says that no fault was found in what was looked at, and no more.",

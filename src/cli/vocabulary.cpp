@@ -22,7 +22,7 @@ Vocabulary vocabulary() {
             .uses = use_names(),
             .cable_kinds = named_cable_kinds(),
             .receptacles = receptacle_names(),
-            .guess_use = [](Circuit const& c) { return guess_use(c.name, c.room, c.poles, c.outlets); },
+            .guess_use = [](typed::Circuit const& c) { return guess_use(c.name, c.room, c.poles, c.outlets); },
             .rules = rule_names()};
 }
 

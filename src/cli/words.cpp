@@ -3,7 +3,7 @@
 
 #include "cli/words.h"
 
-#include "job/problem.h"
+#include "toml/problem.h"
 
 #include <fmt/format.h>
 

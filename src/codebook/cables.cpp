@@ -104,6 +104,19 @@ std::optional<CableKind> cable_kind(std::string_view name) {
                      at->jacket == "none" ? std::string() : std::string(at->jacket)};
 }
 
+CableKind const* cable_kind_named(std::string_view name) {
+    static std::vector<CableKind> const all = [] {
+        std::vector<CableKind> kinds;
+        for (auto const& g : kGauges)
+            for (char const insulated : {'2', '3', '4'})
+                if (auto const kind = building_cable(std::string(g.name) + "/" + insulated)) kinds.push_back(*kind);
+        for (NamedCable const& n : kNamed) kinds.push_back(*cable_kind(n.name));
+        return kinds;
+    }();
+    auto const at = std::ranges::find(all, name, &CableKind::name);
+    return at == all.end() ? nullptr : &*at;
+}
+
 std::vector<std::string> named_cable_kinds() {
     std::vector<std::string> names;
     for (NamedCable const& n : kNamed) names.emplace_back(n.name);

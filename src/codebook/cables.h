@@ -27,6 +27,8 @@ struct CableKind {
 
 // A G/N kind or one of the named ones; nothing for any other text. G/N splits at the last "/": "1/0/3".
 std::optional<CableKind> cable_kind(std::string_view name);
+// The same as one of all kinds that there are, each in its place for good; null for any other text.
+CableKind const* cable_kind_named(std::string_view name);
 std::vector<std::string> named_cable_kinds(); // cat5e, cat6, coax, lighting-strip and thermostat cables, ...
 
 } // namespace legwork

@@ -16,7 +16,7 @@ namespace {
 using Kind = LoadStep::Kind;
 
 void add_basic(Work& w, BlockLoads const& b) {
-    auto const& home = *w.q.job.dwelling;
+    auto const& home = *w.q.building.dwelling;
     auto const units = home.area_units;
     std::string area_words;
     w.notes.push_back(
@@ -75,14 +75,14 @@ void add_range(Work& w, BlockLoads const& b, LoadItem const& range) {
 
 void add_heat(Work& w, BlockLoads const& b) {
     add_unknown(w.unknown, only(w.loads.items, is_climate));
-    auto const rooms = w.q.job.dwelling->thermostats;
+    auto const rooms = w.q.building.dwelling->thermostats;
     ClimateShares shares;
     shares.separate = b.separate_heat;
     shares.is_separate = [rooms](LoadItem const& i) {
         if (!i.use || !i.use->heating) return false; // furnace and boiler heat the whole house
         return rooms ? *rooms > 1 : i.use->room_by_room;
     };
-    add_climate(w.steps, w.q.job, w.loads.items, shares);
+    add_climate(w.steps, w.q.building, w.loads.items, shares);
 }
 
 void add_others(Work& w, BlockLoads const& b, LoadItems const& others, bool with_range) {

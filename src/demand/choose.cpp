@@ -31,7 +31,7 @@ bool is_unread(LoadQuestion const& q, std::string_view topic) {
 }
 
 bool anything_existing(LoadQuestion const& q) {
-    return std::ranges::any_of(circuits_under(q.job, q.panel), &Circuit::existing);
+    return std::ranges::any_of(circuits_under(q.panel), &Circuit::existing);
 }
 bool anything_new(LoadQuestion const& q) {
     auto const loads = loads_of(q);
@@ -43,10 +43,10 @@ constexpr std::string_view kStandardInstead = "take  --method standard";
 
 // What the optional methods ask of a building.
 Refusal not_a_dwelling(LoadQuestion const& q, std::string_view what, std::string_view topic) {
-    if (!q.job.dwelling)
+    if (!q.building.dwelling)
         return {fmt::format("the {} method is for one dwelling, and the job has no table [dwelling]", what),
                 "add  [dwelling]  with its  area,  or " + std::string(kStandardInstead)};
-    if (!carries_dwelling(q.job, q.panel))
+    if (!carries_dwelling(q.building, q.panel))
         return {fmt::format("the {} method is for the whole of a dwelling, and panel \"{}\" feeds a part of it", what,
                             q.panel.name),
                 std::string(kStandardInstead)};
@@ -91,21 +91,21 @@ Refusal existing_refused(LoadQuestion const& q) {
 Refusal measured_refused(LoadQuestion const& q) {
     if (is_unread(q, "measured")) return no_such_method(q, LoadMethod::measured);
     auto const& p = demand_factors(q.book).peak;
-    if (!q.job.dwelling || !q.job.dwelling->peak)
+    if (!q.building.dwelling || !q.building.dwelling->peak)
         return {"the measured method asks for the largest draw of a year, and the job does not know it",
                 "add  peak = { amps = \"62 A\", days = 365 }  to [dwelling], or " + std::string(kStandardInstead)};
-    if (q.panel.feeder || !carries_dwelling(q.job, q.panel))
+    if (q.panel.feeder_said || !carries_dwelling(q.building, q.panel))
         return {fmt::format("the peak was read at the service, and panel \"{}\" feeds a part of it", q.panel.name),
                 "name the service's panel, or " + std::string(kStandardInstead)};
-    auto const days = q.job.dwelling->peak->days;
+    auto const days = q.building.dwelling->peak->days;
     auto const least = p.recorded_days ? p.recorded_days->value : p.year_days.value;
     if (days < least)
         return {fmt::format("a peak of {} days is too short: {} asks for {}", days, section(q, "measured"),
                             p.recorded_days ? fmt::format("a year, or {} days with a recorder", least)
                                             : fmt::format("{} days", least)),
                 "read it longer, or " + std::string(kStandardInstead)};
-    bool const own_source = std::ranges::any_of(circuits_under(q.job, q.panel), [](Circuit const* c) {
-        auto const* use = use_named(c->use);
+    bool const own_source = std::ranges::any_of(circuits_under(q.panel), [](Circuit const* c) {
+        auto const* use = c->use;
         return use && use->interactive;
     });
     if (own_source)
@@ -129,7 +129,7 @@ Refusal refused(LoadQuestion const& q, LoadMethod method) {
 
 LoadCalculation standard(LoadQuestion const& q, Work&& w) {
     auto const& f = w.factors;
-    if (w.q.job.dwelling && f.by_floor) {
+    if (w.q.building.dwelling && f.by_floor) {
         standard_by_floor(w, *f.by_floor);
         if (!w.whole)
             w.notes.emplace_back(
@@ -144,11 +144,11 @@ LoadCalculation standard(LoadQuestion const& q, Work&& w) {
                         fmt::format("Load of one dwelling ({} 8-200)", q.book.edition));
     }
     listed(w, f.listed);
-    if (!q.job.dwelling && f.by_blocks)
+    if (!q.building.dwelling && f.by_blocks)
         w.notes.emplace_back(
             "Least watts a square metre by the kind of building (8-210, Table 14) are not reckoned here: "
             "look whether they ask for more.");
-    if (!q.job.dwelling && f.by_floor)
+    if (!q.building.dwelling && f.by_floor)
         w.notes.emplace_back(
             "Least lighting load a square foot by the kind of building (Table 220.12 or 220.42) is not "
             "reckoned here: look whether it asks for more.");
@@ -174,7 +174,7 @@ LoadCalculation by_method(LoadQuestion const& q, LoadMethod method) {
                                     section(q, heat ? "existing-heat" : "existing")));
     }
     case LoadMethod::measured:
-        measured(w, f.peak, *q.job.dwelling->peak);
+        measured(w, f.peak, *q.building.dwelling->peak);
         return finished(std::move(w), method,
                         fmt::format("Measured peak and what is new ({})", section(q, "measured")));
     case LoadMethod::standard: break;
@@ -205,11 +205,11 @@ Choice chosen(LoadQuestion const& q) {
             fmt::format("One dwelling on one service of {} A or more may be reckoned so, and it is what most permits "
                         "are reckoned by; the standard method holds as well.",
                         f.optional->least_amps.value)};
-    if (!q.job.dwelling)
+    if (!q.building.dwelling)
         return {LoadMethod::standard,
                 "There is no table [dwelling], so this is reckoned as another building: all that is "
                 "listed."};
-    if (!carries_dwelling(q.job, q.panel))
+    if (!carries_dwelling(q.building, q.panel))
         return {LoadMethod::standard, "This panel feeds a part of the dwelling: what is listed there."};
     if (!f.optional && !is_unread(q, "optional"))
         return {LoadMethod::standard, fmt::format("{} has one method for a new dwelling.", q.book.edition)};

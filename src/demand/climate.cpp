@@ -92,16 +92,11 @@ void add_pumps(StepList& steps, Parts& parts, LoadItems const& pumps, LoadItems 
     add_share(steps, parts, locked, "Backup heat", percent, topic);
 }
 
-bool in_group(std::vector<std::string> const& group, LoadItem const& item) {
-    return std::ranges::any_of(group,
-                               [&](std::string const& w) { return w == item.circuit->mark || w == item.circuit->use; });
-}
-
 // Some group of the dwelling names this load beside one of those.
-bool runs_with(Job const& job, LoadItem const& item, LoadItems const& others) {
-    return job.dwelling && std::ranges::any_of(job.dwelling->together, [&](auto const& group) {
-               return in_group(group, item) &&
-                      std::ranges::any_of(others, [&](LoadItem const& o) { return in_group(group, o); });
+bool runs_with(Building const& building, LoadItem const& item, LoadItems const& others) {
+    return building.dwelling && std::ranges::any_of(building.dwelling->together, [&](Together const& group) {
+               return group.has(*item.circuit) &&
+                      std::ranges::any_of(others, [&](LoadItem const& o) { return group.has(*o.circuit); });
            });
 }
 
@@ -128,7 +123,7 @@ struct Sides {
     std::vector<std::int64_t> ways_to_heat;
 };
 
-Sides sides(StepList& steps, Job const& job, LoadItems const& items, ClimateShares const& shares) {
+Sides sides(StepList& steps, Building const& building, LoadItems const& items, ClimateShares const& shares) {
     auto const space = with_demand(items, {Demand::space_heat});
     auto const pumps = with_demand(items, {Demand::heat_pump});
     auto const cooling = with_demand(items, {Demand::cooling});
@@ -152,7 +147,7 @@ Sides sides(StepList& steps, Job const& job, LoadItems const& items, ClimateShar
     // Cooling that runs with any of the heat is added to all of it. So no more has to stand on the side of cooling:
     // whatever runs with some heat is there already.
     auto const heaters = items_of(s.heat);
-    add_each(s.heat, only(cooling, [&](LoadItem const& i) { return runs_with(job, i, heaters); }),
+    add_each(s.heat, only(cooling, [&](LoadItem const& i) { return runs_with(building, i, heaters); }),
              shares.cooling_topic);
     add_each(s.cool, cooling, shares.cooling_topic);
     if (!s.cool.empty()) add_each(s.cool, pumps, shares.cooling_topic); // it cools too
@@ -169,12 +164,12 @@ bool is_climate(LoadItem const& item) {
            item.demand == Demand::backup_heat || item.demand == Demand::cooling;
 }
 
-Climate add_climate(StepList& steps, Job const& job, LoadItems const& items, ClimateShares const& shares) {
+Climate add_climate(StepList& steps, Building const& building, LoadItems const& items, ClimateShares const& shares) {
     Climate c;
     auto const all = only(items, is_climate);
     if (all.empty()) return c;
     c.empty = false;
-    auto const [heat, cool, ways] = sides(steps, job, all, shares);
+    auto const [heat, cool, ways] = sides(steps, building, all, shares);
     auto const hot = sum_of(heat), cold = sum_of(cool);
     c.heat = items_of(heat);
     c.cool = items_of(cool);

@@ -37,6 +37,6 @@ struct Climate {
 
 bool is_climate(LoadItem const& item);
 // Adds the steps. `together` of the dwelling names loads that run at the same time all the same.
-Climate add_climate(StepList& steps, Job const& job, LoadItems const& items, ClimateShares const& shares);
+Climate add_climate(StepList& steps, Building const& building, LoadItems const& items, ClimateShares const& shares);
 
 } // namespace legwork

@@ -22,7 +22,7 @@ std::int64_t area_va(Area a, UnitSystem units, FloorLoads const& f) {
 }
 
 std::int64_t add_area(Work& w, FloorLoads const& f, std::string const& what, Area area) {
-    auto const units = w.q.job.dwelling->area_units;
+    auto const units = w.q.building.dwelling->area_units;
     auto const va = area_va(area, units, f);
     return w.steps.item(what, "floor-area",
                         fmt::format("{} × {} VA = {} VA", text(area, units),
@@ -57,7 +57,7 @@ bool is_general(LoadItem const& item) {
 }
 
 Work work_on(LoadQuestion const& q) {
-    Work w{q, demand_factors(q.book), loads_of(q), carries_dwelling(q.job, q.panel), StepList(q.book), {}, {}};
+    Work w{q, demand_factors(q.book), loads_of(q), carries_dwelling(q.building, q.panel), StepList(q.book), {}, {}};
     w.notes = w.loads.notes;
     return w;
 }
@@ -91,7 +91,7 @@ LoadCalculation finished(Work&& w, LoadMethod method, std::string title) {
 }
 
 std::int64_t add_general_load(Work& w, FloorLoads const& f) {
-    auto const& home = *w.q.job.dwelling;
+    auto const& home = *w.q.building.dwelling;
     auto const& items = w.loads.items;
     std::int64_t va = 0;
     std::vector<std::int64_t> terms;
@@ -133,7 +133,7 @@ std::int64_t add_managed(Work& w, Kind kind) {
     auto const& some = w.loads.managed;
     if (some.empty()) return 0;
     for (LoadItem const& i : some) w.steps.item(i.label, "managed", i.how, i.va, i.marks());
-    auto const limit = w.q.job.dwelling->energy_management->limit;
+    auto const limit = w.q.building.dwelling->managed->limit;
     auto const most = whole_va(w.q.facts.volts * limit);
     bool const in_full = !managed_in_full(w.q, w.loads).empty();
     auto const va = in_full ? sum_va(some) : most;

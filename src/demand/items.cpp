@@ -3,7 +3,6 @@
 
 #include "demand/items.h"
 
-#include "codebook/cables.h"
 #include "units/text.h"
 
 #include <fmt/format.h>
@@ -17,56 +16,31 @@ namespace {
 constexpr Volts kToNeutral = 120_V;
 constexpr int kHotsAndNeutral = 3; // insulated conductors of a cable that has all three
 
-bool contains(std::vector<std::string> const& list, std::string_view word) {
-    return std::ranges::find(list, word) != list.end();
-}
-
-void add_panels_below(Job const& job, std::string const& name, std::vector<std::string>& names) {
-    if (contains(names, name)) return;
-    names.push_back(name);
-    for (Panel const& p : job.panels)
-        if (p.feeder && p.feeder->panel == name) add_panels_below(job, p.name, names);
-}
-
-bool is_dc(Supply const& s) {
-    return s.kind == SupplyKind::dc_12 || s.kind == SupplyKind::dc_24 || s.kind == SupplyKind::dc_48;
-}
-
-bool is_dc(Job const& job, Panel const& panel) {
-    return (panel.supply && is_dc(*panel.supply)) || std::ranges::any_of(panel.supplies, [&](std::string const& name) {
-               Supply const* s = supply_of(job, name);
-               return s && is_dc(*s);
-           });
-}
-
-bool has_circuits(Job const& job, Panel const& panel) {
-    return std::ranges::any_of(job.circuits, [&](Circuit const& c) { return c.panel == panel.name; });
+void add_circuits(Panel const& panel, std::vector<Circuit const*>& found) {
+    for (Circuit const* c : panel.circuits)
+        if (!c->feeds_loads()) found.push_back(c);
+    for (Panel const* below : panel.below) add_circuits(*below, found);
 }
 
 std::string label_of(Circuit const& c) { return c.name.empty() ? c.mark : fmt::format("{} ({})", c.name, c.mark); }
 
 bool has_neutral(Circuit const& c) {
-    if (c.poles == 1 || c.third == "neutral") return true;
+    if (c.poles == 1 || c.third == ThirdWire::neutral) return true;
     if (c.run.empty()) return false;
-    auto const kind = cable_kind(c.run.front().kind);
-    return kind && kind->insulated >= kHotsAndNeutral && c.third.empty();
+    auto const* kind = c.run.front().kind;
+    return kind && kind->insulated >= kHotsAndNeutral && c.third == ThirdWire::unsaid;
 }
 
 // A breaker without a load of its own: a spare, a main, a source that feeds the panel, a feeder whose panel is
 // reckoned.
-bool is_no_load(Circuit const& c, Use const* use) {
-    if (!use) return false;
-    if (use->source || use->demand == Demand::source) return true;
-    return use->demand == Demand::none && !c.load && use->name != "feeder";
+bool is_no_load(Circuit const& c) {
+    if (!c.use) return false;
+    if (c.use->source || c.use->demand == Demand::source) return true;
+    return c.use->demand == Demand::none && !c.load && !c.is("feeder");
 }
 
 // A feeder to what the job does not list.
-bool feeds_other_building(Circuit const& c, Use const* use) { return use && use->name == "feeder" && c.load; }
-
-std::string const& building_of(Job const& job, Circuit const& c) {
-    Panel const* panel = panel_of(job, c.panel);
-    return c.building.empty() && panel ? panel->building : c.building;
-}
+bool feeds_other_building(Circuit const& c) { return c.is("feeder") && c.load; }
 
 bool is_of_a_home(Use const* use) {
     return use && (use->place == "kitchen" || use->place == "bathroom" || use->place == "laundry");
@@ -74,15 +48,14 @@ bool is_of_a_home(Use const* use) {
 
 // The building that the dwelling is in: that of the first circuit of a kitchen, bathroom or laundry (a suite behind a
 // yard panel); without one the building that needs no name, else the first named.
-std::string home_building(Job const& job) {
+std::string home_building(Building const& building) {
     std::vector<std::string> buildings;
-    for (Circuit const& c : job.circuits) {
-        auto const* use = use_named(c.use);
-        if (is_no_load(c, use) || (use && use->name == "feeder")) continue;
-        if (is_of_a_home(use)) return building_of(job, c);
-        buildings.push_back(building_of(job, c));
+    for (Circuit const& c : building.circuits) {
+        if (is_no_load(c) || c.is("feeder")) continue;
+        if (is_of_a_home(c.use)) return c.stands_in();
+        buildings.push_back(c.stands_in());
     }
-    return buildings.empty() || contains(buildings, "") ? std::string() : buildings.front();
+    return buildings.empty() || std::ranges::count(buildings, "") > 0 ? std::string() : buildings.front();
 }
 
 // What is plugged in at 240 V is a machine, not lamps and small things; and the floor area of a dwelling covers no
@@ -113,12 +86,12 @@ void take_figure(LoadItem& item, Volts volts) {
 LoadItem item_of(LoadQuestion const& q, Circuit const& c, std::string const& home) {
     LoadItem item;
     item.circuit = &c;
-    item.use = use_named(c.use);
-    item.elsewhere = q.job.dwelling && building_of(q.job, c) != home;
+    item.use = c.use;
+    item.elsewhere = q.building.dwelling && c.stands_in() != home;
     item.demand = demand_of(c, item.use, item.elsewhere);
     item.label = label_of(c);
     item.neutral = has_neutral(c);
-    item.motor = c.motor.value_or(item.use && item.use->motor);
+    item.motor = c.is_motor();
     item.fixed = item.use && item.use->fixed;
     item.is_new = !c.existing;
     take_figure(item, c.poles == 2 ? q.facts.volts : kToNeutral);
@@ -126,30 +99,24 @@ LoadItem item_of(LoadQuestion const& q, Circuit const& c, std::string const& hom
 }
 } // namespace
 
-std::vector<Circuit const*> circuits_under(Job const& job, Panel const& panel) {
-    std::vector<std::string> names;
-    add_panels_below(job, panel.name, names);
+std::vector<Circuit const*> circuits_under(Panel const& panel) {
     std::vector<Circuit const*> found;
-    for (Circuit const& c : job.circuits) {
-        Panel const* fed = fed_panel(job, c);
-        if (contains(names, c.panel) && !(fed && has_circuits(job, *fed))) found.push_back(&c);
-    }
+    add_circuits(panel, found);
+    std::ranges::sort(found, {}, &Circuit::number);
     return found;
 }
 
-bool carries_dwelling(Job const& job, Panel const& panel) {
-    if (!job.dwelling) return false;
-    auto const service = std::ranges::find_if(job.panels, [&](Panel const& p) { return !p.feeder && !is_dc(job, p); });
-    if (service != job.panels.end() && service->name == panel.name) return true;
-    auto const loads = [](std::vector<Circuit const*> const& circuits) {
-        return std::ranges::count_if(circuits, [](Circuit const* c) {
-            auto const* use = use_named(c->use);
-            return !is_no_load(*c, use) && !feeds_other_building(*c, use);
-        });
+bool carries_dwelling(Building const& building, Panel const& panel) {
+    if (!building.dwelling) return false;
+    auto const service =
+        std::ranges::find_if(building.panels, [](Panel const& p) { return !p.feeder_said && !p.is_dc(); });
+    if (service == building.panels.end()) return false;
+    if (service->number == panel.number) return true;
+    auto const loads = [](Panel const& of) {
+        return std::ranges::count_if(circuits_under(of),
+                                     [](Circuit const* c) { return !is_no_load(*c) && !feeds_other_building(*c); });
     };
-    return panel.feeder && service != job.panels.end() &&
-           loads(circuits_under(job, panel)) == loads(circuits_under(job, *service)) &&
-           loads(circuits_under(job, panel)) > 0;
+    return panel.feeder_said && loads(panel) > 0 && loads(panel) == loads(*service);
 }
 
 namespace {
@@ -159,29 +126,26 @@ void add_ineffective(LoadQuestion const& q, Loads& loads) {
     if (auto const bare = only(loads.items, is_bare); !bare.empty())
         loads.notes.push_back("`interlocked` is of backup heat beside a heat pump, so it changes nothing of " +
                               labels_of(bare));
-    auto const& home = q.job.dwelling;
-    if (!home || !home->energy_management) return;
-    for (auto const& mark : home->energy_management->circuits) {
-        Circuit const* c = circuit_of(q.job, mark);
-        Panel const* fed = c ? fed_panel(q.job, *c) : nullptr;
-        if (fed && has_circuits(q.job, *fed))
+    auto const& home = q.building.dwelling;
+    if (!home || !home->managed) return;
+    for (Circuit const* c : home->managed->circuits)
+        if (c->feeds_loads())
             loads.notes.push_back(fmt::format("Energy management names {}, which feeds panel \"{}\": name the circuits "
                                               "there that it holds back. Now they count in full.",
-                                              mark, fed->name));
-    }
+                                              c->mark, c->fed_panel()->name));
 }
 } // namespace
 
 Loads loads_of(LoadQuestion const& q) {
     Loads loads;
-    auto const& home = q.job.dwelling;
-    auto const home_name = home_building(q.job);
+    auto const& home = q.building.dwelling;
+    auto const home_name = home_building(q.building);
     LoadItems off;
-    for (Circuit const* c : circuits_under(q.job, q.panel)) {
-        if (is_no_load(*c, use_named(c->use))) continue;
+    for (Circuit const* c : circuits_under(q.panel)) {
+        if (is_no_load(*c)) continue;
         auto item = item_of(q, *c, home_name);
-        bool const managed = home && home->energy_management && contains(home->energy_management->circuits, c->mark);
-        bool const other = feeds_other_building(*c, item.use);
+        bool const managed = home && home->managed && home->managed->has(*c);
+        bool const other = feeds_other_building(*c);
         (c->off    ? off
          : managed ? loads.managed
          : other   ? loads.other_buildings
@@ -195,13 +159,13 @@ Loads loads_of(LoadQuestion const& q) {
 
 LoadItems managed_within_limit(LoadQuestion const& q, Loads const& loads) {
     auto all = loads.managed;
-    for (LoadItem& i : all) i.va = std::min(i.va, whole_va(q.facts.volts * q.job.dwelling->energy_management->limit));
+    for (LoadItem& i : all) i.va = std::min(i.va, whole_va(q.facts.volts * q.building.dwelling->managed->limit));
     return all;
 }
 
 LoadItems managed_in_full(LoadQuestion const& q, Loads const& loads) {
     if (loads.managed.empty() || !std::ranges::all_of(loads.managed, &LoadItem::known)) return {};
-    auto const most = whole_va(q.facts.volts * q.job.dwelling->energy_management->limit);
+    auto const most = whole_va(q.facts.volts * q.building.dwelling->managed->limit);
     return sum_va(loads.managed) <= most ? loads.managed : LoadItems{};
 }
 

@@ -44,9 +44,9 @@ LoadItems managed_within_limit(LoadQuestion const& q, Loads const& loads);
 
 // The circuits of this panel and of those that it feeds, in the file's order; feeders of panels with circuits are left
 // out.
-std::vector<Circuit const*> circuits_under(Job const& job, Panel const& panel);
+std::vector<Circuit const*> circuits_under(Panel const& panel);
 // The load of the one dwelling: of its service, or of a feeder that carries all of it, beside other buildings or not.
-bool carries_dwelling(Job const& job, Panel const& panel);
+bool carries_dwelling(Building const& building, Panel const& panel);
 
 LoadItems only(LoadItems const& items, std::function<bool(LoadItem const&)> const& wanted);
 LoadItems with_demand(LoadItems const& items, std::initializer_list<Demand> some);

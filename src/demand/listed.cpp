@@ -19,8 +19,8 @@ bool is_outlets(LoadItem const& i) { return i.use && i.use->receptacle && i.circ
 // Said, or by use; lighting of a workplace burns all day.
 bool is_continuous(Work const& w, LoadItem const& i) {
     if (i.circuit->continuous) return *i.circuit->continuous;
-    return i.use &&
-           (i.use->continuous || (i.use->lighting && (!w.q.job.dwelling || w.q.book.dwelling_lighting_continuous)));
+    return i.use && (i.use->continuous ||
+                     (i.use->lighting && (!w.q.building.dwelling || w.q.book.dwelling_lighting_continuous)));
 }
 
 bool is_presumed(Work const& w, LoadItem const& i) {
@@ -119,7 +119,7 @@ Climate add_heat(Work& w, ListedLoads const& l, LoadItems const& others) {
         };
         return extras_of(w, l, with(others, side), only(all, is_out)).va();
     };
-    return add_climate(w.steps, w.q.job, all, shares);
+    return add_climate(w.steps, w.q.building, all, shares);
 }
 
 // What a device lets through may run for hours as what it holds back.

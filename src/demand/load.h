@@ -5,8 +5,8 @@
 // whole VA, so that a pocket calculator gives the same figures.
 #pragma once
 
+#include "building/building.h"
 #include "codebook/code_book.h"
-#include "job/job.h"
 
 #include <map>
 #include <optional>
@@ -32,7 +32,7 @@ struct ServiceFacts {
 };
 
 struct LoadQuestion {
-    Job const& job;
+    Building const& building;
     CodeBook const& book;
     Panel const& panel; // whose load is asked for, with all panels below it
     ServiceFacts facts;

@@ -12,7 +12,7 @@
 
 namespace legwork {
 
-void measured(Work& w, PeakLoads const& p, PeakDraw const& peak) {
+void measured(Work& w, PeakLoads const& p, Dwelling::Peak const& peak) {
     auto const volts = w.q.facts.volts;
     auto const va = whole_va(volts * peak.amps);
     auto const source = p.percent.source;
@@ -29,7 +29,7 @@ void measured(Work& w, PeakLoads const& p, PeakDraw const& peak) {
         w.steps.counted("New: " + i.label, "measured", i.how, i.va, i.marks(), source);
     ClimateShares shares;
     shares.topic = shares.rest_topic = shares.cooling_topic = "measured";
-    add_climate(w.steps, w.q.job, added, shares);
+    add_climate(w.steps, w.q.building, added, shares);
     if (std::ranges::any_of(w.loads.managed, &LoadItem::is_new)) add_managed(w, LoadStep::Kind::counted);
     w.notes.emplace_back("What stood there when the peak was read (existing = true) is within it; the rest is new and "
                          "counts in full.");

@@ -55,7 +55,7 @@ void optional_new(Work& w, FloorLoads const& f, OptionalLoads const& o);
 void optional_existing(Work& w, FloorLoads const& f, ExistingLoads const& e);
 void by_blocks(Work& w, BlockLoads const& b);
 NeutralParts listed(Work& w, ListedLoads const& l);
-void measured(Work& w, PeakLoads const& p, PeakDraw const& peak);
+void measured(Work& w, PeakLoads const& p, Dwelling::Peak const& peak);
 
 // What the neutral takes of one load that counts in full.
 void add_to_neutral(NeutralParts& parts, LoadItem const& i, std::int64_t va);

@@ -62,7 +62,7 @@ void note_on_thermostats(Work& w, OptionalLoads const& o, int rooms, bool many) 
 // are added, each at the share of its choice, which is never less than the largest. A note gives that one too, for an
 // inspector who goes by the letter.
 void add_heat(Work& w, OptionalLoads const& o) {
-    auto const rooms = w.q.job.dwelling->thermostats.value_or(0);
+    auto const rooms = w.q.building.dwelling->thermostats.value_or(0);
     bool const many = rooms >= o.many_from.value;
     note_on_thermostats(w, o, rooms, many);
     std::array const many_rooms{DemandBand{0, o.many_heat_percent.value, o.many_heat_percent.source}};
@@ -74,7 +74,7 @@ void add_heat(Work& w, OptionalLoads const& o) {
         shares.is_separate = heats_a_room;
     }
     shares.topic = shares.rest_topic = shares.cooling_topic = "optional-heat";
-    auto const climate = add_climate(w.steps, w.q.job, w.loads.items, shares);
+    auto const climate = add_climate(w.steps, w.q.building, w.loads.items, shares);
     if (climate.ways_to_heat.size() < 2) return;
     w.notes.push_back(fmt::format(
         "This home heats in {} ways at once, each a choice of its own in {}: they are added, {} VA. The largest choice "
@@ -101,14 +101,14 @@ void optional_existing(Work& w, FloorLoads const& f, ExistingLoads const& e) {
     bool const apart = new_climate && climate_is_managed(w);
     auto sum = add_nameplates(w, f, topic, !apart);
     if (!new_climate) {
-        auto const climate = add_climate(w.steps, w.q.job, w.loads.items, shares);
+        auto const climate = add_climate(w.steps, w.q.building, w.loads.items, shares);
         if (!climate.empty) {
             w.steps.subtotal("All of this with heating or cooling", topic, as_sum({sum, climate.va}), sum + climate.va);
             sum += climate.va;
         }
     }
     w.steps.slices("All of this", topic, sum, e.bands);
-    if (new_climate) add_climate(w.steps, w.q.job, w.loads.items, shares);
+    if (new_climate) add_climate(w.steps, w.q.building, w.loads.items, shares);
     if (apart) add_managed(w, Kind::counted);
 }
 

@@ -125,7 +125,7 @@ NeutralParts standard_by_floor(Work& w, FloorLoads const& f) {
     add_dryers(w, f, parts);
     add_cooking(w, parts);
     add_unknown(w.unknown, only(w.loads.items, is_climate));
-    auto const climate = add_climate(w.steps, w.q.job, w.loads.items, {});
+    auto const climate = add_climate(w.steps, w.q.building, w.loads.items, {});
     add_to_line(w, climate);
     add_climate_to_neutral(parts, climate);
     add_vehicles(w, f, parts);

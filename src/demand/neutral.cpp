@@ -24,7 +24,7 @@ void add_motor_to_neutral(NeutralParts& parts, MotorMore const& more) {
 namespace {
 NeutralParts parts_of(LoadQuestion const& q, DemandFactors const& factors) {
     auto w = work_on(q);
-    return q.job.dwelling ? standard_by_floor(w, *factors.by_floor) : listed(w, factors.listed);
+    return q.building.dwelling ? standard_by_floor(w, *factors.by_floor) : listed(w, factors.listed);
 }
 } // namespace
 

@@ -24,7 +24,7 @@ std::string section(LoadQuestion const& q, std::string_view topic) {
     return text(cite(q.book, "load-service/" + std::string(topic)));
 }
 
-std::string_view what_it_is(LoadQuestion const& q) { return q.panel.feeder ? "feeder" : "service"; }
+std::string_view what_it_is(LoadQuestion const& q) { return q.panel.feeder_said ? "feeder" : "service"; }
 
 void add_amps(LoadResults& all, LoadQuestion const& q, LoadCalculation const& load, ServiceSize const& size) {
     all.push_back({"Calculated load", load.unknown.empty() ? "" : "without what is missing",

@@ -25,8 +25,8 @@ Amps without_fraction(Amps a, bool drops) {
 }
 
 std::optional<Amps> floor_of(LoadQuestion const& q, LoadCalculation const& load, ServiceFloor const& f) {
-    if (!load.whole_dwelling || (q.panel.feeder && !f.of_feeders)) return std::nullopt;
-    auto const& area = q.job.dwelling->area;
+    if (!load.whole_dwelling || (q.panel.feeder_said && !f.of_feeders)) return std::nullopt;
+    auto const& area = q.building.dwelling->area;
     if (f.large_from_m2 && !area) return std::nullopt; // nobody knows which
     bool const large = f.large_from_m2 && area && area->count >= f.large_from_m2->value * 1'000'000;
     return Amps{(large ? f.large_amps->value : f.amps.value) * 1000};

@@ -3,7 +3,7 @@
 
 #pragma once
 
-#include "job/toml_text.h"
+#include "toml/text.h"
 
 #include <string_view>
 

@@ -13,21 +13,23 @@ namespace legwork {
 namespace {
 
 std::size_t number_of(Reading const& r, std::string_view panel) {
-    return static_cast<std::size_t>(std::ranges::find(r.job.panels, panel, &Panel::name) - r.job.panels.begin());
+    return static_cast<std::size_t>(std::ranges::find(r.job.panels, panel, &typed::Panel::name) - r.job.panels.begin());
 }
 
 // The panel above; null when it has none, or one that is not there.
-Panel const* above(Reading const& r, Panel const& p) { return p.feeder ? panel_of(r.job, p.feeder->panel) : nullptr; }
+typed::Panel const* above(Reading const& r, typed::Panel const& p) {
+    return p.feeder ? panel_of(r.job, p.feeder->panel) : nullptr;
+}
 
-bool is_in_cycle(Reading const& r, Panel const& p) {
-    Panel const* at = above(r, p);
+bool is_in_cycle(Reading const& r, typed::Panel const& p) {
+    typed::Panel const* at = above(r, p);
     for (std::size_t steps = 0; at && steps < r.job.panels.size(); ++steps, at = above(r, *at))
         if (at == &p) return true;
     return false;
 }
 
 // The kinds of source that reach a panel, through the panels above. Empty when that is not known.
-std::vector<SupplyKind> kinds(Reading const& r, Panel const& p, std::size_t depth = 0) {
+std::vector<SupplyKind> kinds(Reading const& r, typed::Panel const& p, std::size_t depth = 0) {
     std::vector<SupplyKind> found;
     if (depth > r.job.panels.size()) return found;
     if (p.supply) return {p.supply->kind};
@@ -37,7 +39,7 @@ std::vector<SupplyKind> kinds(Reading const& r, Panel const& p, std::size_t dept
     return found;
 }
 
-bool is_dc_panel(Reading const& r, Panel const& p) {
+bool is_dc_panel(Reading const& r, typed::Panel const& p) {
     auto const all = kinds(r, p);
     return !all.empty() && std::ranges::all_of(all, is_direct_current);
 }
@@ -57,7 +59,7 @@ void check_sources(Reading& r, std::size_t i) {
 }
 
 // A sub-panel's own supply may take hots away from what feeds it, and add none.
-void check_narrowing(Reading& r, TableReader& t, Panel const& p, Panel const& parent) {
+void check_narrowing(Reading& r, TableReader& t, typed::Panel const& p, typed::Panel const& parent) {
     auto const from = kinds(r, parent);
     if (!p.supply || from.empty()) return;
     auto const kind = p.supply->kind;
@@ -73,7 +75,7 @@ void check_narrowing(Reading& r, TableReader& t, Panel const& p, Panel const& pa
 }
 
 // The panel before this one in the file that the same circuit feeds; null when there is none.
-Panel const* fed_before(Reading const& r, std::size_t i) {
+typed::Panel const* fed_before(Reading const& r, std::size_t i) {
     auto const& own = *r.job.panels[i].feeder;
     for (std::size_t k = 0; k < i; ++k)
         if (auto const& f = r.job.panels[k].feeder; f && f->panel == own.panel && f->mark == own.mark)
@@ -83,7 +85,7 @@ Panel const* fed_before(Reading const& r, std::size_t i) {
 
 void check_feeder(Reading& r, std::size_t i) {
     TableReader& t = r.panels[i];
-    Panel const& p = r.job.panels[i];
+    typed::Panel const& p = r.job.panels[i];
     if (!p.feeder) return;
     auto const& [panel, mark] = *p.feeder;
     if (!contains(r.panel_names, panel))

@@ -7,6 +7,14 @@
 
 namespace legwork {
 
+std::string text(Spot s) {
+    auto words = std::to_string(s.space);
+    if (s.half) words += s.half;
+    return words;
+}
+
+namespace typed {
+
 namespace {
 template <class List, class Key>
 auto find_in(List const& list, Key key) {
@@ -14,12 +22,6 @@ auto find_in(List const& list, Key key) {
     return at == list.end() ? nullptr : &*at;
 }
 } // namespace
-
-std::string text(Spot s) {
-    auto words = std::to_string(s.space);
-    if (s.half) words += s.half;
-    return words;
-}
 
 Circuit const* circuit_of(Job const& job, std::string_view mark) {
     return find_in(job.circuits, [&](Circuit const& c) { return c.mark == mark; });
@@ -53,5 +55,7 @@ std::string cable_mark(Job const& job, Circuit const& c) {
     if (!p) return c.mark;
     return &c < p ? c.mark + "+" + p->mark : p->mark + "+" + c.mark;
 }
+
+} // namespace typed
 
 } // namespace legwork

@@ -5,36 +5,17 @@
 // A key typed as "?" is missing too, and is named in `asked`.
 #pragma once
 
+#include "job/terms.h"
 #include "units/gauge.h"
 #include "units/length.h"
 #include "units/quantity.h"
 
-#include <compare>
 #include <map>
 #include <optional>
 #include <string>
 #include <vector>
 
-namespace legwork {
-
-struct Date {
-    int year = 0, month = 0, day = 0;
-    friend auto operator<=>(Date const&, Date const&) = default;
-};
-
-enum class Leg { a, b };
-constexpr Leg other(Leg l) { return l == Leg::a ? Leg::b : Leg::a; }
-constexpr char letter(Leg l) { return l == Leg::a ? 'A' : 'B'; }
-
-// A full-size breaker position, or one half of it.
-struct Spot {
-    int space = 0; // from 1
-    char half = 0; // 0 full size, 'a' or 'b' half of a half-size breaker
-    friend auto operator<=>(Spot const&, Spot const&) = default;
-};
-std::string text(Spot s); // "7", "7b"
-
-enum class SupplyKind { split_120_240, wye_120_208, bridged_120, one_leg_120, dc_12, dc_24, dc_48 };
+namespace legwork::typed {
 
 struct Supply {
     std::string name; // empty: the one unnamed source of a panel
@@ -45,11 +26,6 @@ struct Supply {
     std::vector<std::string> asked{}; // keys typed as "?"
     friend bool operator==(Supply const&, Supply const&) = default;
 };
-
-enum class Numbering { across, down };
-enum class Corner { top_left, top_right, bottom_left, bottom_right };
-enum class Hang { upright, upside_down, turned_left, turned_right };
-enum class PanelEnd { top, bottom };
 
 struct FeederName {
     std::string panel, mark; // circuit `mark` of panel `panel`
@@ -69,7 +45,7 @@ struct Panel {
     Corner first = Corner::top_left;
     Hang hang = Hang::upright;
     std::optional<PanelEnd> main_at;
-    enum class Bus { by_row, by_column, listed } bus_legs = Bus::by_row;
+    BusLegs bus_legs = BusLegs::by_row;
     std::vector<Leg> row_legs; // listed: one a row
     std::optional<int> circuits_max, neutral_terminals;
     std::string building;
@@ -77,10 +53,6 @@ struct Panel {
     std::vector<std::string> asked; // keys typed as "?"
     friend bool operator==(Panel const&, Panel const&) = default;
 };
-
-enum class Tie { none, handle_tie, two_pole_breaker };
-enum class Protection { unsaid, no, breaker, outlet };
-enum class Wiring { cable, conduit };
 
 struct Segment {
     std::string kind; // "12/3", "cat6"; empty when not known
@@ -208,4 +180,4 @@ Panel const* fed_panel(Job const& job, Circuit const& c);
 // "K1", of a pair "K1+K2" in the file's order: what its cable is labelled with.
 std::string cable_mark(Job const& job, Circuit const& c);
 
-} // namespace legwork
+} // namespace legwork::typed

@@ -12,7 +12,7 @@ namespace legwork {
 namespace {
 
 struct Member {
-    Circuit& circuit;
+    typed::Circuit& circuit;
     TableReader& table;
 };
 
@@ -36,7 +36,7 @@ void share_run(Member a, Member b) {
     if (a.circuit.run.empty() && b.circuit.run.empty()) return;
     for (auto* c : {&a.circuit, &b.circuit})
         if (c->run.empty()) c->run.emplace_back();
-    Segment &of_a = a.circuit.run.front(), &of_b = b.circuit.run.front();
+    typed::Segment &of_a = a.circuit.run.front(), &of_b = b.circuit.run.front();
     auto const key = [](Member m, std::string_view plain_key) {
         return m.table.has("segments") ? std::string_view("segments") : plain_key;
     };

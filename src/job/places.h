@@ -4,18 +4,14 @@
 // Where in the file each thing stands, made while reading; rules name things, never lines.
 #pragma once
 
+#include "job/terms.h"
+#include "toml/problem.h"
+
 #include <map>
 #include <string>
 #include <tuple>
 
 namespace legwork {
-
-struct Place {
-    int line = 0, column = 0; // from 1; columns in characters; 0 when not known
-};
-
-// Which table a key stands in.
-enum class Thing { job, dwelling, supply, panel, circuit, situation, cable, accept };
 
 class Places {
 public:

@@ -60,8 +60,8 @@ bool contains(std::vector<std::string> const& list, std::string_view word) {
     return std::ranges::find(list, word) != list.end();
 }
 
-Circuit* Reading::circuit(std::string_view mark) {
-    auto const found = std::ranges::find(job.circuits, mark, &Circuit::mark);
+typed::Circuit* Reading::circuit(std::string_view mark) {
+    auto const found = std::ranges::find(job.circuits, mark, &typed::Circuit::mark);
     return found == job.circuits.end() ? nullptr : &*found;
 }
 

@@ -5,7 +5,8 @@
 #pragma once
 
 #include "job/job.h"
-#include "job/problem.h"
+#include "job/places.h"
+#include "toml/problem.h"
 
 #include <functional>
 #include <optional>
@@ -19,12 +20,12 @@ namespace legwork {
 struct Vocabulary {
     std::vector<std::string> editions, uses, cable_kinds, receptacles; // cable_kinds: the named ones, besides G/N
     // The use that a circuit's name proposes, or empty. Called for circuits that do not say one.
-    std::function<std::string(Circuit const&)> guess_use;
+    std::function<std::string(typed::Circuit const&)> guess_use;
     std::vector<std::string> rules{}; // that [[accept]] may name; empty: any
 };
 
 struct ReadJob {
-    std::optional<Job> job; // only when there is no problem
+    std::optional<typed::Job> job; // only when there is no problem
     Places places;
     std::vector<Problem> problems; // in the order of the file
 };

@@ -27,7 +27,7 @@ std::optional<Spot> spot(TomlValue const& v) {
     return s;
 }
 
-void read_space(TableReader& t, Circuit& c) {
+void read_space(TableReader& t, typed::Circuit& c) {
     if (auto const* said = t.entry("space")) {
         c.space = spot(said->value);
         if (!c.space)
@@ -50,7 +50,7 @@ Protection read_protection(TableReader& t, std::string_view key) {
     return Protection::unsaid;
 }
 
-void read_breaker(TableReader& t, Circuit& c) {
+void read_breaker(TableReader& t, typed::Circuit& c) {
     c.breaker = t.amps("breaker");
     auto const fuse = t.amps("fuse");
     if (t.has("fuse") && t.has("breaker"))
@@ -61,7 +61,7 @@ void read_breaker(TableReader& t, Circuit& c) {
     c.mop = t.amps("mop");
 }
 
-void read_tie(TableReader& t, Circuit& c) {
+void read_tie(TableReader& t, typed::Circuit& c) {
     auto const tie = t.choice<Tie>(
         "tie", {{"none", Tie::none}, {"handle tie", Tie::handle_tie}, {"two-pole breaker", Tie::two_pole_breaker}});
     c.tie_said = tie.has_value();
@@ -72,7 +72,7 @@ void read_tie(TableReader& t, Circuit& c) {
                    "add  poles = 2  or  multiwire = \"K\",  or take  tie  away");
 }
 
-void read_outlets(Reading& r, TableReader& t, Circuit& c) {
+void read_outlets(Reading& r, TableReader& t, typed::Circuit& c) {
     for (auto const& [type, at] : t.texts("outlets")) {
         if (!r.words.receptacles.empty() && !contains(r.words.receptacles, type))
             r.out.add(at, fmt::format("{}: there is no receptacle type {}", t.what(), quoted(type)),
@@ -82,7 +82,7 @@ void read_outlets(Reading& r, TableReader& t, Circuit& c) {
     c.outlet_count = t.count("outlet_count", 1, 1000);
 }
 
-void read_reach(TableReader& t, Circuit& c) {
+void read_reach(TableReader& t, typed::Circuit& c) {
     auto const* said = t.entry("reach");
     if (said && std::holds_alternative<TomlArray>(said->value.is)) {
         c.reach_spaces = t.numbers("reach", 1, kMostSpaces);
@@ -91,7 +91,7 @@ void read_reach(TableReader& t, Circuit& c) {
     }
 }
 
-void read_wires(TableReader& t, Circuit& c) {
+void read_wires(TableReader& t, typed::Circuit& c) {
     c.colors = read_colors(t, "colors");
     c.hot = read_color(t, "hot");
     if (!c.hot.empty() && !c.colors.empty() && !contains(c.colors, c.hot))
@@ -111,7 +111,7 @@ void read_wires(TableReader& t, Circuit& c) {
         t.choice<Wiring>("wiring", {{"cable", Wiring::cable}, {"conduit", Wiring::conduit}}).value_or(Wiring::cable);
 }
 
-void read_words(Reading& r, TableReader& t, Circuit& c) {
+void read_words(Reading& r, TableReader& t, typed::Circuit& c) {
     c.name = t.text("name");
     c.name_fr = t.text("name_fr");
     c.name_es = t.text("name_es");
@@ -123,7 +123,7 @@ void read_words(Reading& r, TableReader& t, Circuit& c) {
         if (r.is_circuit(t, mark, at)) c.runs_with.push_back(mark);
 }
 
-void read_flags(TableReader& t, Circuit& c) {
+void read_flags(TableReader& t, typed::Circuit& c) {
     c.existing = t.flag("existing").value_or(false);
     c.continuous = t.flag("continuous");
     c.motor = t.flag("motor");
@@ -137,7 +137,7 @@ void read_flags(TableReader& t, Circuit& c) {
 }
 
 // After all else: the guess looks at poles and outlets too.
-void read_use(Reading& r, TableReader& t, Circuit& c) {
+void read_use(Reading& r, TableReader& t, typed::Circuit& c) {
     c.use = t.text("use");
     if (!c.use.empty() && !contains(r.words.uses, c.use)) t.unknown_word(t.value_at("use"), "use", c.use, r.words.uses);
     if (t.has("use") || !r.words.guess_use) return;
@@ -145,7 +145,7 @@ void read_use(Reading& r, TableReader& t, Circuit& c) {
     c.use_guessed = !c.use.empty();
 }
 
-void read_circuit(Reading& r, TableReader& t, Circuit& c) {
+void read_circuit(Reading& r, TableReader& t, typed::Circuit& c) {
     t.allow_questions(c.asked);
     read_words(r, t, c);
     c.panel = t.text("panel");

@@ -13,7 +13,7 @@ namespace {
 constexpr int kMostOfAHome = 40; // circuits or thermostats of one kind
 constexpr int kMostDays = 3660;
 
-void read_areas(TableReader& t, Dwelling& d) {
+void read_areas(TableReader& t, typed::Dwelling& d) {
     for (auto const* key : {"basement", "area"})
         if (auto const* said = t.entry(key))
             if (auto const* typed = std::get_if<std::string>(&said->value.is)) d.area_units = units_of_area(*typed);
@@ -51,7 +51,7 @@ std::vector<std::string> read_group(Reading& r, TableReader& t, TomlValue const&
     return group;
 }
 
-void read_together(Reading& r, TableReader& t, Dwelling& d) {
+void read_together(Reading& r, TableReader& t, typed::Dwelling& d) {
     auto const* said = t.entry("together");
     if (!said) return;
     auto const* groups = std::get_if<TomlArray>(&said->value.is);
@@ -68,7 +68,7 @@ void read_together(Reading& r, TableReader& t, Dwelling& d) {
                    "write  together = [[\"heating\", \"air conditioner\"]]");
 }
 
-void read_peak(TableReader& t, Dwelling& d) {
+void read_peak(TableReader& t, typed::Dwelling& d) {
     auto inner = t.table("peak", "peak of [dwelling]");
     if (!inner) return;
     std::vector<std::string> asked;
@@ -82,10 +82,10 @@ void read_peak(TableReader& t, Dwelling& d) {
                         "add  days = 365:  of a year's metering, or of a recorder that hung there 30 days");
     inner->finish();
     if (!asked.empty()) d.asked.emplace_back("peak");
-    if (amps && days) d.peak = PeakDraw{*amps, *days};
+    if (amps && days) d.peak = typed::PeakDraw{*amps, *days};
 }
 
-void read_energy_management(Reading& r, TableReader& t, Dwelling& d) {
+void read_energy_management(Reading& r, TableReader& t, typed::Dwelling& d) {
     auto inner = t.table("energy_management", "energy_management of [dwelling]");
     if (!inner) return;
     std::vector<std::string> asked;
@@ -112,12 +112,12 @@ void read_energy_management(Reading& r, TableReader& t, Dwelling& d) {
     if (!inner->has("circuits")) inner->complain("", "it names no circuit", "add  circuits = [\"EV\"]");
     inner->finish();
     if (!asked.empty()) d.asked.emplace_back("energy_management");
-    if (limit && !circuits.empty()) d.energy_management = EnergyManagement{*limit, std::move(circuits)};
+    if (limit && !circuits.empty()) d.energy_management = typed::EnergyManagement{*limit, std::move(circuits)};
 }
 } // namespace
 
 void read_dwelling(Reading& r, TableReader t) {
-    Dwelling& d = r.job.dwelling.emplace();
+    typed::Dwelling& d = r.job.dwelling.emplace();
     t.allow_questions(d.asked);
     read_areas(t, d);
     d.small_appliance_circuits = t.count("small_appliance_circuits", 0, kMostOfAHome);

@@ -36,7 +36,7 @@ void read_code(Reading& r, TableReader& t) {
 }
 
 void read_job_table(Reading& r, TableReader t) {
-    Job& job = r.job;
+    typed::Job& job = r.job;
     t.allow_questions(job.asked);
     read_code(r, t);
     job.name = t.text("name");

@@ -13,12 +13,12 @@ namespace legwork {
 namespace {
 
 // "Main/SP": the mark stands behind the last slash.
-std::optional<FeederName> read_feeder(TableReader& t) {
+std::optional<typed::FeederName> read_feeder(TableReader& t) {
     auto const said = t.text("feeder", TableReader::kMostLetters + 1 + kMostOfMark);
     if (said.empty()) return std::nullopt;
     auto const slash = said.rfind('/');
     if (slash != std::string::npos && slash > 0 && slash + 1 < said.size())
-        return FeederName{said.substr(0, slash), said.substr(slash + 1)};
+        return typed::FeederName{said.substr(0, slash), said.substr(slash + 1)};
     t.complain("feeder", fmt::format("{} does not name a panel and a circuit", quoted(said)),
                "write the panel, a slash, and the mark of the circuit that feeds this one: \"Main/SP\"");
     return std::nullopt;
@@ -40,10 +40,10 @@ std::vector<std::string> read_supply_names(Reading& r, TableReader& t) {
 }
 
 // What feeds it: one of three keys; a sub-panel may narrow its feeder by `supply`.
-void read_source(Reading& r, TableReader& t, Panel& p) {
+void read_source(Reading& r, TableReader& t, typed::Panel& p) {
     auto const kind = read_supply_kind(t, "supply");
     auto const leg = read_leg(t, kind);
-    if (kind) p.supply = Supply{"", *kind, std::nullopt, leg, {}, {}};
+    if (kind) p.supply = typed::Supply{"", *kind, std::nullopt, leg, {}, {}};
     if (t.has("leg") && !t.has("supply"))
         t.complain("leg", "\"leg\" belongs to a supply", "add  supply = \"120 on one leg\"");
     p.supplies = read_supply_names(r, t);
@@ -59,16 +59,15 @@ void read_source(Reading& r, TableReader& t, Panel& p) {
                    "keep  feeder,  take  supplies  away");
 }
 
-void read_bus(TableReader& t, Panel& p) {
+void read_bus(TableReader& t, typed::Panel& p) {
     auto const* said = t.entry("legs");
     if (!said) return;
     if (!std::holds_alternative<TomlArray>(said->value.is)) {
-        p.bus_legs =
-            t.choice<Panel::Bus>("legs", {{"by row", Panel::Bus::by_row}, {"by column", Panel::Bus::by_column}})
-                .value_or(Panel::Bus::by_row);
+        p.bus_legs = t.choice<BusLegs>("legs", {{"by row", BusLegs::by_row}, {"by column", BusLegs::by_column}})
+                         .value_or(BusLegs::by_row);
         return;
     }
-    p.bus_legs = Panel::Bus::listed;
+    p.bus_legs = BusLegs::listed;
     for (auto const& [letter, at] : t.texts("legs")) {
         if (letter != "A" && letter != "B")
             t.complaints().add(at, fmt::format("{}: {} is no leg", t.what(), quoted(letter)), "write \"A\" or \"B\"");
@@ -81,7 +80,7 @@ void read_bus(TableReader& t, Panel& p) {
                    "give one letter a row, from row 1 on");
 }
 
-void read_geometry(TableReader& t, Panel& p) {
+void read_geometry(TableReader& t, typed::Panel& p) {
     p.spaces = t.required_number("spaces", 1, kMostSpaces, "24").value_or(0);
     int const last = p.spaces > 0 ? p.spaces : kMostSpaces;
     p.tandem = t.numbers("tandem", 1, last);
@@ -103,7 +102,7 @@ void read_geometry(TableReader& t, Panel& p) {
     read_bus(t, p);
 }
 
-void read_panel(Reading& r, TableReader& t, Panel& p) {
+void read_panel(Reading& r, TableReader& t, typed::Panel& p) {
     t.allow_questions(p.asked);
     read_geometry(t, p);
     read_source(r, t, p);
@@ -119,7 +118,7 @@ void read_panel(Reading& r, TableReader& t, Panel& p) {
     record(r, Thing::panel, p.name, t);
 }
 
-void read_supply(Reading& r, TableReader& t, Supply& s) {
+void read_supply(Reading& r, TableReader& t, typed::Supply& s) {
     t.allow_questions(s.asked);
     auto const kind = read_supply_kind(t, "kind");
     if (!t.has("kind")) t.complain("kind", "\"kind\" is missing", "add  kind = \"120/240\"");
@@ -137,7 +136,8 @@ bool is_listed(Reading const& r, std::string const& supply) {
     auto const means_it = [&](std::string const& name) {
         return name == supply || nearest(name, r.supply_names) == supply;
     };
-    return std::ranges::any_of(r.job.panels, [&](Panel const& p) { return std::ranges::any_of(p.supplies, means_it); });
+    return std::ranges::any_of(r.job.panels,
+                               [&](typed::Panel const& p) { return std::ranges::any_of(p.supplies, means_it); });
 }
 
 } // namespace

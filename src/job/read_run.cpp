@@ -55,7 +55,7 @@ bool good_color(TableReader& t, std::string const& said, std::size_t at) {
     return false;
 }
 
-void read_segments(Reading& r, TableReader& t, Circuit& c) {
+void read_segments(Reading& r, TableReader& t, typed::Circuit& c) {
     auto segments = t.tables("segments", fmt::format("{}, a segment", t.what()));
     for (auto const* other : {"cable", "length"})
         if (t.has(other))
@@ -103,8 +103,8 @@ std::string read_color(TableReader& t, std::string_view key) {
     return color.empty() || !good_color(t, color, t.value_at(key)) ? std::string() : small_letters(color);
 }
 
-void read_home_run(Reading& r, TableReader& t, Circuit& c) {
-    Segment whole{read_cable_kind(r, t, "cable"), t.length("length"), ""};
+void read_home_run(Reading& r, TableReader& t, typed::Circuit& c) {
+    typed::Segment whole{read_cable_kind(r, t, "cable"), t.length("length"), ""};
     if (t.has("segments")) return read_segments(r, t, c);
     if (!whole.kind.empty() || whole.length) c.run.push_back(std::move(whole));
 }
@@ -112,7 +112,7 @@ void read_home_run(Reading& r, TableReader& t, Circuit& c) {
 void read_cables(Reading& r) {
     for (std::size_t i = 0; i < r.cables.size(); ++i) {
         TableReader& t = r.cables[i];
-        Cable& c = r.job.cables[i];
+        typed::Cable& c = r.job.cables[i];
         t.allow_questions(c.asked);
         c.name = t.text("name");
         c.kind = read_cable_kind(r, t, "kind");

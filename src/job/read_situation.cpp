@@ -12,7 +12,7 @@ namespace legwork {
 namespace {
 
 // The uses that circuits of this job have, each once.
-std::vector<std::string> uses_here(Job const& job) {
+std::vector<std::string> uses_here(typed::Job const& job) {
     std::vector<std::string> uses;
     for (auto const& c : job.circuits)
         if (!c.use.empty() && !contains(uses, c.use)) uses.push_back(c.use);
@@ -26,7 +26,8 @@ std::string way_out(Reading const& r, std::string_view key, std::vector<std::str
                         : did_you_mean(key, known, "name a use or a mark that a circuit of this file has");
 }
 
-void read_share(Reading& r, TableReader& t, TomlEntry const& e, std::vector<std::string> const& uses, Situation& s) {
+void read_share(Reading& r, TableReader& t, TomlEntry const& e, std::vector<std::string> const& uses,
+                typed::Situation& s) {
     auto const share = t.millionths(e.key);
     bool const is_mark = contains(r.marks, e.key);
     bool const is_use = contains(r.words.uses, e.key);
@@ -42,7 +43,7 @@ void read_share(Reading& r, TableReader& t, TomlEntry const& e, std::vector<std:
     if (share) (is_mark ? s.by_mark : s.by_use)[e.key] = *share;
 }
 
-void read_situation(Reading& r, TableReader& t, std::vector<std::string> const& uses, Situation& s) {
+void read_situation(Reading& r, TableReader& t, std::vector<std::string> const& uses, typed::Situation& s) {
     if (s.name == "connected")
         t.complain("name", "\"connected\" is always there: every load at share 1", "give this situation another name");
     s.other = t.millionths("other").value_or(s.other);
@@ -56,7 +57,7 @@ void read_situation(Reading& r, TableReader& t, std::vector<std::string> const& 
     record(r, Thing::situation, s.name, t);
 }
 
-void read_accept(Reading& r, TableReader& t, Accept& a) {
+void read_accept(Reading& r, TableReader& t, typed::Accept& a) {
     a.rule = t.required_text("rule", "\"dir-vague\"");
     if (!a.rule.empty() && !r.words.rules.empty() && !contains(r.words.rules, a.rule))
         t.complain("rule", fmt::format("there is no rule {}", quoted(a.rule)),

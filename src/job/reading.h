@@ -6,7 +6,7 @@
 #pragma once
 
 #include "job/read.h"
-#include "job/table_reader.h"
+#include "toml/table_reader.h"
 
 namespace legwork {
 
@@ -21,13 +21,13 @@ using Tables = std::vector<TableReader>;
 struct Reading {
     Vocabulary const& words;
     Complaints& out;
-    Job job{};
+    typed::Job job{};
     Places places{};
     Tables supplies{}, panels{}, circuits{}, situations{}, cables{}, accepts{};
     // Whatever calls itself so, even where its own table is wrong: one mistake is told once.
     std::vector<std::string> marks{}, cable_marks{}, panel_names{}, supply_names{};
 
-    Circuit* circuit(std::string_view mark); // null when there is none
+    typed::Circuit* circuit(std::string_view mark); // null when there is none
     // Complains when no circuit has this mark.
     bool is_circuit(TableReader& from, std::string_view mark, std::size_t at);
 };
@@ -40,7 +40,7 @@ void read_dwelling(Reading& r, TableReader t);
 void read_supplies(Reading& r);
 void read_panels(Reading& r);
 void read_circuits(Reading& r);
-void read_home_run(Reading& r, TableReader& t, Circuit& c); // cable, length, segments
+void read_home_run(Reading& r, TableReader& t, typed::Circuit& c); // cable, length, segments
 std::string read_cable_kind(Reading& r, TableReader& t, std::string_view key);
 // Colours in small letters.
 std::vector<std::string> read_colors(TableReader& t, std::string_view key);

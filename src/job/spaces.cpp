@@ -22,7 +22,7 @@ using Tenants = std::map<int, std::vector<Tenant>>; // of one panel, by space
 bool clash(Spot a, Spot b) { return a.space == b.space && (a.half == 0 || b.half == 0 || a.half == b.half); }
 
 // Complains and is false when the breaker cannot stand there at all.
-bool fits(TableReader& t, Circuit const& c, Panel const& p, std::vector<Spot> const& spots) {
+bool fits(TableReader& t, typed::Circuit const& c, typed::Panel const& p, std::vector<Spot> const& spots) {
     if (c.space->space > p.spaces) {
         t.complain("space", fmt::format("the panel {} has {} spaces", quoted(p.name), p.spaces),
                    fmt::format("give a space from 1 to {}", p.spaces));
@@ -58,7 +58,7 @@ void settle(Reading& r, std::size_t i, std::vector<Spot> const& spots, Tenants& 
     for (Spot const s : spots) tenants[s.space].push_back({s, i});
 }
 
-void check_reach(TableReader& t, Circuit const& c, Panel const& p) {
+void check_reach(TableReader& t, typed::Circuit const& c, typed::Panel const& p) {
     for (int const s : c.reach_spaces)
         if (s > p.spaces)
             t.complain("reach", fmt::format("the panel {} has {} spaces, and no {}", quoted(p.name), p.spaces, s),
@@ -67,7 +67,7 @@ void check_reach(TableReader& t, Circuit const& c, Panel const& p) {
 
 } // namespace
 
-std::optional<int> space_below(Panel const& panel, int space) {
+std::optional<int> space_below(typed::Panel const& panel, int space) {
     int const rows = (panel.spaces + 1) / 2;
     bool const across = panel.numbering == Numbering::across;
     if (!across && space == rows) return std::nullopt;
@@ -75,7 +75,7 @@ std::optional<int> space_below(Panel const& panel, int space) {
     return below <= panel.spaces ? std::optional(below) : std::nullopt;
 }
 
-std::vector<Spot> filled_spots(Panel const& panel, Spot at, int poles) {
+std::vector<Spot> filled_spots(typed::Panel const& panel, Spot at, int poles) {
     if (at.space < 1 || at.space > panel.spaces) return {};
     if (poles == 1) return {at};
     auto const below = space_below(panel, at.space);
@@ -86,8 +86,8 @@ std::vector<Spot> filled_spots(Panel const& panel, Spot at, int poles) {
 void check_spaces(Reading& r) {
     std::map<std::string, Tenants> by_panel;
     for (std::size_t i = 0; i < r.circuits.size(); ++i) {
-        Circuit const& c = r.job.circuits[i];
-        Panel const* p = panel_of(r.job, c.panel);
+        typed::Circuit const& c = r.job.circuits[i];
+        typed::Panel const* p = panel_of(r.job, c.panel);
         if (!p || p->spaces == 0) continue; // told already
         check_reach(r.circuits[i], c, *p);
         if (!c.space) continue;

@@ -3,7 +3,7 @@
 
 #pragma once
 
-#include "job/table_reader.h"
+#include "toml/table_reader.h"
 
 namespace legwork {
 

@@ -5,7 +5,7 @@
 // Everything else is copied, so it cannot change; what the text means afterwards is read again and compared.
 #include "job/write.h"
 #include "job/circuit_table.h"
-#include "job/toml_text.h"
+#include "toml/text.h"
 
 #include <algorithm>
 #include <cmath>

@@ -28,10 +28,10 @@ constexpr std::array kKinds{
 };
 KindRow const& row(SupplyKind kind) { return kKinds[static_cast<std::size_t>(kind)]; }
 
-Feed feed_of(Supply const& s) { return {s.name, s.kind, s.leg, s.amps, s.off}; }
+Feed feed_of(typed::Supply const& s) { return {s.name, s.kind, s.leg, s.amps, s.off}; }
 
 // A sub-panel's own supply may only take hots away: a 120 V feeder has one, whatever the source.
-void narrow(Feed& feed, Supply const& own) {
+void narrow(Feed& feed, typed::Supply const& own) {
     if (own.kind == SupplyKind::one_leg_120) {
         feed.kind = own.kind;
         feed.leg = own.leg;
@@ -41,9 +41,9 @@ void narrow(Feed& feed, Supply const& own) {
 }
 } // namespace
 
-std::vector<Feed> feeds(Job const& job, Panel const& panel) {
+std::vector<Feed> feeds(typed::Job const& job, typed::Panel const& panel) {
     std::vector<Feed> found;
-    Panel const* above = panel.feeder ? panel_of(job, panel.feeder->panel) : nullptr;
+    typed::Panel const* above = panel.feeder ? panel_of(job, panel.feeder->panel) : nullptr;
     if (above) {
         found = feeds(job, *above); // the reader refuses cycles
         if (panel.supply)
@@ -51,7 +51,7 @@ std::vector<Feed> feeds(Job const& job, Panel const& panel) {
         return found;
     }
     for (std::string const& n : panel.supplies)
-        if (Supply const* s = supply_of(job, n)) found.push_back(feed_of(*s));
+        if (typed::Supply const* s = supply_of(job, n)) found.push_back(feed_of(*s));
     if (panel.supply) found.push_back(feed_of(*panel.supply));
     return found;
 }

@@ -21,7 +21,7 @@ struct Feed {
 };
 
 // All sources that can feed this panel, in the file's order; at least one for a job that was read.
-std::vector<Feed> feeds(Job const& job, Panel const& panel);
+std::vector<Feed> feeds(typed::Job const& job, typed::Panel const& panel);
 
 bool is_dc(SupplyKind kind);
 bool has_two_hots(SupplyKind kind);        // two hot legs with a voltage between them: 120/240, 120/208

@@ -7,7 +7,7 @@
 
 namespace legwork {
 
-OnIs on_is(Panel const& panel, int space) {
+OnIs on_is(typed::Panel const& panel, int space) {
     if (panel.hang == Hang::upright || panel.hang == Hang::upside_down) return OnIs::sideways;
     bool const first_left = panel.first == Corner::top_left || panel.first == Corner::bottom_left;
     bool const left = (Layout(panel).position(space).column == 0) == first_left;

@@ -18,6 +18,6 @@ namespace legwork {
 enum class OnIs { sideways, up, down };
 
 // Of a space on the panel.
-OnIs on_is(Panel const& panel, int space);
+OnIs on_is(typed::Panel const& panel, int space);
 
 } // namespace legwork

@@ -8,7 +8,7 @@
 
 namespace legwork {
 
-Layout::Layout(Panel const& panel) : panel_(panel), spaces_(panel.spaces) {}
+Layout::Layout(typed::Panel const& panel) : panel_(panel), spaces_(panel.spaces) {}
 
 Position Layout::position(int space) const {
     if (panel_.numbering == Numbering::across) return {(space - 1) % 2, (space + 1) / 2};
@@ -25,11 +25,11 @@ std::optional<int> Layout::space_at(Position where) const {
 Leg Layout::leg(int space) const {
     auto const [column, row] = position(space);
     switch (panel_.bus_legs) {
-    case Panel::Bus::by_column: return column == 0 ? Leg::a : Leg::b;
-    case Panel::Bus::listed:
+    case BusLegs::by_column: return column == 0 ? Leg::a : Leg::b;
+    case BusLegs::listed:
         if (auto const i = static_cast<std::size_t>(row - 1); i < panel_.row_legs.size()) return panel_.row_legs[i];
         [[fallthrough]];
-    case Panel::Bus::by_row: break;
+    case BusLegs::by_row: break;
     }
     return row % 2 == 1 ? Leg::a : Leg::b;
 }

@@ -19,7 +19,8 @@ struct Position {
 
 class Layout {
 public:
-    explicit Layout(Panel const& panel);
+    Layout() = default; // no spaces
+    explicit Layout(typed::Panel const& panel);
 
     int spaces() const { return spaces_; }
     int rows() const { return (spaces_ + 1) / 2; }
@@ -39,8 +40,8 @@ public:
     bool is_dead(int space) const; // by `dead =` only; what a source does not reach: Feeds
 
 private:
-    Panel panel_;
-    int spaces_;
+    typed::Panel panel_;
+    int spaces_ = 0;
 };
 
 // The slots a circuit's breaker takes when its `space` is `at`: one, or two for two poles ("7a" outer 7a+9b, "7b"

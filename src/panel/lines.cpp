@@ -28,9 +28,9 @@ Legs legs(std::vector<Feed> const& feeds) {
     return reached(Leg::a) && reached(Leg::b) ? Legs::in_phase : Legs::one;
 }
 
-std::vector<std::vector<int>> pair_lines(Panel const& panel, Legs legs) {
+std::vector<std::vector<int>> pair_lines(typed::Panel const& panel, Legs legs) {
     Layout const layout(panel);
-    if (legs == Legs::two && panel.bus_legs == Panel::Bus::by_column) return facing_lines(layout);
+    if (legs == Legs::two && panel.bus_legs == BusLegs::by_column) return facing_lines(layout);
     std::vector<std::vector<int>> lines;
     for (int column = 0; column < 2; ++column) {
         lines.emplace_back();
@@ -45,8 +45,8 @@ std::vector<std::vector<int>> pair_lines(Panel const& panel, Legs legs) {
     return lines;
 }
 
-bool takes_two_poles(Panel const& panel, Legs legs) {
-    return legs != Legs::two || panel.bus_legs != Panel::Bus::by_column;
+bool takes_two_poles(typed::Panel const& panel, Legs legs) {
+    return legs != Legs::two || panel.bus_legs != BusLegs::by_column;
 }
 
 } // namespace legwork

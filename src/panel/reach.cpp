@@ -12,7 +12,7 @@ namespace legwork {
 namespace {
 
 // Of the panel upright: column 0 holds space 1, row 1 is its row, and `first` says in which corner that is.
-bool is_left_as_hung(Panel const& panel, Layout const& layout, int space) {
+bool is_left_as_hung(typed::Panel const& panel, Layout const& layout, int space) {
     auto const [column, row] = layout.position(space);
     bool const first_left = panel.first == Corner::top_left || panel.first == Corner::bottom_left;
     bool const first_top = panel.first == Corner::top_left || panel.first == Corner::top_right;
@@ -28,7 +28,7 @@ bool is_left_as_hung(Panel const& panel, Layout const& layout, int space) {
     return left;
 }
 
-bool is_right_as_hung(Panel panel, Layout const& layout, int space) {
+bool is_right_as_hung(typed::Panel panel, Layout const& layout, int space) {
     if (panel.hang == Hang::turned_left)
         panel.hang = Hang::turned_right;
     else if (panel.hang == Hang::turned_right)
@@ -40,7 +40,7 @@ bool is_right_as_hung(Panel panel, Layout const& layout, int space) {
 
 } // namespace
 
-std::vector<bool> reachable(Panel const& panel, Circuit const& c) {
+std::vector<bool> reachable(typed::Panel const& panel, typed::Circuit const& c) {
     Layout const layout(panel);
     std::vector<bool> found(static_cast<std::size_t>(std::max(panel.spaces, 0)) + 1);
     for (int s = 1; s <= panel.spaces; ++s) {
@@ -52,7 +52,7 @@ std::vector<bool> reachable(Panel const& panel, Circuit const& c) {
     return found;
 }
 
-bool is_reach_limited(Panel const& panel, Circuit const& c) {
+bool is_reach_limited(typed::Panel const& panel, typed::Circuit const& c) {
     if (c.reach_side.empty() && c.reach_spaces.empty()) return false;
     auto const found = reachable(panel, c);
     return std::find(found.begin() + 1, found.end(), false) != found.end();

@@ -2,15 +2,14 @@
 // SPDX-License-Identifier: MIT
 
 // Sizes are found one after another, feeders first from the source outward, since what a branch may lose hangs on what
-// its feeder loses. What is found stands in a copy of the job when the next is tried.
+// its feeder loses. What is found stands in a building of their own when the next is tried.
 #include "propose/propose.h"
 
-#include "cable/run.h"
+#include "building/trial.h"
 #include "codebook/cite.h"
 #include "codebook/usual.h"
 #include "propose/feeder_objection.h"
 #include "propose/sizing.h"
-#include "reckon/say.h"
 #include "rules/job/measure.h"
 #include "rules/wire/list.h"
 #include "units/text.h"
@@ -18,21 +17,22 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <map>
+#include <set>
 
 namespace legwork {
 
 namespace {
-std::vector<std::size_t> unknown_pieces(Job const& job, Circuit const& circuit) {
-    auto const run = run_of(job, circuit);
-    if (run.empty()) return {0};
+std::vector<std::size_t> unknown_pieces(Circuit const& circuit) {
+    if (circuit.run.empty()) return {0};
     std::vector<std::size_t> all;
-    for (std::size_t i = 0; i < run.size(); ++i)
-        if (run[i].kind.empty()) all.push_back(i);
+    for (std::size_t i = 0; i < circuit.run.size(); ++i)
+        if (circuit.run[i].called.empty()) all.push_back(i);
     return all;
 }
 
-bool lacks_sizes(Job const& job, Circuit const& circuit) {
-    return circuit.use != "spare" && (!circuit.breaker || !unknown_pieces(job, circuit).empty());
+bool lacks_sizes(Circuit const& circuit) {
+    return !circuit.is_spare() && (!circuit.breaker || !unknown_pieces(circuit).empty());
 }
 
 std::string how_to_read(std::string_view key) {
@@ -41,88 +41,68 @@ std::string how_to_read(std::string_view key) {
     return {};
 }
 
-void put(Circuit& circuit, Proposal const& p) {
-    if (p.breaker) circuit.breaker = p.breaker;
-    if (p.has_cable() && circuit.run.size() < p.cables.size()) circuit.run.resize(p.cables.size());
-    for (std::size_t i = 0; i < p.cables.size(); ++i)
-        if (!p.cables[i].empty()) circuit.run[i].kind = p.cables[i];
-}
-
 class Proposer {
 public:
-    Proposer(Job const& job, Plan const& plan, CodeBook const& book) : job_(job), c_{job_, plan, book} {}
+    Proposer(Building const& building, Plan const& plan, CodeBook const& book)
+        : building_(with_sizes(building, {})), c_{building_, plan, book} {}
 
     std::vector<Proposal> all() {
-        std::vector<Proposal> found;
-        for (std::size_t const i : in_order()) {
-            if (!lacks_sizes(job_, job_.circuits[i])) continue; // found with its pair by now, or nothing lacks
-            for (Proposal& p : of(job_.circuits[i])) found.push_back(std::move(p));
-        }
-        std::ranges::sort(found, {}, [&](Proposal const& p) { return circuit_of(job_, p.circuit); });
-        return found;
+        for (std::size_t const i : in_order()) // found with its pair by now, or nothing lacks
+            if (lacks_sizes(building_.circuits[i]) && !done_.contains(i)) propose(building_.circuits[i]);
+        std::vector<Proposal> all;
+        for (auto& [number, proposal] : found_) all.push_back(std::move(proposal));
+        return all;
     }
 
 private:
     // How many feeders stand ahead of what this circuit feeds: 0 for those that feed no panel come last.
     std::size_t depth(Circuit const& circuit) const {
         std::size_t steps = 1;
-        Panel const* at = panel_of(job_, circuit.panel);
-        while (at && at->feeder && steps <= job_.panels.size()) {
-            at = panel_of(job_, at->feeder->panel);
+        for (Panel const* at = circuit.panel; at && at->above && steps <= building_.panels.size(); at = at->above)
             ++steps;
-        }
         return steps;
     }
     std::vector<std::size_t> in_order() const {
         std::vector<std::pair<std::size_t, std::size_t>> order;
-        for (std::size_t i = 0; i < job_.circuits.size(); ++i) {
-            bool const feeder = fed_panel(job_, job_.circuits[i]);
-            order.emplace_back(feeder ? depth(job_.circuits[i]) : job_.panels.size() + 2, i);
-        }
+        for (Circuit const& c : building_.circuits)
+            order.emplace_back(c.fed_panel() ? depth(c) : building_.panels.size() + 2, c.number);
         std::ranges::sort(order);
         std::vector<std::size_t> all;
         for (auto const& [at, i] : order) all.push_back(i);
         return all;
     }
 
-    std::vector<Member> members(Circuit const& circuit) const {
-        std::vector<Member> all;
-        Circuit const* p = partner(job_, circuit);
-        for (Circuit const* one : {&circuit, p})
-            if (one) all.push_back({one, {}, !one->breaker, unknown_pieces(job_, *one)});
-        if (p && p < &circuit) std::swap(all[0], all[1]);
-        return all;
+    static std::vector<Member> members(Circuit const& circuit) {
+        auto const member = [](Circuit const& c) { return Member{&c, {}, !c.breaker, unknown_pieces(c)}; };
+        if (!circuit.pair) return {member(circuit)};
+        return {member(*circuit.pair->first), member(*circuit.pair->second)};
     }
 
-    std::vector<Proposal> of(Circuit const& circuit) {
-        if (std::ranges::find(done_, circuit.mark) != done_.end()) return {};
+    void propose(Circuit const& circuit) {
         auto group = members(circuit);
         std::vector<Proposal> found;
-        for (Member& m : group) {
-            done_.push_back(m.circuit->mark);
+        for (Member const& m : group) {
+            done_.insert(m.circuit->number);
             found.push_back({m.circuit->mark, {}, {}, {}, {}, {}});
         }
         std::string trouble = fill(group, found);
-        if (trouble.empty()) trouble = objection(found);
-        if (trouble.empty())
-            for (Proposal const& p : found) put(job_.circuits[index(p.circuit)], p);
-        else
+        std::optional<Building> trial;
+        if (trouble.empty()) {
+            trial = with_proposals(building_, found);
+            trouble = objection(*trial, group);
+        }
+        if (!trouble.empty())
             for (Proposal& p : found) p = {p.circuit, {}, {}, std::move(p.steps), {}, trouble};
-        std::erase_if(found, [&](Proposal const& p) {
-            auto const m = std::ranges::find(group, p.circuit, [](Member const& one) { return one.circuit->mark; });
-            return !m->lacks_breaker && m->lacks.empty();
-        });
-        return found;
-    }
-
-    std::size_t index(std::string_view mark) const {
-        return static_cast<std::size_t>(circuit_of(job_, mark) - job_.circuits.data());
+        for (std::size_t i = 0; i < group.size(); ++i)
+            if (group[i].lacks_breaker || !group[i].lacks.empty())
+                found_.emplace(group[i].circuit->number, std::move(found[i]));
+        if (trouble.empty()) building_ = std::move(*trial); // and with it goes what `group` points at
     }
 
     // What stands in the way; empty when every size was found.
     std::string fill(std::vector<Member>& group, std::vector<Proposal>& found) {
         for (Member const& m : group)
-            if (m.circuit->existing && lacks_sizes(job_, *m.circuit)) return there_already(*m.circuit);
+            if (m.circuit->existing && lacks_sizes(*m.circuit)) return there_already(*m.circuit);
         for (std::size_t i = 0; i < group.size(); ++i) {
             Wanted& w = group[i].wanted = wanted(c_, *group[i].circuit);
             found[i].steps = w.steps;
@@ -130,12 +110,12 @@ private:
             // through.
             auto const& given = group[i].circuit->breaker;
             if (given && w.whole_panel) w.wire = std::min(w.wire, *given);
-            if (!w.find_out.empty() && (!given || on_dc(c_, *group[i].circuit)))
+            if (!w.find_out.empty() && (!given || group[i].circuit->on_dc()))
                 return (group.size() > 1 ? "of " + found[i].circuit + " " : std::string()) + w.find_out;
         }
         for (Member const& m : group)
             if (auto wrong = wrong_breaker(m); !wrong.empty()) return wrong;
-        Sizing sizing(c_, job_, group);
+        Sizing sizing(c_, group);
         std::string why;
         Amps breaker = 0_A;
         for (Member const& m : group) breaker = std::max(breaker, m.circuit->breaker.value_or(0_A));
@@ -177,7 +157,7 @@ private:
             p.steps.insert(p.steps.end(), steps.begin(), steps.end());
             p.cables.resize(m.lacks.back() + 1);
             for (std::size_t const piece : m.lacks) p.cables[piece] = sizing.kind(m, piece, *gauge);
-            for (Step& s : conductor_steps(job_, *m.circuit, p.cables)) p.steps.push_back(std::move(s));
+            for (Step& s : conductor_steps(*m.circuit, p.cables)) p.steps.push_back(std::move(s));
             if (!p.breaker) p.reference = cite(c_.book, sizing.decided());
         }
         return {};
@@ -211,40 +191,41 @@ private:
     static std::string next_for_receptacles(Circuit const& circuit, Amps without) {
         auto const outlets = outlets_words(circuit);
         if (!outlets.empty()) return fmt::format("the next breaker that {} may stand on", outlets);
-        auto const usual = usual_receptacle(circuit.use, circuit.poles);
+        auto const usual = usual_receptacle(use_name(circuit), circuit.poles);
         if (usual.empty()) return "the next breaker that circuits of receptacles have";
         return fmt::format(
             "the next breaker that {}, the usual receptacle of a {}, may stand on (wired in without one, "
             "{} would do)",
-            usual, circuit.use, text(without));
+            usual, use_name(circuit), text(without));
     }
 
-    std::string there_already(Circuit const& circuit) const {
+    static std::string there_already(Circuit const& circuit) {
         std::vector<std::string> ways;
         if (!circuit.breaker) ways.push_back(how_to_read("breaker"));
-        if (!unknown_pieces(job_, circuit).empty()) ways.push_back(how_to_read("cable"));
+        if (!unknown_pieces(circuit).empty()) ways.push_back(how_to_read("cable"));
         if (ways.empty()) ways.push_back("what its partner has");
         return fmt::format("it is there already, so its sizes are read and not chosen ({})", fmt::join(ways, "; "));
     }
 
-    // What the wire rules would say of the sizes found, were they in the job.
-    std::string objection(std::vector<Proposal> const& found) const {
-        Job trial = with_proposals(job_, found);
+    // What the wire rules say of these circuits in the building that has the sizes found.
+    std::string objection(Building const& trial, std::vector<Member> const& group) const {
         Case const c{trial, c_.plan, c_.book};
-        for (Proposal const& p : found)
-            if (Panel const* fed = fed_panel(trial, *circuit_of(trial, p.circuit))) return feeder_objection(c, *fed);
-        std::erase_if(trial.circuits, [&](Circuit const& o) {
-            return std::ranges::find(found, o.mark, &Proposal::circuit) == found.end();
-        });
+        for (Member const& m : group)
+            if (Panel const* fed = trial.circuits[m.circuit->number].fed_panel()) return feeder_objection(c, *fed);
+        auto const is_theirs = [&](Finding const& f) {
+            return std::ranges::any_of(
+                group, [&](Member const& m) { return std::ranges::count(f.where.circuits, m.circuit->mark) > 0; });
+        };
         for (auto const* rule : {&wire_breaker_fits, &wire_load_fits, &wire_continuous, &wire_outlet, &wire_conductors})
             for (Finding const& f : judged(*rule, c).findings())
-                if (f.severity != Severity::note) return as_sentence(f.message) + " " + as_sentence(f.fix);
+                if (f.severity != Severity::note && is_theirs(f)) return with_way_out(f.message, f.fix);
         return {};
     }
 
-    Job job_;
+    Building building_; // filled up as sizes are found
     Case c_;
-    std::vector<std::string> done_;
+    std::set<std::size_t> done_; // by number of the circuit
+    std::map<std::size_t, Proposal> found_;
 };
 } // namespace
 
@@ -252,15 +233,15 @@ bool Proposal::has_cable() const {
     return std::ranges::any_of(cables, [](std::string const& kind) { return !kind.empty(); });
 }
 
-std::vector<Proposal> proposals(Job const& job, Plan const& plan, CodeBook const& book) {
-    return Proposer(job, plan, book).all();
+std::vector<Proposal> proposals(Building const& building, Plan const& plan, CodeBook const& book) {
+    return Proposer(building, plan, book).all();
 }
 
-Job with_proposals(Job job, std::vector<Proposal> const& proposed) {
+Building with_proposals(Building const& building, std::vector<Proposal> const& proposed) {
+    std::vector<Sizes> sizes;
     for (Proposal const& p : proposed)
-        for (Circuit& circuit : job.circuits)
-            if (circuit.mark == p.circuit) put(circuit, p);
-    return job;
+        if (Circuit const* c = circuit_named(building, p.circuit)) sizes.push_back({c->number, p.breaker, p.cables});
+    return with_sizes(building, sizes);
 }
 
 } // namespace legwork

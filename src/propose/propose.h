@@ -6,8 +6,8 @@
 #pragma once
 
 #include "balance/plan.h"
+#include "building/building.h"
 #include "codebook/code_book.h"
-#include "job/job.h"
 
 #include <optional>
 #include <string>
@@ -35,9 +35,9 @@ struct Proposal {
 // In the job's order, one for each circuit that lacks a breaker or the cable of some piece of its run; none for a
 // spare. Of a pair both members have the shared cable and one breaker size. `plan`: the panels as the file has them; it
 // tells on which legs a sub-panel's loads are. Never throws.
-std::vector<Proposal> proposals(Job const& job, Plan const& plan, CodeBook const& book);
+std::vector<Proposal> proposals(Building const& building, Plan const& plan, CodeBook const& book);
 
-// The job with what is proposed in it.
-Job with_proposals(Job job, std::vector<Proposal> const& proposed);
+// A building with what is proposed in it.
+Building with_proposals(Building const& building, std::vector<Proposal> const& proposed);
 
 } // namespace legwork

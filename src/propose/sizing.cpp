@@ -3,8 +3,7 @@
 
 #include "propose/sizing.h"
 
-#include "cable/run.h"
-#include "codebook/cables.h"
+#include "building/trial.h"
 #include "codebook/usual.h"
 #include "reckon/say.h"
 #include "reckon/wire_fit.h"
@@ -26,8 +25,8 @@ std::vector<Gauge> gauges() {
     return all;
 }
 
-std::optional<Gauge> thinnest_known(Case const& c, Member const& m) {
-    auto const piece = thinnest_piece(c, *m.circuit);
+std::optional<Gauge> thinnest_known(Member const& m) {
+    auto const piece = thinnest_piece(*m.circuit);
     return piece ? std::optional(piece->gauge) : std::nullopt;
 }
 
@@ -54,14 +53,26 @@ std::string Sizing::whose(Member const& m) const {
 Circuit Sizing::tried(Member const& m, Amps breaker, Gauge gauge) const {
     Circuit circuit = *m.circuit;
     if (!circuit.breaker) circuit.breaker = breaker;
-    circuit.run = run_of(c_.job, circuit);
     if (circuit.run.empty()) circuit.run.emplace_back();
-    for (std::size_t const piece : m.lacks) circuit.run[piece].kind = kind(m, piece, gauge);
+    for (std::size_t const i : m.lacks) {
+        Piece& piece = circuit.run[i];
+        piece.called = kind(m, i, gauge);
+        piece.kind = cable_kind_named(piece.called);
+    }
     return circuit;
 }
 
+Building Sizing::building_with(Member const& m, Amps breaker, Gauge gauge) const {
+    Sizes sizes{m.circuit->number, m.circuit->breaker ? std::nullopt : std::optional(breaker), {}};
+    for (std::size_t const piece : m.lacks) {
+        sizes.cables.resize(piece + 1);
+        sizes.cables[piece] = kind(m, piece, gauge);
+    }
+    return with_sizes(c_.building, {&sizes, 1});
+}
+
 std::string Sizing::kind(Member const& m, std::size_t piece, Gauge gauge) const {
-    auto const in = insulated_in(c_.job, *m.circuit, piece);
+    auto const in = insulated_in(*m.circuit, piece);
     int const all = in.hots + (in.neutral ? 1 : 0) + (in.more.empty() ? 0 : 1);
     return fmt::format("{}/{}", name(gauge), std::clamp(all, 2, 4));
 }
@@ -111,7 +122,7 @@ std::optional<Gauge> Sizing::least_gauge(Amps breaker, std::optional<Refusal>& l
 bool Sizing::breaker_suits(Amps breaker, std::string& why) const {
     std::optional<Refusal> refused;
     for (Member const& m : members_) {
-        auto const known = thinnest_known(c_, m);
+        auto const known = thinnest_known(m);
         if (known && !refused) refused = too_thin(m, breaker, *known);
     }
     bool const any_lacks = std::ranges::any_of(members_, [](Member const& m) { return !m.lacks.empty(); });
@@ -179,7 +190,7 @@ Step Sizing::good_wire(Member const& m, Amps breaker, Gauge gauge, std::string_v
 }
 
 std::optional<Step> Sizing::known_wire(Member const& m, Amps breaker) const {
-    auto const gauge = thinnest_known(c_, m);
+    auto const gauge = thinnest_known(m);
     if (!gauge || !wire_rating(c_, tried(m, breaker, *gauge), *gauge)) return std::nullopt;
     auto good = good_wire(m, breaker, *gauge, "");
     good.says = whose(m) + "its wire: " + good.says;

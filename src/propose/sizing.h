@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// Tries sizes on one circuit, or on the two of a pair, in a job that is filled up as sizes are found.
+// Tries sizes on one circuit, or on the two of a pair, of a building that is filled up as sizes are found.
 #pragma once
 
 #include "propose/wanted.h"
@@ -10,7 +10,7 @@ namespace legwork {
 
 // One circuit of those that are sized together, with what it lacks.
 struct Member {
-    Circuit const* circuit; // of the job
+    Circuit const* circuit; // of the building
     Wanted wanted;
     bool lacks_breaker = false;
     std::vector<std::size_t> lacks; // pieces of its run without a cable
@@ -23,7 +23,7 @@ struct Insulated {
     bool neutral = false;
     std::string more; // what one more is for: "switched"; empty: none
 };
-Insulated insulated_in(Job const& job, Circuit const& circuit, std::size_t piece);
+Insulated insulated_in(Circuit const& circuit, std::size_t piece);
 
 // Why a wire does not do: "12 AWG is good for 20 A".
 struct Refusal {
@@ -33,8 +33,7 @@ struct Refusal {
 
 class Sizing {
 public:
-    // `job` is the one that `c` looks at.
-    Sizing(Case const& c, Job& job, std::vector<Member>& members) : c_(c), job_(job), members_(members) {}
+    Sizing(Case const& c, std::vector<Member> const& members) : c_(c), members_(members) {}
 
     // Nothing when no standard size suits; `why` then says so.
     std::optional<Amps> breaker(std::string& why);
@@ -56,13 +55,14 @@ private:
     Step good_wire(Member const& m, Amps breaker, Gauge gauge, std::string_view as) const;
     // What the wire found loses.
     void say_drop(Member const& m, Amps breaker, Gauge gauge, std::vector<Step>& steps) const;
-    void say_feeder_drop(Member const& m, Circuit const& sized, std::vector<Step>& steps) const;
+    void say_feeder_drop(Member const& m, Amps breaker, Gauge gauge, std::vector<Step>& steps) const;
+    // The circuit by itself with these sizes where it lacks them, and a building with it.
     Circuit tried(Member const& m, Amps breaker, Gauge gauge) const;
+    Building building_with(Member const& m, Amps breaker, Gauge gauge) const;
     std::string whose(Member const& m) const; // "K2: " where there are two
 
     Case const& c_;
-    Job& job_;
-    std::vector<Member>& members_;
+    std::vector<Member> const& members_;
     std::string_view decided_;
 };
 

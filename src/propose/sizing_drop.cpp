@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 // What a wire that is tried would lose, by the reckoning of wire-drop.
-#include "panel/layout.h"
 #include "propose/sizing.h"
 #include "reckon/run_drop.h"
 #include "units/text.h"
@@ -10,7 +9,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <utility>
 
 namespace legwork {
 
@@ -20,13 +18,13 @@ using FeederDrops = std::vector<std::optional<FeederDrop>>;
 // What is lost ahead of a circuit's panel that its own loss is added to; nothing where a feeder at fault speaks for all
 // behind it, or none stands ahead. A circuit without a space may land on either leg.
 std::optional<double> lost_ahead(Case const& c, FeederDrops const& feeders, Circuit const& circuit) {
-    Panel const* panel = panel_of(c.job, circuit.panel);
+    Panel const* panel = circuit.panel;
     if (!panel || !panel->feeder) return std::nullopt;
-    auto const& drop = feeders[static_cast<std::size_t>(panel - c.job.panels.data())];
+    auto const& drop = feeders[panel->number];
     if (!drop || is_at_fault(drop_limits(c.book), *drop) || is_told_ahead(c, feeders, *panel)) return std::nullopt;
     if (circuit.poles == 2) return drop->total.between;
     if (!circuit.space) return std::max(drop->total.a, drop->total.b);
-    return Layout(*panel).leg(circuit.space->space) == Leg::a ? drop->total.a : drop->total.b;
+    return panel->layout.leg(circuit.space->space) == Leg::a ? drop->total.a : drop->total.b;
 }
 
 // The calculated load beside what the panel draws at once: of each leg what loses more.
@@ -46,7 +44,7 @@ void take_calculated(Wanted const& wanted, FeederDrop& d) {
 } // namespace
 
 std::optional<Refusal> Sizing::too_lossy(Member const& m, Amps breaker, Gauge gauge) const {
-    if (m.wanted.whole_panel || fed_panel(c_.job, *m.circuit)) return feeder_too_lossy(m, breaker, gauge);
+    if (m.wanted.whole_panel || m.circuit->fed_panel()) return feeder_too_lossy(m, breaker, gauge);
     auto const drop = branch_drop(c_, tried(m, breaker, gauge));
     if (!drop) return std::nullopt;
     auto const& limits = drop_limits(c_.book);
@@ -64,21 +62,20 @@ std::optional<Refusal> Sizing::too_lossy(Member const& m, Amps breaker, Gauge ga
     return std::nullopt;
 }
 
-// Reckoned in the job itself, since what a feeder loses hangs on everything behind it; put back afterwards.
+// Reckoned in a whole building, since what a feeder loses hangs on everything behind it.
 std::optional<Refusal> Sizing::feeder_too_lossy(Member const& m, Amps breaker, Gauge gauge) const {
-    auto& there = job_.circuits[static_cast<std::size_t>(m.circuit - job_.circuits.data())];
-    Circuit const before = there;
-    there = tried(m, breaker, gauge);
-    auto drops = feeder_drops(c_);
+    Building const trial = building_with(m, breaker, gauge);
+    Case const c{trial, c_.plan, c_.book};
+    auto drops = feeder_drops(c);
     std::optional<Refusal> refused;
-    auto const& limits = drop_limits(c_.book);
+    auto const& limits = drop_limits(c.book);
     for (std::size_t i = 0; i < drops.size() && !refused; ++i) {
         auto& d = drops[i];
-        if (!d || d->feeder->mark != before.mark) continue;
+        if (!d || d->feeder->number != m.circuit->number) continue;
         take_calculated(m.wanted, *d);
-        auto const wire = wire_name(gauge, before.metal);
+        auto const wire = wire_name(gauge, m.circuit->metal);
         if (is_over_limit(d->own.worst(), limits.part_percent))
-            refused = Refusal{fmt::format("{} would lose {}, more than {} %", wire, drop_words(c_.book, *d),
+            refused = Refusal{fmt::format("{} would lose {}, more than {} %", wire, drop_words(c.book, *d),
                                           limits.part_percent.value),
                               "wire-drop/feeder"};
         else if (is_over_limit(d->total.worst(), limits.total_percent))
@@ -86,9 +83,9 @@ std::optional<Refusal> Sizing::feeder_too_lossy(Member const& m, Amps breaker, G
                                           d->total.worst(), limits.total_percent.value),
                               "wire-drop/feeder"};
         double worst = 0;
-        for (Circuit const& o : c_.job.circuits) {
-            auto const own = o.panel == c_.job.panels[i].name ? branch_drop(c_, o) : std::nullopt;
-            auto const ahead = own ? lost_ahead(c_, drops, o) : std::nullopt;
+        for (Circuit const* o : trial.panels[i].circuits) {
+            auto const own = branch_drop(c, *o);
+            auto const ahead = own ? lost_ahead(c, drops, *o) : std::nullopt;
             if (ahead && !is_over_limit(own->percent(), limits.part_percent))
                 worst = std::max(worst, own->percent() + *ahead);
         }
@@ -97,26 +94,25 @@ std::optional<Refusal> Sizing::feeder_too_lossy(Member const& m, Amps breaker, G
                                           worst, limits.total_percent.value),
                               "wire-drop/total"};
     }
-    there = before;
     return refused;
 }
 
 void Sizing::say_drop(Member const& m, Amps breaker, Gauge gauge, std::vector<Step>& steps) const {
     auto const circuit = tried(m, breaker, gauge);
-    auto const run = run_length(c_, circuit);
+    auto const run = run_length(circuit);
     if (!run.whole)
         return steps.push_back(arithmetic(whose(m) + "a length is not known, so its voltage drop was not reckoned"));
-    bool const feeder = m.wanted.whole_panel || fed_panel(c_.job, circuit);
+    bool const feeder = m.wanted.whole_panel || circuit.fed_panel();
     auto const drop = feeder ? std::nullopt : branch_drop(c_, circuit);
     if (!feeder && !drop) return;
-    auto resistance = resistance_step(run, c_.job.units);
+    auto resistance = resistance_step(run, c_.building.units);
     auto const differs = [&](Member const& o) {
-        return resistance_step(run_length(c_, tried(o, breaker, gauge)), c_.job.units).says != resistance.says;
+        return resistance_step(run_length(tried(o, breaker, gauge)), c_.building.units).says != resistance.says;
     };
     if (std::ranges::any_of(members_, differs)) resistance.says = whose(m) + resistance.says;
     auto const said = [&](Step const& s) { return s.says == resistance.says; };
     if (std::ranges::none_of(steps, said)) steps.push_back(resistance);
-    if (feeder) return say_feeder_drop(m, circuit, steps);
+    if (feeder) return say_feeder_drop(m, breaker, gauge, steps);
     auto const& limits = drop_limits(c_.book);
     steps.push_back(step(c_,
                          fmt::format("{}it loses {}; {}", whose(m), drop_words(c_.book, *drop),
@@ -129,12 +125,11 @@ void Sizing::say_drop(Member const& m, Amps breaker, Gauge gauge, std::vector<St
                              "wire-drop/total"));
 }
 
-void Sizing::say_feeder_drop(Member const& m, Circuit const& sized, std::vector<Step>& steps) const {
-    auto& there = job_.circuits[static_cast<std::size_t>(m.circuit - job_.circuits.data())];
-    Circuit const before = std::exchange(there, sized);
+void Sizing::say_feeder_drop(Member const& m, Amps breaker, Gauge gauge, std::vector<Step>& steps) const {
+    Building const trial = building_with(m, breaker, gauge);
     auto const& limits = drop_limits(c_.book);
-    for (auto d : feeder_drops(c_)) {
-        if (!d || d->feeder->mark != before.mark) continue;
+    for (auto d : feeder_drops({trial, c_.plan, c_.book})) {
+        if (!d || d->feeder->number != m.circuit->number) continue;
         take_calculated(m.wanted, *d);
         bool const beside = m.wanted.calculated && !d->calculated; // say which of the two decides
         steps.push_back(step(c_,
@@ -148,7 +143,6 @@ void Sizing::say_feeder_drop(Member const& m, Circuit const& sized, std::vector<
                                              limit_words(limits, limits.total_percent)),
                                  "wire-drop/feeder"));
     }
-    there = before;
 }
 
 } // namespace legwork

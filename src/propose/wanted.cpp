@@ -4,7 +4,6 @@
 #include "propose/wanted.h"
 
 #include "codebook/cite.h"
-#include "codebook/receptacles.h"
 #include "codebook/usual.h"
 #include "reckon/say.h"
 #include "reckon/wire_need.h"
@@ -20,10 +19,10 @@ namespace legwork {
 namespace {
 class Reckoning {
 public:
-    Reckoning(Case const& c, Circuit const& circuit) : c_(c), circuit_(circuit), use_(use_of(circuit)) {}
+    Reckoning(Case const& c, Circuit const& circuit) : c_(c), circuit_(circuit), use_(circuit.use) {}
 
     Wanted reckon() {
-        if (on_dc(c_, circuit_)) return by_hand();
+        if (circuit_.on_dc()) return by_hand();
         if (auto const s = sides(c_, circuit_)) {
             by_load(*s);
         } else if (!circuit_.mca) {
@@ -95,7 +94,7 @@ private:
     void by_hours(Sides const& s, Continuous const& why) {
         auto const share = c_.book.continuous_percent;
         Amps const large{(s.draw.current.count * 100 + share.value - 1) / share.value};
-        auto const who = circuit_.use.empty() ? std::string("its load") : circuit_.use;
+        auto const who = use_ ? use_->name : "its load";
         say(fmt::format("{}, {}: {} x {} % = {}{}", who, why.words, exact(s.draw.current), 10000 / share.value,
                         exact(large), wire_in_full(c_, s) ? ", of the breaker and not of the wire" : ""),
             why.topic);
@@ -126,11 +125,12 @@ private:
         }
     }
 
-    bool split() const { return circuit_.split || !circuit_.multiwire.empty(); }
+    bool split() const { return circuit_.split || circuit_.pair; }
 
     void by_household() {
-        auto const asked =
-            c_.job.dwelling ? household_circuit(c_.book, circuit_.use, circuit_.poles, split()) : std::nullopt;
+        auto const asked = c_.building.dwelling
+                               ? household_circuit(c_.book, use_name(circuit_), circuit_.poles, split())
+                               : std::nullopt;
         if (!asked || asked->breaker <= w_.breaker) return;
         say(fmt::format("{} {}", asked->words, text(asked->breaker)), asked->topic);
         raise(asked->breaker, asked->topic, asked->source);
@@ -139,15 +139,14 @@ private:
     // The load is not known, and need not be. False where it must be.
     bool by_custom() {
         std::string const unknown = "its load is not known; ";
-        auto const asked = household_circuit(c_.book, circuit_.use, circuit_.poles, split());
-        if (asked && c_.job.dwelling) {
+        auto const asked = household_circuit(c_.book, use_name(circuit_), circuit_.poles, split());
+        if (asked && c_.building.dwelling) {
             say(fmt::format("{}{} {}", unknown, asked->words, text(asked->breaker)), asked->topic);
             raise(asked->breaker, asked->topic, asked->source);
             return true;
         }
-        auto const outlets = receptacles_named(circuit_.outlets);
-        if (!outlets.empty()) return by_outlets(unknown);
-        auto const usual = customary_circuit(c_.book, circuit_.use, circuit_.poles);
+        if (!circuit_.outlets.empty()) return by_outlets(unknown);
+        auto const usual = customary_circuit(c_.book, use_name(circuit_), circuit_.poles);
         if (!usual) return false;
         w_.steps.push_back({fmt::format("{}{} {}", unknown, usual->words, text(usual->breaker)),
                             {std::string(c_.book.edition), {}, Source::practice}});
@@ -158,7 +157,7 @@ private:
     // So large that what is plugged in may draw what the receptacle is made for.
     bool by_outlets(std::string const& unknown) {
         int amps = 0;
-        for (Receptacle const* r : receptacles_named(circuit_.outlets)) amps = std::max(amps, r->amps);
+        for (Receptacle const* r : circuit_.outlets) amps = std::max(amps, r->amps);
         say(fmt::format("{}{} is made for {} A", unknown, outlets_words(circuit_), amps), "wire-outlet/amperes");
         raise(Amps{amps * 1000}, "wire-outlet/amperes", cite(c_.book, "wire-outlet/amperes").source);
         return true;
@@ -184,12 +183,11 @@ bool in_row(ReceptacleRow const& row, int amps) { return amps >= row.least && am
 } // namespace
 
 std::vector<Amps> possible_breakers(Case const& c, Circuit const& circuit, bool as_sold) {
-    auto outlets = receptacles_named(circuit.outlets);
-    if (auto const* usual = receptacle_named(usual_receptacle(circuit.use, circuit.poles));
-        usual && as_sold && circuit.outlets.empty())
+    auto outlets = circuit.outlets;
+    if (auto const* usual = receptacle_named(usual_receptacle(use_name(circuit), circuit.poles));
+        usual && as_sold && !circuit.lists_outlets)
         outlets.push_back(usual);
-    Use const* use = use_of(circuit);
-    bool const for_receptacles = !outlets.empty() || (use && use->receptacle);
+    bool const for_receptacles = !outlets.empty() || (circuit.use && circuit.use->receptacle);
     auto const rows = c.book.receptacles;
     std::vector<Amps> all;
     for (int const size : c.book.standard_breakers) {
@@ -205,10 +203,10 @@ std::vector<Amps> possible_breakers(Case const& c, Circuit const& circuit, bool 
 }
 
 Wanted wanted(Case const& c, Circuit const& circuit) {
-    Panel const* fed = fed_panel(c.job, circuit);
+    Panel const* fed = circuit.fed_panel();
     // An empty panel's feeder may say itself what it carries.
-    bool const says = !feeds_loads(c, circuit) && (circuit.load || circuit.measured || circuit.mca);
-    return fed && !says && !on_dc(c, circuit) ? wanted_by_panel(c, *fed) : Reckoning(c, circuit).reckon();
+    bool const says = !circuit.feeds_loads() && (circuit.load || circuit.measured || circuit.mca);
+    return fed && !says && !circuit.on_dc() ? wanted_by_panel(c, *fed) : Reckoning(c, circuit).reckon();
 }
 
 } // namespace legwork

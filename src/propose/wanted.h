@@ -30,7 +30,7 @@ struct Wanted {
     std::string find_out;             // not empty: nothing can be said before this is known
 };
 
-// `circuit` is one of c.job, or a copy of one. Not for spares.
+// `circuit` is one of c.building, or a copy of one. Not for spares.
 Wanted wanted(Case const& c, Circuit const& circuit);
 // Of the circuit that feeds this panel.
 Wanted wanted_by_panel(Case const& c, Panel const& fed);

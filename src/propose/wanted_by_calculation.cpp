@@ -5,9 +5,10 @@
 // carries what is then calculated, and that no rule of the panel's load speaks of, is wanted.
 #include "propose/wanted_by_calculation.h"
 
+#include "building/trial.h"
 #include "codebook/cite.h"
 #include "codebook/usual.h"
-#include "job/shell.h"
+#include "units/shell.h"
 #include "propose/feeder_objection.h"
 #include "reckon/leg_amps.h"
 #include "reckon/service.h"
@@ -22,7 +23,7 @@
 namespace legwork {
 
 namespace {
-using LoadOf = std::function<PanelLoad(Job const&, Panel const&)>;
+using LoadOf = std::function<PanelLoad(Building const&, Panel const&)>;
 
 // Every load that counts on one hot alone has its leg.
 bool has_legs(PanelLoad const& p) {
@@ -59,23 +60,21 @@ struct Tried {
     std::string refused{}, way_out{}; // why it does not do
 };
 
-Job with_breaker(Case const& c, Panel const& fed, Amps breaker) {
-    Job job = c.job;
-    for (Circuit& o : job.circuits)
-        if (o.mark == fed.feeder->mark) o.breaker = breaker;
-    return job;
+Building with_breaker(Case const& c, Panel const& fed, Amps breaker) {
+    Sizes const sizes{fed.feeder->number, breaker, {}};
+    return with_sizes(c.building, {&sizes, 1});
 }
 
 Tried tried(Case const& c, Panel const& fed, Amps breaker, LoadOf const& load_of) {
-    Job const job = with_breaker(c, fed, breaker);
-    Tried t{breaker, load_of(job, fed)};
-    t.load.panel = &fed;
+    Building const trial = with_breaker(c, fed, breaker);
+    Tried t{breaker, load_of(trial, trial.panels[fed.number])};
+    t.load.panel = &fed; // of the building that stays
     if (!decides(t.load))
         t.refused = "the load calculation is not complete by the method for that size";
     else if (least_of(t.load.size) > breaker)
         t.refused =
             fmt::format("by the {} method it must carry {}", name(t.load.load->method), shown(least_of(t.load.size)));
-    else if (auto const f = load_objection({job, c.plan, c.book}, fed))
+    else if (auto const f = load_objection({trial, c.plan, c.book}, fed))
         t.refused = f->message, t.way_out = f->fix;
     return t;
 }
@@ -85,12 +84,12 @@ struct InSituation {
     std::string name;
     Amps amps = 0_A;
 };
-InSituation most_in_situation(Case const& c, Panel const& fed, Circuit const& feeder) {
+InSituation most_in_situation(Case const& c, Panel const& fed) {
     InSituation most;
-    for (Feed const& feed : feeds(c.job, fed))
-        for (Situation const& s : c.job.situations) {
+    for (Feed const& feed : fed.feeds)
+        for (Situation const& s : c.building.situations) {
             auto const legs = leg_amps(c, fed, &s, feed);
-            bool const one_hot = feeder.poles == 1 || phase_degrees(feed.kind) == 0;
+            bool const one_hot = fed.feeder->poles == 1 || phase_degrees(feed.kind) == 0;
             Amps const amps{std::llround((one_hot ? legs.a + legs.b : std::max(legs.a, legs.b)) * 1000)};
             if (amps > most.amps) most = {s.name, amps};
         }
@@ -98,8 +97,8 @@ InSituation most_in_situation(Case const& c, Panel const& fed, Circuit const& fe
 }
 
 // As the legs carry it, for what is lost on the way.
-CalculatedLegs on_legs(Case const& c, PanelLoad const& p, Circuit const& feeder) {
-    auto const sources = feeds(c.job, *p.panel);
+CalculatedLegs on_legs(PanelLoad const& p, Circuit const& feeder) {
+    auto const& sources = p.panel->feeds;
     auto const same = std::ranges::find_if(sources, [&](Feed const& f) {
         return has_two_hots(f.kind) == p.facts.three_wire && (f.kind == SupplyKind::wye_120_208) == p.facts.wye;
     });
@@ -121,7 +120,7 @@ Step would_not_do(Amps breaker, std::string const& why) {
 class Calculated {
 public:
     Calculated(Case const& c, Panel const& fed)
-        : c_(c), fed_(fed), feeder_(*circuit_of(c.job, fed.feeder->mark)), named_(load(c.job, fed)) {}
+        : c_(c), fed_(fed), feeder_(*fed.feeder), named_(load(c.building, fed)) {}
 
     std::optional<Wanted> wanted() {
         if (!decides(named_)) return std::nullopt;
@@ -129,8 +128,8 @@ public:
         if (fed_.bus && !fed_.main) w_.most = *fed_.bus;
         // By the method that an electrician takes; else by any that the code allows.
         for (auto const &by :
-             {LoadOf([&](Job const&j, Panel const&p) { return load(j, p); }),
-              LoadOf([&](Job const&j, Panel const&p) { return permitted_load(j, c_.plan, c_.book, p); })})
+             {LoadOf([&](Building const&trial, Panel const&p) { return load(trial, p); }),
+              LoadOf([&](Building const&trial, Panel const&p) { return permitted_load(trial, c_.plan, c_.book, p); })})
             if (auto const found = smallest(by)) {
                 with(found->load);
                 say_choice(*found);
@@ -142,7 +141,9 @@ public:
     }
 
 private:
-    PanelLoad load(Job const& job, Panel const& panel) const { return panel_load(job, c_.plan, c_.book, panel); }
+    PanelLoad load(Building const& building, Panel const& panel) const {
+        return panel_load(building, c_.plan, c_.book, panel);
+    }
 
     std::optional<Tried> smallest(LoadOf const& by) {
         refused_.clear();
@@ -165,7 +166,7 @@ private:
         w_.whole_dwelling = p.load->whole_dwelling;
         w_.topic = topic_of(p.load->method);
         w_.source = cite(c_.book, w_.topic).source;
-        w_.calculated = on_legs(c_, p, feeder_);
+        w_.calculated = on_legs(p, feeder_);
         w_.breaker = w_.wire = size.to_carry;
         say_load(p);
         if (size.floor && *size.floor > w_.breaker) {
@@ -173,7 +174,7 @@ private:
             if (size.floor_is_load) w_.wire = *size.floor;
             say(fmt::format("the least for all of a dwelling: {}", text(*size.floor)), "load-service/minimum");
         }
-        if (auto const s = most_in_situation(c_, fed_, feeder_); s.amps > w_.wire) {
+        if (auto const s = most_in_situation(c_, fed_); s.amps > w_.wire) {
             w_.wire = s.amps;
             w_.breaker = std::max(w_.breaker, s.amps);
             say(fmt::format("situation \"{}\" draws more: {}", s.name, shown(s.amps)), "panel-main-overloaded");
@@ -226,7 +227,7 @@ private:
 std::optional<Wanted> wanted_by_calculation(Case const& c, Panel const& fed) { return Calculated(c, fed).wanted(); }
 
 std::string lacking_in_calculation(Case const& c, Panel const& fed) {
-    auto const p = panel_load(c.job, c.plan, c.book, fed);
+    auto const p = panel_load(c.building, c.plan, c.book, fed);
     if (!p.load || p.load->all_at_once || p.load->unknown.empty()) return {};
     return fmt::format("its load calculation is not complete ({}): no demand factor is taken",
                        fmt::join(p.load->unknown, "; "));
@@ -238,16 +239,16 @@ Wanted unopposed(Case const& c, Panel const& fed, Wanted w) {
     for (int const size : c.book.standard_breakers) {
         Amps const breaker{size * std::int64_t{1000}};
         if (breaker < std::max(w.breaker, least_proposed_breaker()) || (w.most && breaker > *w.most)) continue;
-        Job const job = with_breaker(c, fed, breaker);
-        if (auto f = load_objection({job, c.plan, c.book}, fed)) {
+        Building const trial = with_breaker(c, fed, breaker);
+        if (auto f = load_objection({trial, c.plan, c.book}, fed)) {
             last = breaker;
             refused = std::move(f);
             continue;
         }
-        auto const p = panel_load(job, c.plan, c.book, fed);
+        auto const p = panel_load(trial, c.plan, c.book, trial.panels[fed.number]);
         if (p.load && !p.load->all_at_once) w.wire = std::max(w.wire, least_of(p.size));
         if (!refused) return w;
-        w.wire = std::max(w.wire, most_in_situation(c, fed, *circuit_of(c.job, fed.feeder->mark)).amps);
+        w.wire = std::max(w.wire, most_in_situation(c, fed).amps);
         w.steps.push_back(would_not_do(last, refused->message));
         w.breaker = breaker;
         return w;

@@ -21,23 +21,21 @@ namespace legwork {
 
 namespace {
 // The circuits behind a panel's feeder, those of panels further down in place of their feeders.
-std::vector<Circuit const*> behind(Case const& c, Panel const& panel) {
+std::vector<Circuit const*> behind(Panel const& panel) {
     std::vector<Circuit const*> all;
-    for (Circuit const& o : c.job.circuits) {
-        if (o.panel != panel.name) continue;
-        Panel const* below = feeds_loads(c, o) ? fed_panel(c.job, o) : nullptr;
-        if (!below) {
-            all.push_back(&o);
+    for (Circuit const* o : panel.circuits) {
+        if (!o->feeds_loads()) {
+            all.push_back(o);
             continue;
         }
-        auto const more = behind(c, *below);
+        auto const more = behind(*o->fed_panel());
         all.insert(all.end(), more.begin(), more.end());
     }
     return all;
 }
 
 bool counts(Circuit const& circuit) {
-    Use const* use = use_of(circuit);
+    Use const* use = circuit.use;
     return !circuit.off && !(use && (use->source || (use->demand == Demand::none && !circuit.load)));
 }
 
@@ -68,13 +66,11 @@ struct Share {
     double percent = 100;
 };
 
-LegAmps alone(Case const& c, std::vector<Circuit const*> const& circuits, Circuit const& one, Panel const& panel,
-              Feed const& feed) {
-    Job job = c.job;
-    for (Circuit& o : job.circuits)
-        if (o.mark != one.mark && std::ranges::find(circuits, o.mark, &Circuit::mark) != circuits.end())
-            o.load = VoltAmperes{}, o.measured.reset();
-    return leg_amps({job, c.plan, c.book}, panel, nullptr, feed);
+// In a situation in which nothing else runs.
+LegAmps alone(Case const& c, Circuit const& one, Panel const& panel, Feed const& feed) {
+    Situation situation{{}, std::vector<std::int64_t>(c.building.circuits.size())};
+    situation.share[one.number] = 1'000'000;
+    return leg_amps(c, panel, &situation, feed);
 }
 
 // What runs for hours, and the largest motor, at a quarter more.
@@ -82,11 +78,11 @@ std::vector<Share> shares(Case const& c, std::vector<Circuit const*> const& circ
                           Feed const& feed) {
     Circuit const* motor = nullptr;
     for (Circuit const* o : circuits)
-        if (counts(*o) && is_motor(*o) && (!motor || largest_hot(c, *o) > largest_hot(c, *motor))) motor = o;
+        if (counts(*o) && o->is_motor() && (!motor || largest_hot(c, *o) > largest_hot(c, *motor))) motor = o;
     std::vector<Share> all;
     for (Circuit const* o : circuits) {
         if (!counts(*o)) continue;
-        Share s{o, alone(c, circuits, *o, panel, feed)};
+        Share s{o, alone(c, *o, panel, feed)};
         if (continuous(c, *o))
             s.percent = 10000.0 / static_cast<double>(c.book.continuous_percent.value);
         else if (o == motor)
@@ -111,7 +107,7 @@ double on_hot(LegAmps const& l, Leg leg, Circuit const& feeder) {
 std::optional<Heavy> heaviest(Case const& c, std::vector<Circuit const*> const& circuits, Panel const& panel,
                               Circuit const& feeder) {
     std::optional<Heavy> worst;
-    for (Feed const& feed : feeds(c.job, panel)) {
+    for (Feed const& feed : panel.feeds) {
         if (is_dc(feed.kind)) continue;
         auto const all = shares(c, circuits, panel, feed);
         LegAmps sum;
@@ -157,8 +153,8 @@ std::string lacking(Panel const& fed, std::vector<Circuit const*> const& circuit
 }
 
 Wanted wanted_at_once(Case const& c, Panel const& fed) {
-    Circuit const& feeder = *circuit_of(c.job, fed.feeder->mark);
-    auto const circuits = behind(c, fed);
+    Circuit const& feeder = *fed.feeder;
+    auto const circuits = behind(fed);
     Wanted w;
     if (auto const what = lacking(fed, circuits, c); !what.empty()) {
         if (fed.main) return by_main(c, fed, "not known: " + what);
@@ -198,8 +194,7 @@ Wanted wanted_by_panel(Case const& c, Panel const& fed) {
     if (auto calculated = wanted_by_calculation(c, fed)) return std::move(*calculated);
     auto w = wanted_at_once(c, fed);
     if (auto what = lacking_in_calculation(c, fed); !what.empty()) w.steps.push_back(arithmetic(std::move(what)));
-    bool const lacks_breaker = !circuit_of(c.job, fed.feeder->mark)->breaker;
-    return lacks_breaker && w.find_out.empty() ? unopposed(c, fed, std::move(w)) : w;
+    return !fed.feeder->breaker && w.find_out.empty() ? unopposed(c, fed, std::move(w)) : w;
 }
 
 } // namespace legwork

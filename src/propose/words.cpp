@@ -4,7 +4,6 @@
 #include "propose/words.h"
 
 #include "codebook/cite.h"
-#include "codebook/receptacles.h"
 #include "codebook/wire_data.h"
 #include "reckon/say.h"
 #include "units/text.h"
@@ -29,11 +28,12 @@ std::string figure(double value, int decimals) {
 std::string exact(Amps a) { return exact(value(a)); }
 std::string exact(double a) { return figure(a, 2) + " A"; }
 
+std::string_view use_name(Circuit const& circuit) { return circuit.use ? circuit.use->name : std::string_view(); }
+
 std::string outlets_words(Circuit const& circuit) {
     std::vector<std::string> names;
-    for (std::string const& type : circuit.outlets)
-        if (Receptacle const* r = receptacle_named(type))
-            if (std::ranges::find(names, r->name) == names.end()) names.emplace_back(r->name);
+    for (Receptacle const* r : circuit.outlets)
+        if (std::ranges::find(names, r->name) == names.end()) names.emplace_back(r->name);
     return listed(names);
 }
 

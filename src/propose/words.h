@@ -16,6 +16,7 @@ std::string exact(Amps a);                      // "18.75 A", two decimals at mo
 std::string exact(double amps);                 // of a sum of legs
 std::string figure(double value, int decimals); // "0.5", so many decimals at most
 
+std::string_view use_name(Circuit const& circuit); // "range"; empty when it has none
 std::string outlets_words(Circuit const& circuit); // "5-15R and 5-20R"
 
 // "a range of 12000 VA: 8000 VA for any of up to 12000 VA"; the demand that a code takes for a household range, and how
@@ -24,7 +25,7 @@ std::string range_words(CodeBook const& book, VoltAmperes nameplate);
 
 // What each piece of a run that is proposed carries: "two hots, no neutral, and ground: 10/2". `cables` by piece, empty
 // where none is proposed.
-std::vector<Step> conductor_steps(Job const& job, Circuit const& circuit, std::vector<std::string> const& cables);
+std::vector<Step> conductor_steps(Circuit const& circuit, std::vector<std::string> const& cables);
 
 // "18 ft of 12 AWG x 1.93 + 260 ft of 14 AWG x 3.07 ohm/1000 ft = 0.8329 ohm", of one wire.
 Step resistance_step(RunLength const& run, UnitSystem units);

@@ -4,6 +4,7 @@
 #include "reckon/added_circuit.h"
 
 #include "balance/balance.h"
+#include "building/trial.h"
 #include "codebook/uses.h"
 #include "units/text.h"
 
@@ -33,9 +34,9 @@ std::vector<std::string_view> parts_of(std::string_view words) {
     }
 }
 
-std::string new_mark(Job const& job) {
+std::string new_mark(Building const& building) {
     auto const taken = [&](std::string const& mark) {
-        return circuit_of(job, mark) || std::ranges::any_of(job.cables, [&](Cable const& c) { return c.mark == mark; });
+        return circuit_named(building, mark) || std::ranges::count(building.runs, mark, &Run::mark) > 0;
     };
     std::string mark = "NEW";
     for (int n = 2; taken(mark); ++n) mark = fmt::format("NEW{}", n);
@@ -96,13 +97,13 @@ void take_load_of_breaker(ToldCircuit& told, Use const* use, CodeBook const& boo
 }
 } // namespace
 
-ToldCircuit told_circuit(std::string_view words, Job const& job, CodeBook const& book, Panel const& panel) {
+ToldCircuit told_circuit(std::string_view words, Building const& building, CodeBook const& book, Panel const& panel) {
     auto const parts = parts_of(words);
     ToldCircuit told;
     Circuit& c = told.circuit.emplace();
     c.name = std::string(parts.front());
-    c.panel = panel.name;
-    c.mark = new_mark(job);
+    c.panel = &panel;
+    c.mark = new_mark(building);
     std::optional<int> said;
     for (std::size_t i = 1; i < parts.size(); ++i)
         if (!take_part(parts[i], c, said))
@@ -112,15 +113,16 @@ ToldCircuit told_circuit(std::string_view words, Job const& job, CodeBook const&
     if (!c.breaker && !c.load && !c.mca)
         return refused("it does not say how large the circuit is",
                        fmt::format("say its breaker (40 A) or its load (7200 W), as {}", kExample));
-    auto const facts = service_facts(job, {}, panel);
+    auto const facts = service_facts({}, panel);
     if (!facts) return refused(fmt::format("panel \"{}\" is on DC", panel.name), "name a panel on AC with --panel");
-    auto const* use = use_named(c.name);
-    c.use = use ? c.name : guess_use(c.name, "", said.value_or(1), {});
-    if (c.use.empty() && !said) c.use = guess_use(c.name, "", 2, {});
-    if (c.use.empty())
-        c.use = "appliance", told.taken.emplace_back("what it is: an appliance, since no use is known by that name");
-    use = use_named(c.use);
-    auto const poles = poles_of(use, said);
+    c.use = use_named(c.name);
+    if (!c.use) c.use = use_named(guess_use(c.name, "", said.value_or(1), {}));
+    if (!c.use && !said) c.use = use_named(guess_use(c.name, "", 2, {}));
+    if (!c.use) {
+        c.use = use_named("appliance");
+        told.taken.emplace_back("what it is: an appliance, since no use is known by that name");
+    }
+    auto const poles = poles_of(c.use, said);
     if (!poles)
         return refused("it does not say whether it is 1 pole or 2 poles", fmt::format("say it as {}", kExample));
     c.poles = *poles;
@@ -129,18 +131,18 @@ ToldCircuit told_circuit(std::string_view words, Job const& job, CodeBook const&
                        "say 1 pole");
     if (c.poles == 2) c.tie = Tie::two_pole_breaker;
     auto const volts = c.poles == 2 ? facts->volts : 120_V;
-    if (!c.load && !c.mca) take_load_of_breaker(told, use, book, volts);
+    if (!c.load && !c.mca) take_load_of_breaker(told, c.use, book, volts);
     return told;
 }
 
 namespace {
-PanelWithMore panel_with_more(Job const& before, Plan const& before_plan, JobWithMore const& after,
+PanelWithMore panel_with_more(Building const& before, Plan const& before_plan, WithMore const& after,
                               CodeBook const& book, std::string const& name, std::optional<LoadMethod> asked) {
     PanelWithMore p;
-    Panel const& panel = *panel_of(after.job, name);
-    p.after = asked ? panel_load(after.job, after.plan, book, panel, asked)
-                    : permitted_load(after.job, after.plan, book, panel);
-    Panel const& old = *panel_of(before, name);
+    Panel const& panel = *panel_named(after.building, name);
+    p.after = asked ? panel_load(after.building, after.plan, book, panel, asked)
+                    : permitted_load(after.building, after.plan, book, panel);
+    Panel const& old = *panel_named(before, name);
     p.before = panel_load(before, before_plan, book, old, p.after.load ? std::optional(p.after.load->method) : asked);
     if (!p.before.load) p.before = panel_load(before, before_plan, book, old);
     if (!p.after.load || !p.before.load) return p;
@@ -154,17 +156,16 @@ PanelWithMore panel_with_more(Job const& before, Plan const& before_plan, JobWit
 }
 } // namespace
 
-JobWithMore with_more(Job const& job, Plan const& plan, CodeBook const& book, Circuit const& more,
-                      std::optional<LoadMethod> asked) {
-    JobWithMore all;
-    all.job = job;
-    all.job.circuits.push_back(more);
-    all.plan = as_filed(all.job);
-    auto const* old_plan = plan_of(plan, more.panel);
-    auto const* new_plan = plan_of(all.plan, more.panel);
+WithMore with_more(Building const& building, Plan const& plan, CodeBook const& book, Circuit const& more,
+                   std::optional<LoadMethod> asked) {
+    WithMore all;
+    all.building = with_circuit(building, more);
+    all.plan = as_filed(all.building);
+    auto const* old_plan = plan_of(plan, more.panel->name);
+    auto const* new_plan = plan_of(all.plan, more.panel->name);
     if (new_plan && (!old_plan || old_plan->why.empty())) all.no_space = new_plan->why;
-    for (Panel const* p = panel_of(job, more.panel); p; p = p->feeder ? panel_of(job, p->feeder->panel) : nullptr)
-        all.panels.push_back(panel_with_more(job, plan, all, book, p->name, asked));
+    for (Panel const* p = more.panel; p; p = p->above)
+        all.panels.push_back(panel_with_more(building, plan, all, book, p->name, asked));
     auto const one_is = [&](std::optional<bool> fits) {
         return std::ranges::count(all.panels, fits, &PanelWithMore::fits) > 0;
     };

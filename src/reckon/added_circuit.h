@@ -21,7 +21,7 @@ struct ToldCircuit {
     std::vector<std::string> taken; // what was taken for granted
     std::string why, fix;           // when it was not understood
 };
-ToldCircuit told_circuit(std::string_view words, Job const& job, CodeBook const& book, Panel const& panel);
+ToldCircuit told_circuit(std::string_view words, Building const& building, CodeBook const& book, Panel const& panel);
 
 // One panel on the way from the circuit to the service.
 struct PanelWithMore {
@@ -31,14 +31,14 @@ struct PanelWithMore {
     std::optional<bool> fits;     // nothing where a load or the rating is not known
 };
 
-struct JobWithMore {
-    Job job; // with the circuit
+struct WithMore {
+    Building building; // with the circuit
     Plan plan;
     std::vector<PanelWithMore> panels; // the circuit's own first, the service last; AC only
     std::optional<bool> fits;          // all of them; no as soon as one says no
     std::string no_space;              // why the panel has no space for it; empty when it has, or had none before
 };
-JobWithMore with_more(Job const& job, Plan const& plan, CodeBook const& book, Circuit const& more,
-                      std::optional<LoadMethod> asked = std::nullopt);
+WithMore with_more(Building const& building, Plan const& plan, CodeBook const& book, Circuit const& more,
+                   std::optional<LoadMethod> asked = std::nullopt);
 
 } // namespace legwork

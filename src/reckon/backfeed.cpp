@@ -7,14 +7,12 @@
 #include "panel/feeds.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace legwork {
 
 namespace {
-bool is_interactive(Circuit const& c) {
-    Use const* use = use_named(c.use);
-    return use && use->interactive;
-}
+bool is_interactive(Circuit const& c) { return c.use && c.use->interactive; }
 
 // An output that nobody gave is some current, however small.
 constexpr BackfeedShare kUnknown{Amps{1}, std::nullopt};
@@ -48,38 +46,37 @@ BackfeedShare share_of_own(Case const& c, Panel const& panel, std::vector<Circui
 // A sub-panel and what hangs below it; `depth` ends a chain of feeders that a job made by hand may close to a ring.
 Found find(Case const& c, Panel const& panel, std::size_t depth) {
     Found all;
-    for (Circuit const& circuit : c.job.circuits)
-        if (circuit.panel == panel.name && is_interactive(circuit)) all.own.push_back(&circuit);
+    std::ranges::copy_if(panel.circuits, std::back_inserter(all.own),
+                         [](Circuit const* own) { return is_interactive(*own); });
     all.share = share_of_own(c, panel, all.own);
     if (!all.own.empty()) all.output = panel.output;
-    for (Circuit const& circuit : c.job.circuits) {
-        Panel const* below = circuit.panel == panel.name && depth > 0 ? fed_panel(c.job, circuit) : nullptr;
+    for (Circuit const* circuit : panel.circuits) {
+        Panel const* below = depth > 0 ? circuit->fed_panel() : nullptr;
         if (!below) continue;
         auto const behind = find(c, *below, depth - 1);
         if (behind.own.empty() && behind.feeders.empty()) continue;
-        all.feeders.push_back(&circuit);
+        all.feeders.push_back(circuit);
         all.share.least += behind.share.least;
-        all.share.most = sum(all.share.most, behind.share.most ? behind.share.most : circuit.breaker);
+        all.share.most = sum(all.share.most, behind.share.most ? behind.share.most : circuit->breaker);
         all.output = sum(all.output, behind.output);
     }
     return all;
 }
 
 // Every breaker once, the main not counted; the two circuits of a pair on one two-pole breaker share it.
-std::optional<Amps> all_breakers(Job const& job, Panel const& panel) {
+std::optional<Amps> all_breakers(Panel const& panel) {
     std::optional<Amps> all{Amps{}};
-    for (Circuit const& c : job.circuits) {
-        if (c.panel != panel.name || c.use == "main") continue;
-        Circuit const* mate = partner(job, c);
-        bool const one_device = mate && std::max(c.tie, mate->tie) == Tie::two_pole_breaker;
-        if (!(one_device && mate < &c)) all = sum(all, c.breaker);
+    for (Circuit const* c : panel.circuits) {
+        if (c->is("main")) continue;
+        bool const counted = c->pair && c->pair->tie == Tie::two_pole_breaker && c->pair->second == c;
+        if (!counted) all = sum(all, c->breaker);
     }
     return all;
 }
 
-void set_ahead(Case const& c, Panel const& panel, Backfeed& b) {
+void set_ahead(Panel const& panel, Backfeed& b) {
     b.ahead = panel.main;
-    Circuit const* feeder = panel.feeder ? circuit_of(c.job, panel.feeder->mark) : nullptr;
+    Circuit const* feeder = panel.feeder;
     if (!feeder || !feeder->breaker || (b.ahead && *b.ahead <= *feeder->breaker)) return;
     b.ahead = feeder->breaker;
     b.ahead_is_feeder = true;
@@ -106,22 +103,21 @@ bool is_usable(Layout const& layout, int space) { return !layout.is_blocked(spac
 
 Backfeed backfeed_of(Case const& c, Panel const& panel) {
     Backfeed b;
-    auto const sources = feeds(c.job, panel);
-    if (std::ranges::any_of(sources, [](Feed const& f) { return is_dc(f.kind); })) return b;
-    auto const found = find(c, panel, c.job.panels.size());
-    for (Circuit const& circuit : c.job.circuits)
+    if (panel.is_dc()) return b;
+    auto const found = find(c, panel, c.building.panels.size());
+    for (Circuit const& circuit : c.building.circuits)
         if (std::ranges::count(found.own, &circuit) + std::ranges::count(found.feeders, &circuit) > 0)
             b.sources.push_back(&circuit);
     if (b.sources.empty()) return b;
     b.all_behind_feeders = found.own.empty();
     b.bus = panel.bus;
-    set_ahead(c, panel, b);
+    set_ahead(panel, b);
     b.share = found.share;
     b.output = found.output;
     auto const& table = backfeed(c.book);
-    b.bus_percent = c.job.dwelling ? table.dwelling_bus_percent : table.bus_percent;
+    b.bus_percent = c.building.dwelling ? table.dwelling_bus_percent : table.bus_percent;
     if (b.bus) b.most = percent(*b.bus, b.bus_percent.value);
-    if (auto const all = all_breakers(c.job, panel); table.all_breakers && all && b.bus && *all <= *b.bus)
+    if (auto const all = all_breakers(panel); table.all_breakers && all && b.bus && *all <= *b.bus)
         b.all_breakers = all;
     b.leave = leave_of(b);
     return b;
@@ -129,11 +125,9 @@ Backfeed backfeed_of(Case const& c, Panel const& panel) {
 
 std::optional<PanelEnd> main_end(Case const& c, Panel const& panel) {
     if (panel.main_at) return panel.main_at;
-    Layout const layout(panel);
-    for (Circuit const& circuit : c.job.circuits) {
-        Placement const* p = circuit.panel == panel.name && circuit.use == "main" && circuit.space
-                                 ? placement_of(c.plan, circuit.mark)
-                                 : nullptr;
+    Layout const& layout = panel.layout;
+    for (Circuit const* circuit : panel.circuits) {
+        Placement const* p = circuit->is("main") && circuit->space ? placement_of(c.plan, circuit->mark) : nullptr;
         if (!p) continue;
         for (Spot const s : p->slots)
             for (auto const end : {PanelEnd::top, PanelEnd::bottom}) {
@@ -147,7 +141,7 @@ std::optional<PanelEnd> main_end(Case const& c, Panel const& panel) {
 bool at_far_end(Case const& c, Panel const& panel, Circuit const& source, PanelEnd main) {
     Placement const* p = placement_of(c.plan, source.mark);
     if (!p || p->slots.empty()) return false;
-    Layout const layout(panel);
+    Layout const& layout = panel.layout;
     std::vector<int> sources; // spaces
     for (Circuit const* other : backfeed_of(c, panel).sources)
         if (Placement const* at = placement_of(c.plan, other->mark))
@@ -161,7 +155,7 @@ bool at_far_end(Case const& c, Panel const& panel, Circuit const& source, PanelE
 }
 
 std::vector<int> far_spaces(Panel const& panel, PanelEnd main) {
-    Layout const layout(panel);
+    Layout const& layout = panel.layout;
     std::vector<int> found;
     int const step = away(panel, main);
     for (int const column : {0, 1})

@@ -8,14 +8,14 @@
 #pragma once
 
 #include "balance/plan.h"
+#include "building/building.h"
 #include "codebook/code_book.h"
-#include "job/job.h"
 
 namespace legwork {
 
 // What is reckoned about. `plan` is the panel as the file has it (as_filed).
 struct Case {
-    Job const& job;
+    Building const& building;
     Plan const& plan;
     CodeBook const& book;
 };

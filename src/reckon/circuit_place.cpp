@@ -7,23 +7,16 @@
 
 namespace legwork {
 
-RoomPlaces places_of(Job const& job, Circuit const& circuit) {
-    Panel const* panel = panel_of(job, circuit.panel);
-    auto const& building = circuit.building.empty() && panel ? panel->building : circuit.building;
-    return places_of(use_named(circuit.use), circuit.name, circuit.room, building);
-}
-
-Outlets outlets_of(Job const& job, Circuit const& circuit) {
+Outlets outlets_of(Building const& building, Circuit const& circuit) {
     Outlets o;
-    o.use = use_named(circuit.use);
-    o.places = places_of(job, circuit);
-    for (std::string const& type : circuit.outlets)
-        if (Receptacle const* r = receptacle_named(type)) o.types.push_back(r);
+    o.use = circuit.use;
+    o.places = circuit.places;
+    o.types = circuit.outlets;
     o.poles = circuit.poles;
     o.breaker = circuit.breaker;
-    o.in_dwelling = job.dwelling.has_value();
-    o.counter_elsewhere = std::ranges::any_of(job.circuits, [&](Circuit const& other) {
-        return other.mark != circuit.mark && other.use == "kitchen counter";
+    o.in_dwelling = building.dwelling.has_value();
+    o.counter_elsewhere = std::ranges::any_of(building.circuits, [&](Circuit const& other) {
+        return other.number != circuit.number && other.is("kitchen counter");
     });
     return o;
 }

@@ -11,18 +11,13 @@
 namespace legwork {
 
 namespace {
-bool is_off(Circuit const& c, Feed const& feed) { return std::ranges::find(feed.off, c.mark) != feed.off.end(); }
-
-bool is_heat(Circuit const& c) {
-    Use const* use = use_named(c.use);
-    return use && use->heating;
-}
+bool is_heat(Circuit const& c) { return c.use && c.use->heating; }
 
 struct Adding {
     Case const& c;
     Situation const* situation;
     Feed const& feed;
-    Layout layout;
+    Layout const& layout;
     LegAmps sum;
 
     void on(Leg leg, double amperes) {
@@ -36,9 +31,9 @@ struct Adding {
     }
 
     void feeder(Circuit const& circuit, std::vector<Spot> const& slots, Panel const& fed) {
-        auto const below = feeds(c.job, fed);
+        auto const& below = fed.feeds;
         auto const same = std::ranges::find(below, feed.source, &Feed::source);
-        if (is_off(circuit, feed) || same == below.end()) return;
+        if (is_off(feed, circuit) || same == below.end()) return;
         auto const [a, b] = leg_amps(c, fed, situation, *same);
         if (slots.size() == 1) return on(layout.leg(slots.front().space), a + b);
         on(Leg::a, a); // leg A of a sub-panel is leg A of the panel above
@@ -47,9 +42,9 @@ struct Adding {
 };
 } // namespace
 
-std::vector<Situation const*> situations(Job const& job) {
+std::vector<Situation const*> situations(Building const& building) {
     std::vector<Situation const*> all{nullptr};
-    for (Situation const& s : job.situations) all.push_back(&s);
+    for (Situation const& s : building.situations) all.push_back(&s);
     return all;
 }
 
@@ -58,7 +53,7 @@ std::string_view name_of(Situation const* situation) {
 }
 
 double amps_of(Circuit const& c, Situation const* situation, Feed const& feed) {
-    if (is_off(c, feed)) return 0;
+    if (is_off(feed, c)) return 0;
     auto const va = static_cast<double>(pole_va(c, situation, volts_to_neutral(feed.kind)));
     if (c.poles == 1 || is_dc(feed.kind)) return va / value(volts_to_neutral(feed.kind));
     if (!has_two_hots(feed.kind)) return 0;
@@ -68,13 +63,12 @@ double amps_of(Circuit const& c, Situation const* situation, Feed const& feed) {
 }
 
 LegAmps leg_amps(Case const& c, Panel const& panel, Situation const* situation, Feed const& feed) {
-    Adding adding{c, situation, feed, Layout(panel), {}};
-    for (Circuit const* circuit : circuits_of(c.job, panel)) {
+    Adding adding{c, situation, feed, panel.layout, {}};
+    for (Circuit const* circuit : panel.circuits) {
         Placement const* at = placement_of(c.plan, circuit->mark);
         if (!at || at->slots.empty()) continue;
-        Panel const* fed = fed_panel(c.job, *circuit);
-        if (fed && !circuits_of(c.job, *fed).empty())
-            adding.feeder(*circuit, at->slots, *fed);
+        if (circuit->feeds_loads())
+            adding.feeder(*circuit, at->slots, *circuit->fed_panel());
         else
             adding.own(*circuit, at->slots);
     }

@@ -10,7 +10,7 @@
 namespace legwork {
 
 // "connected" first (null), then the job's situations.
-std::vector<Situation const*> situations(Job const& job);
+std::vector<Situation const*> situations(Building const& building);
 std::string_view name_of(Situation const* situation); // "connected" for null
 
 // Amperes in each hot of the circuit while this source feeds the house: 0 for what is switched off on it. Between the

@@ -19,13 +19,13 @@ double unknown_load(Case const& c, Amps breaker) {
 }
 
 bool draws_nothing(Circuit const& circuit) {
-    Use const* use = use_of(circuit);
+    Use const* use = circuit.use;
     return circuit.off || (use && (use->source || (use->demand == Demand::none && !circuit.load)));
 }
 
 // What the legs of a panel draw through its feeder.
 LegAmps through_feeder(Case const& c, Panel const& panel, Circuit const& feeder, Situation const* s, Feed const& feed) {
-    if (feeds_loads(c, feeder)) return leg_amps(c, panel, s, feed);
+    if (feeder.feeds_loads()) return leg_amps(c, panel, s, feed);
     double const own = amps_of(feeder, s, feed);
     return feeder.poles == 2 ? LegAmps{own, own} : LegAmps{own, 0};
 }
@@ -35,8 +35,8 @@ void raise(LegPercents& most, LegPercents const& to) {
 }
 
 // The situations that are judged: those with a name where there are any.
-std::vector<Situation const*> judged_situations(Job const& job) {
-    auto all = situations(job);
+std::vector<Situation const*> judged_situations(Building const& building) {
+    auto all = situations(building);
     if (all.size() > 1) all.erase(all.begin());
     return all;
 }
@@ -45,12 +45,12 @@ LegAmps held(LegAmps legs, double most) { return {std::min(legs.a, most), std::m
 
 void reckon_loads(Case const& c, Panel const& panel, FeederDrop& d) {
     Circuit const& feeder = *d.feeder;
-    d.load_known = feeds_loads(c, feeder) ? loads_known(c, panel) : feeder.load || feeder.measured;
+    d.load_known = feeder.feeds_loads() ? loads_known(panel) : feeder.load || feeder.measured;
     if (!d.load_known && !feeder.breaker) return;
     double const share = feeder.breaker ? unknown_load(c, *feeder.breaker) : 0;
-    for (Feed const& feed : feeds(c.job, panel)) {
+    for (Feed const& feed : panel.feeds) {
         if (is_dc(feed.kind)) continue;
-        for (Situation const* s : judged_situations(c.job)) {
+        for (Situation const* s : judged_situations(c.building)) {
             LegAmps at = d.load_known ? through_feeder(c, panel, feeder, s, feed) : LegAmps{share, share};
             if (!d.load_known && feeder.poles == 1) at.b = 0;
             LegAmps const asked = at;
@@ -71,23 +71,23 @@ void reckon_loads(Case const& c, Panel const& panel, FeederDrop& d) {
 // Each panel once, those ahead of it first.
 class Feeders {
 public:
-    explicit Feeders(Case const& c) : c_(c), known_(c.job.panels.size()) {}
+    explicit Feeders(Case const& c) : c_(c), known_(c.building.panels.size()) {}
 
     std::optional<FeederDrop> const& of(std::size_t panel) {
         if (!known_[panel]) {
             known_[panel].emplace(); // nothing, should panels feed each other in a circle
-            *known_[panel] = reckon(c_.job.panels[panel]);
+            *known_[panel] = reckon(c_.building.panels[panel]);
         }
         return *known_[panel];
     }
 
 private:
     std::optional<FeederDrop> reckon(Panel const& panel) {
-        Circuit const* feeder = panel.feeder ? circuit_of(c_.job, panel.feeder->mark) : nullptr;
-        if (!feeder || has_fuses(c_, panel)) return std::nullopt;
+        Circuit const* feeder = panel.feeder;
+        if (!feeder || panel.is_dc()) return std::nullopt;
         FeederDrop d;
         d.feeder = feeder;
-        d.run = run_length(c_, *feeder);
+        d.run = run_length(*feeder);
         reckon_loads(c_, panel, d);
         d.total = d.own + ahead(*feeder);
         return d;
@@ -95,15 +95,15 @@ private:
 
     // What the panel ahead has lost where this feeder begins.
     LegPercents ahead(Circuit const& feeder) {
-        auto const above = std::ranges::find(c_.job.panels, feeder.panel, &Panel::name);
-        if (above == c_.job.panels.end()) return {};
-        auto const& drop = of(static_cast<std::size_t>(above - c_.job.panels.begin()));
+        Panel const* above = feeder.panel;
+        if (!above) return {};
+        auto const& drop = of(above->number);
         if (!drop) return {};
         if (feeder.poles == 2) return drop->total;
         Placement const* at = placement_of(c_.plan, feeder.mark);
         double percent = std::max(drop->total.a, drop->total.b);
         if (at && !at->slots.empty())
-            percent = Layout(*above).leg(at->slots.front().space) == Leg::a ? drop->total.a : drop->total.b;
+            percent = above->layout.leg(at->slots.front().space) == Leg::a ? drop->total.a : drop->total.b;
         return {percent, percent, percent};
     }
 
@@ -112,12 +112,10 @@ private:
 };
 } // namespace
 
-bool loads_known(Case const& c, Panel const& panel) {
-    return std::ranges::all_of(c.job.circuits, [&](Circuit const& o) {
-        if (o.panel != panel.name || draws_nothing(o)) return true;
-        Panel const* below = fed_panel(c.job, o);
-        if (below && feeds_loads(c, o)) return loads_known(c, *below);
-        return o.load || o.measured;
+bool loads_known(Panel const& panel) {
+    return std::ranges::all_of(panel.circuits, [](Circuit const* o) {
+        if (draws_nothing(*o)) return true;
+        return o->feeds_loads() ? loads_known(*o->fed_panel()) : o->load || o->measured;
     });
 }
 
@@ -126,12 +124,11 @@ LegPercents operator+(LegPercents const& x, LegPercents const& y) {
     return {x.a + y.a, x.b + y.b, x.between + y.between};
 }
 
-RunLength run_length(Case const& c, Circuit const& circuit) {
+RunLength run_length(Circuit const& circuit) {
     RunLength found;
-    auto const run = run_of(c.job, circuit);
-    found.whole = !run.empty();
-    for (Segment const& s : run) {
-        auto const kind = cable_kind(s.kind);
+    found.whole = !circuit.run.empty();
+    for (Piece const& s : circuit.run) {
+        CableKind const* kind = s.kind;
         if (kind && !kind->power) break;
         if (!kind || !s.length) {
             found.whole = false;
@@ -147,16 +144,16 @@ RunLength run_length(Case const& c, Circuit const& circuit) {
 }
 
 std::optional<BranchDrop> branch_drop(Case const& c, Circuit const& circuit) {
-    if (on_dc(c, circuit) || fed_panel(c.job, circuit) || draws_nothing(circuit)) return std::nullopt;
+    if (circuit.on_dc() || circuit.fed_panel() || draws_nothing(circuit)) return std::nullopt;
     BranchDrop d;
-    d.run = run_length(c, circuit);
+    d.run = run_length(circuit);
     if (d.run.pieces.empty()) return std::nullopt;
     if (auto const draw = draw_of(c, circuit)) {
         d.amperes = value(draw->current);
         d.of = draw->volts;
     } else {
         d.load_known = false;
-        d.of = lowest_volts(c, circuit);
+        d.of = lowest_volts(circuit);
         if (!circuit.breaker || d.of == 0_V) return std::nullopt;
         d.amperes = unknown_load(c, *circuit.breaker);
     }
@@ -167,7 +164,7 @@ std::optional<BranchDrop> branch_drop(Case const& c, Circuit const& circuit) {
 std::vector<std::optional<FeederDrop>> feeder_drops(Case const& c) {
     Feeders feeders(c);
     std::vector<std::optional<FeederDrop>> all;
-    for (std::size_t i = 0; i < c.job.panels.size(); ++i) all.push_back(feeders.of(i));
+    for (std::size_t i = 0; i < c.building.panels.size(); ++i) all.push_back(feeders.of(i));
     return all;
 }
 
@@ -198,10 +195,9 @@ bool is_at_fault(DropLimits const& limits, FeederDrop const& d) {
 bool is_told_ahead(Case const& c, std::vector<std::optional<FeederDrop>> const& feeders, Panel const& panel) {
     auto const& limits = drop_limits(c.book);
     Panel const* at = &panel;
-    for (std::size_t steps = 0; at && at->feeder && steps < feeders.size(); ++steps) {
-        at = panel_of(c.job, at->feeder->panel);
-        if (!at) return false;
-        auto const& drop = feeders[static_cast<std::size_t>(at - c.job.panels.data())];
+    for (std::size_t steps = 0; at && at->above && steps < feeders.size(); ++steps) {
+        at = at->above;
+        auto const& drop = feeders[at->number];
         if (drop && is_at_fault(limits, *drop)) return true;
     }
     return false;

@@ -21,7 +21,7 @@ struct RunLength {
     Length length;
     double ohms = 0; // of one conductor, one way
 };
-RunLength run_length(Case const& c, Circuit const& circuit);
+RunLength run_length(Circuit const& circuit);
 
 // What a branch circuit loses from its panel to the end of its run, with all of its load there. Of a pair with the
 // other circuit off: its worst on two legs, and what happens every day.
@@ -63,7 +63,7 @@ struct FeederDrop {
 std::vector<std::optional<FeederDrop>> feeder_drops(Case const& c);
 
 // Of every circuit of the panel and of the panels below it the load is known.
-bool loads_known(Case const& c, Panel const& panel);
+bool loads_known(Panel const& panel);
 
 // What it loses when its legs carry this much from such a source.
 LegPercents feeder_percents(Circuit const& feeder, LegAmps const& at, SupplyKind kind, double ohms);

@@ -28,10 +28,10 @@ std::vector<Feed>::const_iterator usual_source(std::vector<Feed> const& all) {
 }
 } // namespace
 
-std::optional<ServiceFacts> service_facts(Job const& job, Plan const& plan, Panel const& panel) {
-    auto const all = feeds(job, panel);
+std::optional<ServiceFacts> service_facts(Plan const& plan, Panel const& panel) {
+    auto const& all = panel.feeds;
     auto const two_hots = usual_source(all);
-    if (all.empty() || is_dc(all.front().kind)) return std::nullopt;
+    if (all.empty() || panel.is_dc()) return std::nullopt;
     Feed const& feed = two_hots != all.end() ? *two_hots : all.front();
     ServiceFacts facts;
     facts.three_wire = has_two_hots(feed.kind);
@@ -39,9 +39,8 @@ std::optional<ServiceFacts> service_facts(Job const& job, Plan const& plan, Pane
     facts.wye = feed.kind == SupplyKind::wye_120_208;
     hold_within(facts, panel.main, "the main");
     if (panel.feeder) {
-        if (Circuit const* c = circuit_of(job, panel.feeder->mark))
-            hold_within(facts, c->breaker, "the feeder " + c->mark);
-    } else {
+        hold_within(facts, panel.feeder->breaker, "the feeder " + panel.feeder->mark);
+    } else if (!panel.feeder_said) {
         hold_within(facts, feed.amps, feed.source.empty() ? "the supply" : fmt::format("\"{}\"", feed.source));
     }
     if (facts.three_wire)
@@ -51,18 +50,16 @@ std::optional<ServiceFacts> service_facts(Job const& job, Plan const& plan, Pane
     return facts;
 }
 
-Panel const* service_panel(Job const& job) {
-    auto const at = std::ranges::find_if(job.panels, [&](Panel const& p) {
-        return !p.feeder && std::ranges::none_of(feeds(job, p), [](Feed const& f) { return is_dc(f.kind); });
-    });
-    return at == job.panels.end() ? nullptr : &*at;
+Panel const* service_panel(Building const& building) {
+    auto const at = std::ranges::find_if(building.panels, [](Panel const& p) { return !p.feeder_said && !p.is_dc(); });
+    return at == building.panels.end() ? nullptr : &*at;
 }
 
-PanelLoad panel_load(Job const& job, Plan const& plan, CodeBook const& book, Panel const& panel,
+PanelLoad panel_load(Building const& building, Plan const& plan, CodeBook const& book, Panel const& panel,
                      std::optional<LoadMethod> asked) {
     PanelLoad p;
     p.panel = &panel;
-    auto const facts = service_facts(job, plan, panel);
+    auto const facts = service_facts(plan, panel);
     if (!facts) {
         p.why =
             fmt::format("panel \"{}\" is on DC, and the code reckons the load of AC services and feeders", panel.name);
@@ -70,7 +67,7 @@ PanelLoad panel_load(Job const& job, Plan const& plan, CodeBook const& book, Pan
         return p;
     }
     p.facts = *facts;
-    LoadQuestion const q{job, book, panel, *facts};
+    LoadQuestion const q{building, book, panel, *facts};
     auto reckoned = reckon(q, asked);
     p.load = std::move(reckoned.load);
     p.why = std::move(reckoned.why);
@@ -83,11 +80,11 @@ PanelLoad panel_load(Job const& job, Plan const& plan, CodeBook const& book, Pan
     return p;
 }
 
-PanelLoad permitted_load(Job const& job, Plan const& plan, CodeBook const& book, Panel const& panel) {
-    auto usual = panel_load(job, plan, book, panel);
+PanelLoad permitted_load(Building const& building, Plan const& plan, CodeBook const& book, Panel const& panel) {
+    auto usual = panel_load(building, plan, book, panel);
     if (!usual.load || usual.size.fits || !usual.load->unknown.empty()) return usual;
     for (auto const& method : load_method_names()) {
-        auto other = panel_load(job, plan, book, panel, load_method(method));
+        auto other = panel_load(building, plan, book, panel, load_method(method));
         if (!other.load || !other.size.fits || !other.load->unknown.empty()) continue;
         other.load->why =
             fmt::format("By the {} method it would be too much; the code allows either.", name(usual.load->method));

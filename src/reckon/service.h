@@ -11,9 +11,9 @@ namespace legwork {
 
 // What feeds the panel in the usual case: its largest source of two hots, else its first. Nothing on DC.
 // Legs as planned.
-std::optional<ServiceFacts> service_facts(Job const& job, Plan const& plan, Panel const& panel);
+std::optional<ServiceFacts> service_facts(Plan const& plan, Panel const& panel);
 // The panel whose load is meant when none is named: the first that no other panel feeds, on AC. Null on DC only.
-Panel const* service_panel(Job const& job);
+Panel const* service_panel(Building const& building);
 
 struct PanelLoad {
     Panel const* panel = nullptr;
@@ -24,11 +24,11 @@ struct PanelLoad {
     std::string verdict;
     std::string why, fix; // when there is none
 };
-PanelLoad panel_load(Job const& job, Plan const& plan, CodeBook const& book, Panel const& panel,
+PanelLoad panel_load(Building const& building, Plan const& plan, CodeBook const& book, Panel const& panel,
                      std::optional<LoadMethod> asked = std::nullopt);
 
 // The same; but where the load by the usual method is above the rating and another method that the code allows for the
 // building keeps it within, by that one: the code asks that one of them does.
-PanelLoad permitted_load(Job const& job, Plan const& plan, CodeBook const& book, Panel const& panel);
+PanelLoad permitted_load(Building const& building, Plan const& plan, CodeBook const& book, Panel const& panel);
 
 } // namespace legwork

@@ -13,6 +13,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <iterator>
 
 namespace legwork {
 
@@ -47,24 +48,20 @@ std::string in_a_row(Words const& words, std::string_view language) {
     return all;
 }
 
-bool is_ac(std::vector<Feed> const& sources) {
-    return std::ranges::none_of(sources, [](Feed const& f) { return is_dc(f.kind); });
-}
-
 // A cord or a stand-alone source on one phase is no service, nor is what another panel feeds.
-bool is_service(Panel const& panel, std::vector<Feed> const& sources) {
-    return !panel.feeder && named_above(panel.fed_from) == Above::service &&
-           std::ranges::any_of(sources, [](Feed const& f) { return has_two_hots(f.kind); });
+bool is_service(Panel const& panel) {
+    return !panel.feeder_said && panel.above_named == Above::service &&
+           std::ranges::any_of(panel.feeds, [](Feed const& f) { return has_two_hots(f.kind); });
 }
 
 std::string name_of(Circuit const& c) { return c.name.empty() ? c.mark : fmt::format("{} ({})", c.name, c.mark); }
 // A figure that is not known is written in by hand.
 std::string amps_or_blank(std::optional<Amps> a) { return a ? text(*a) : "____ A"; }
 
-std::vector<Circuit const*> used_as(Case const& c, Panel const& panel, std::string_view use) {
+std::vector<Circuit const*> inlets_of(Panel const& panel) {
     std::vector<Circuit const*> found;
-    for (Circuit const& circuit : c.job.circuits)
-        if (circuit.panel == panel.name && circuit.use == use) found.push_back(&circuit);
+    std::ranges::copy_if(panel.circuits, std::back_inserter(found),
+                         [](Circuit const* c) { return c->is("generator inlet"); });
     return found;
 }
 
@@ -73,10 +70,10 @@ void add_off(Feed const& f, std::vector<PanelSign::Off>& off) {
 }
 
 // A panel's sources, and the inlets that no source of the file is named after.
-std::vector<std::string> ways_in(Case const& c, Panel const& panel, std::vector<Feed> const& sources) {
+std::vector<std::string> ways_in(Panel const& panel) {
     std::vector<std::string> names;
-    for (Feed const& f : sources) names.push_back(f.source);
-    for (Circuit const* inlet : used_as(c, panel, "generator inlet"))
+    for (Feed const& f : panel.feeds) names.push_back(f.source);
+    for (Circuit const* inlet : inlets_of(panel))
         if (std::ranges::count(names, inlet->name) == 0) names.push_back(name_of(*inlet));
     return names;
 }
@@ -84,9 +81,9 @@ std::vector<std::string> ways_in(Case const& c, Panel const& panel, std::vector<
 // What the wire lets run for hours, where that is less than what the breaker lets; nothing where it is not, or where
 // the breaker does not belong on the wire at all.
 std::optional<Amps> lesser_continuous(Case const& c, Circuit const& circuit) {
-    Use const* use = use_of(circuit);
-    if (!circuit.breaker || circuit.mca || circuit.mop || is_motor(circuit) || (use && use->duty_cycle)) return {};
-    auto const piece = thinnest_piece(c, circuit);
+    Use const* use = circuit.use;
+    if (!circuit.breaker || circuit.mca || circuit.mop || circuit.is_motor() || (use && use->duty_cycle)) return {};
+    auto const piece = thinnest_piece(circuit);
     auto const wire = piece ? wire_rating(c, circuit, piece->gauge) : std::nullopt;
     if (!wire) return {};
     bool const heating = use && use->heating && c.book.heating_wire_in_full;
@@ -99,9 +96,9 @@ std::optional<Amps> lesser_continuous(Case const& c, Circuit const& circuit) {
     return of_wire < of_breaker ? std::optional(of_wire) : std::nullopt;
 }
 
-Signs of_inlets(Case const& c, Panel const& panel) {
+Signs of_inlets(Panel const& panel) {
     Signs found;
-    for (Circuit const* inlet : used_as(c, panel, "generator inlet"))
+    for (Circuit const* inlet : inlets_of(panel))
         found.push_back({.circuit = inlet->mark, .fills = {{"amps", {amps_or_blank(inlet->breaker)}}}});
     return found;
 }
@@ -116,18 +113,18 @@ Signs of_bridged(std::vector<Feed> const& sources) {
     return found;
 }
 
-Signs of_several(Case const& c, Panel const& panel, std::vector<Feed> const& sources) {
-    auto const names = ways_in(c, panel, sources);
-    if (panel.feeder || names.size() < 2) return {};
+Signs of_several(Panel const& panel) {
+    auto const names = ways_in(panel);
+    if (panel.feeder_said || names.size() < 2) return {};
     PanelSign sign{.fills = {{"sources", names}}};
-    for (Feed const& f : sources)
+    for (Feed const& f : panel.feeds)
         if (f.kind != SupplyKind::bridged_120) add_off(f, sign.off); // that one has its own sign
     return {sign};
 }
 
 Signs of_feeder(Panel const& panel) {
     if (!panel.feeder) return {};
-    return {{.fills = {{"panel", {panel.feeder->panel}}, {"marks", {panel.feeder->mark}}}}};
+    return {{.fills = {{"panel", {panel.above_called}}, {"marks", {panel.feeder->mark}}}}};
 }
 
 Signs of_interactive(Case const& c, Panel const& panel) {
@@ -151,18 +148,15 @@ Signs of_far_sources(Case const& c, Panel const& panel) {
 
 Signs of_lesser_wires(Case const& c, Panel const& panel) {
     Signs found;
-    for (Circuit const& circuit : c.job.circuits)
-        if (circuit.panel == panel.name)
-            if (auto const most = lesser_continuous(c, circuit))
-                found.push_back(
-                    {.circuit = circuit.mark, .fills = {{"marks", {circuit.mark}}, {"amps", {text(*most)}}}});
+    for (Circuit const* circuit : panel.circuits)
+        if (auto const most = lesser_continuous(c, *circuit))
+            found.push_back({.circuit = circuit->mark, .fills = {{"marks", {circuit->mark}}, {"amps", {text(*most)}}}});
     return found;
 }
 
 // The signs of one reason, as many as the panel calls for.
 Signs called_for(Case const& c, Panel const& panel, SignFor reason) {
-    auto const sources = feeds(c.job, panel);
-    bool const service = is_service(panel, sources), dwelling = c.job.dwelling.has_value();
+    bool const service = is_service(panel), dwelling = c.building.dwelling.has_value();
     auto const when = [](bool yes, PanelSign sign) { return yes ? Signs{std::move(sign)} : Signs{}; };
     switch (reason) {
     case SignFor::service: return when(service, {.fills = {{"main", {amps_or_blank(panel.main)}}}});
@@ -170,9 +164,9 @@ Signs called_for(Case const& c, Panel const& panel, SignFor reason) {
     case SignFor::other_service: return when(service && !dwelling, {});
     case SignFor::feeder: return dwelling ? Signs{} : of_feeder(panel);
     case SignFor::outbuilding: return when(!panel.building.empty(), {.fills = {{"building", {panel.building}}}});
-    case SignFor::several_sources: return of_several(c, panel, sources);
-    case SignFor::inlet: return of_inlets(c, panel);
-    case SignFor::single_120_volt: return of_bridged(sources);
+    case SignFor::several_sources: return of_several(panel);
+    case SignFor::inlet: return of_inlets(panel);
+    case SignFor::single_120_volt: return of_bridged(panel.feeds);
     case SignFor::interactive: return of_interactive(c, panel);
     case SignFor::far_source: return of_far_sources(c, panel);
     case SignFor::lesser_wire: return of_lesser_wires(c, panel);
@@ -183,7 +177,7 @@ Signs called_for(Case const& c, Panel const& panel, SignFor reason) {
 
 std::vector<PanelSign> signs_of(Case const& c, Panel const& panel) {
     Signs all;
-    if (!is_ac(feeds(c.job, panel))) return all;
+    if (panel.is_dc()) return all;
     for (Sign const& sign : signs()) {
         auto const reference = cite(c.book, fmt::format("panel-sign/{}", sign.id));
         bool const asked = !reference.section.empty() && !(sign.of_the_panel && panel.existing);

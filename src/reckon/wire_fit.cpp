@@ -14,11 +14,11 @@ namespace legwork {
 namespace {
 // A motor alone on its circuit: said so, or a pump on a circuit of its own. Compressors go by their nameplate (mca,
 // mop); receptacles, and a neutral shared with something else, by their wire.
-bool only_a_motor(Case const& c, Circuit const& circuit) {
-    Use const* use = use_of(circuit);
+bool only_a_motor(Circuit const& circuit) {
+    Use const* use = circuit.use;
     bool const compressor = use && (use->demand == Demand::cooling || use->demand == Demand::heat_pump);
     bool const motor = circuit.motor.value_or(use && use->motor && use->dedicated);
-    return motor && !compressor && !(use && use->receptacle) && circuit.outlets.size() < 2 && !partner(c.job, circuit);
+    return motor && !compressor && !(use && use->receptacle) && circuit.outlets.size() < 2 && !circuit.partner();
 }
 
 Easement heating(Case const& c, WireRating const& wire) {
@@ -44,11 +44,11 @@ Easement welder(Case const& c, WireRating const& wire) {
 
 // A feeder that carries all of one dwelling: the only load of its panel.
 Easement dwelling_feeder_of(Case const& c, Circuit const& circuit, WireRating const& wire) {
-    bool const alone = std::ranges::none_of(c.job.circuits, [&](Circuit const& o) {
-        Use const* use = use_of(o);
-        return o.panel == circuit.panel && o.mark != circuit.mark && o.use != "spare" && !(use && use->source);
+    if (!c.building.dwelling || !circuit.panel || !circuit.fed_panel()) return {};
+    bool const alone = std::ranges::none_of(circuit.panel->circuits, [&](Circuit const* o) {
+        return o->number != circuit.number && !o->is_spare() && !o->is_source();
     });
-    if (!c.job.dwelling || !alone || !fed_panel(c.job, circuit)) return {};
+    if (!alone) return {};
     auto const row = dwelling_feeder(c.book, *circuit.breaker);
     if (!row) return {};
     auto const least = circuit.metal == Metal::copper ? row->copper : row->aluminium;
@@ -72,10 +72,10 @@ bool is_lone(Circuit const& c, Receptacle const& r) {
 } // namespace
 
 Easement easement(Case const& c, Circuit const& circuit, WireRating const& wire) {
-    Use const* use = use_of(circuit);
+    Use const* use = circuit.use;
     if (use && use->heating && c.book.heating_breaker_percent.value > 100) return heating(c, wire);
     if (use && use->duty_cycle) return welder(c, wire);
-    if (auto const draw = draw_of(c, circuit); draw && draw->current > 0_A && only_a_motor(c, circuit))
+    if (auto const draw = draw_of(c, circuit); draw && draw->current > 0_A && only_a_motor(circuit))
         return motor(c, draw->current);
     return dwelling_feeder_of(c, circuit, wire);
 }
@@ -105,7 +105,7 @@ OutletFit outlet_fit(Case const& c, Circuit const& circuit, Receptacle const& r)
 
 bool outlets_take_breaker(Case const& c, Circuit const& circuit) {
     auto const fits = [&](Receptacle const* r) { return outlet_fit(c, circuit, *r).fits; };
-    return !circuit.breaker || std::ranges::all_of(receptacles_named(circuit.outlets), fits);
+    return !circuit.breaker || std::ranges::all_of(circuit.outlets, fits);
 }
 
 } // namespace legwork

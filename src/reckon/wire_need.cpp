@@ -8,7 +8,7 @@
 namespace legwork {
 
 namespace {
-bool lighting_is_continuous(Case const& c) { return !c.job.dwelling || c.book.dwelling_lighting_continuous; }
+bool lighting_is_continuous(Case const& c) { return !c.building.dwelling || c.book.dwelling_lighting_continuous; }
 
 std::string_view topic_of(Use const& use) {
     if (use.demand == Demand::water_heating) return "wire-continuous/water-heater";
@@ -18,16 +18,16 @@ std::string_view topic_of(Use const& use) {
 } // namespace
 
 std::optional<Sides> sides(Case const& c, Circuit const& circuit) {
-    Use const* use = use_of(circuit);
-    if (on_dc(c, circuit) || feeds_loads(c, circuit) || (use && use->source)) return std::nullopt;
+    Use const* use = circuit.use;
+    if (circuit.on_dc() || circuit.feeds_loads() || (use && use->source)) return std::nullopt;
     auto const draw = draw_of(c, circuit);
     if (!draw) return std::nullopt;
-    auto const piece = thinnest_piece(c, circuit);
+    auto const piece = thinnest_piece(circuit);
     return Sides{circuit, use, *draw, piece ? wire_rating(c, circuit, piece->gauge) : std::nullopt};
 }
 
 Amps on_the_wire(Case const& c, Sides const& s) {
-    bool const motor = is_motor(s.circuit) && !s.circuit.mca;
+    bool const motor = s.circuit.is_motor() && !s.circuit.mca;
     return motor ? percent(s.draw.current, c.book.motor_wire_percent.value) : s.draw.current;
 }
 
@@ -38,7 +38,7 @@ Amps good_for(Case const& c, Sides const& s, WireRating const& wire) {
 }
 
 std::optional<Continuous> continuous(Case const& c, Circuit const& circuit) {
-    Use const* use = use_of(circuit);
+    Use const* use = circuit.use;
     if (circuit.mca) return std::nullopt; // has the quarter in it
     if (circuit.continuous)
         return *circuit.continuous ? std::optional(Continuous{"continuous", "wire-continuous"}) : std::nullopt;
@@ -51,7 +51,7 @@ std::optional<Continuous> continuous(Case const& c, Circuit const& circuit) {
 }
 
 std::optional<Amps> least_for_range(Case const& c, Circuit const& circuit) {
-    Use const* use = use_of(circuit);
+    Use const* use = circuit.use;
     auto const& range = c.book.range;
     if (!use || !use->branch_demand || !range.large_from_va || !circuit.load) return std::nullopt;
     if (*circuit.load < VoltAmperes{range.large_from_va->value * 1000}) return std::nullopt;

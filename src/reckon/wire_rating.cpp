@@ -19,15 +19,13 @@ namespace {
 bool several_receptacles(Circuit const& c) {
     if (c.outlet_count.value_or(0) > 1) return true;
     int count = 0;
-    for (std::string const& name : c.outlets)
-        if (Receptacle const* r = receptacle_named(name)) count += r->single || c.single ? 1 : 2;
-    Use const* use = use_of(c);
-    return count > 1 || (c.outlets.empty() && use && use->receptacle);
+    for (Receptacle const* r : c.outlets) count += r->single || c.single ? 1 : 2;
+    return count > 1 || (!c.lists_outlets && c.use && c.use->receptacle);
 }
 
 // Non-metallic sheathed cable is made of copper up to 2 AWG; larger, and aluminium, is service-entrance cable.
-bool is_sheathed_cable(Case const& c, Circuit const& circuit, Gauge gauge) {
-    return wiring_of(c.job, circuit) == Wiring::cable && circuit.metal == Metal::copper && gauge <= Gauge::awg2;
+bool is_sheathed_cable(Circuit const& circuit, Gauge gauge) {
+    return circuit.wiring == Wiring::cable && circuit.metal == Metal::copper && gauge <= Gauge::awg2;
 }
 
 int terminal_column(Case const& c, Circuit const& circuit, Gauge gauge) {
@@ -42,8 +40,7 @@ Volts volts_of(Circuit const& circuit, Feed const& feed) {
 
 // Between the phases of a wye, resistance heat made for 240 V gives less.
 VoltAmperes drawn(Circuit const& circuit, VoltAmperes load, Volts volts) {
-    Use const* use = use_of(circuit);
-    if (circuit.poles == 1 || volts == 240_V || !use || !use->heating) return load;
+    if (circuit.poles == 1 || volts == 240_V || !circuit.use || !circuit.use->heating) return load;
     return {load.count * volts.count * volts.count / (240 * 240)};
 }
 } // namespace
@@ -55,7 +52,7 @@ std::optional<WireRating> wire_rating(Case const& c, Circuit const& circuit, Gau
     r.celsius = terminal_column(c, circuit, gauge);
     r.topic = "wire-breaker-fits/large";
     r.source = c.book.ampacities_source;
-    if (c.book.cable_column && *c.book.cable_column < r.celsius && is_sheathed_cable(c, circuit, gauge)) {
+    if (c.book.cable_column && *c.book.cable_column < r.celsius && is_sheathed_cable(circuit, gauge)) {
         r.celsius = *c.book.cable_column;
         r.cable_held = true;
         r.topic = "wire-breaker-fits/cable";
@@ -95,56 +92,33 @@ std::string wire_name(Gauge gauge, Metal metal) {
     return fmt::format("{} AWG{}", name(gauge), metal == Metal::aluminium ? " aluminium" : "");
 }
 
-std::optional<ThinnestPiece> thinnest_piece(Case const& c, Circuit const& circuit) {
+std::optional<ThinnestPiece> thinnest_piece(Circuit const& circuit) {
     std::optional<ThinnestPiece> thinnest;
-    auto const run = run_of(c.job, circuit);
+    auto const& run = circuit.run;
     for (std::size_t i = 0; i < run.size(); ++i) {
-        auto const kind = cable_kind(run[i].kind);
+        CableKind const* kind = run[i].kind;
         if (!kind || !kind->power || (thinnest && *kind->gauge >= thinnest->gauge)) continue;
         thinnest = ThinnestPiece{*kind->gauge, kind->name, static_cast<int>(i), i > 0 ? run[i - 1].to : std::string()};
     }
     return thinnest;
 }
 
-Use const* use_of(Circuit const& circuit) { return use_named(circuit.use); }
-
-bool is_motor(Circuit const& circuit) {
-    Use const* use = use_of(circuit);
-    return circuit.motor.value_or(use && use->motor);
-}
-
-bool has_fuses(Case const& c, Panel const& panel) {
-    auto const sources = feeds(c.job, panel);
-    return !sources.empty() && std::ranges::all_of(sources, [](Feed const& f) { return is_dc(f.kind); });
-}
-
-bool on_dc(Case const& c, Circuit const& circuit) {
-    Panel const* panel = panel_of(c.job, circuit.panel);
-    return panel && has_fuses(c, *panel);
-}
-
-bool feeds_loads(Case const& c, Circuit const& circuit) {
-    Panel const* fed = fed_panel(c.job, circuit);
-    return fed && std::ranges::any_of(c.job.circuits, [&](Circuit const& o) { return o.panel == fed->name; });
-}
-
-Volts lowest_volts(Case const& c, Circuit const& circuit) {
+Volts lowest_volts(Circuit const& circuit) {
     Volts least = 0_V;
-    if (Panel const* panel = panel_of(c.job, circuit.panel))
-        for (Feed const& feed : feeds(c.job, *panel))
+    if (Panel const* panel = circuit.panel)
+        for (Feed const& feed : panel->feeds)
             if (Volts const volts = volts_of(circuit, feed); least == 0_V || volts < least) least = volts;
     return least;
 }
 
 std::optional<Draw> draw_of(Case const& c, Circuit const& circuit) {
-    Panel const* panel = panel_of(c.job, circuit.panel);
+    Panel const* panel = circuit.panel;
     if (!panel || (!circuit.load && !circuit.measured)) return std::nullopt;
     Draw most;
-    Use const* use = use_of(circuit);
     if (circuit.load) {
-        bool const range = use && use->branch_demand;
+        bool const range = circuit.use && circuit.use->branch_demand;
         VoltAmperes const load = range ? range_demand(c.book, *circuit.load) : *circuit.load;
-        for (Feed const& feed : feeds(c.job, *panel)) {
+        for (Feed const& feed : panel->feeds) {
             Volts const volts = volts_of(circuit, feed);
             VoltAmperes const counted = drawn(circuit, load, volts);
             if (auto const current = counted / volts; most.volts == 0_V || current > most.current)

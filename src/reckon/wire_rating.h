@@ -39,17 +39,10 @@ struct ThinnestPiece {
     int segment = 0;
     std::string after; // the box where it begins, when it has a name
 };
-std::optional<ThinnestPiece> thinnest_piece(Case const& c, Circuit const& circuit);
-
-Use const* use_of(Circuit const& circuit); // null when there is none
-bool is_motor(Circuit const& circuit);     // said, else by use
-bool on_dc(Case const& c, Circuit const& circuit);
-bool has_fuses(Case const& c, Panel const& panel); // of direct current
-// A feeder whose panel has circuits of its own: what it carries is the panel's question, not its `load`.
-bool feeds_loads(Case const& c, Circuit const& circuit);
+std::optional<ThinnestPiece> thinnest_piece(Circuit const& circuit);
 
 // The least voltage that a source of its panel gives it; 0 V without a source.
-Volts lowest_volts(Case const& c, Circuit const& circuit);
+Volts lowest_volts(Circuit const& circuit);
 
 // What a circuit draws at its load or clamp reading, whichever is more, under the source that makes it draw most.
 struct Draw {

@@ -11,19 +11,18 @@ namespace legwork {
 
 namespace {
 // Where a finding names no panel, the one that all of its circuits are in.
-bool is_in(Job const& job, Finding const& f, std::string const& panel) {
-    if (!f.where.panel.empty()) return f.where.panel == panel;
+bool is_in(Panel const& panel, Finding const& f) {
+    if (!f.where.panel.empty()) return f.where.panel == panel.name;
     return !f.where.circuits.empty() && std::ranges::all_of(f.where.circuits, [&](std::string const& mark) {
-        Circuit const* c = circuit_of(job, mark);
-        return c && c->panel == panel;
+        return std::ranges::find(panel.circuits, mark, &Circuit::mark) != panel.circuits.end();
     });
 }
 } // namespace
 
-bool covers(Job const& job, Accept const& a, Finding const& f) {
-    if (a.rule != f.rule || (a.circuit.empty() && a.panel.empty())) return false;
-    if (!a.circuit.empty() && std::ranges::find(f.where.circuits, a.circuit) == f.where.circuits.end()) return false;
-    return a.panel.empty() || is_in(job, f, a.panel);
+bool covers(Accepted const& a, Finding const& f) {
+    if (a.rule != f.rule || a.of_nothing || (!a.circuit && !a.panel)) return false;
+    if (a.circuit && std::ranges::find(f.where.circuits, a.circuit->mark) == f.where.circuits.end()) return false;
+    return !a.panel || is_in(*a.panel, f);
 }
 
 bool may_be_accepted(Finding const& f) {
@@ -31,11 +30,11 @@ bool may_be_accepted(Finding const& f) {
     return !f.never_accepted && !(rule && rule->accept.of == Acceptance::Of::none);
 }
 
-void apply_accepts(Job const& job, Findings& findings) {
+void apply_accepts(Building const& building, Findings& findings) {
     for (Finding& f : findings) {
         if (f.accepted) continue;
-        auto const a = std::ranges::find_if(job.accepts, [&](Accept const& one) { return covers(job, one, f); });
-        if (a == job.accepts.end()) continue;
+        auto const a = std::ranges::find_if(building.accepts, [&](Accepted const& one) { return covers(one, f); });
+        if (a == building.accepts.end()) continue;
         if (may_be_accepted(f)) {
             f.accepted = true;
             f.accepted_by = a->by;

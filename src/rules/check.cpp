@@ -26,11 +26,11 @@ public:
         run([&](Rule const& r) { return r.judge != nullptr; }, [&](Rule const& r) { return r.judge(c_); });
         run([&](Rule const& r) { return r.judge_printed != nullptr; },
             [&](Rule const& r) { return r.judge_printed(c_, printed_); });
-        apply_accepts(c_.job, all_);
+        apply_accepts(c_.building, all_);
         Findings const found = all_;
         run([&](Rule const& r) { return r.judge_findings != nullptr; },
             [&](Rule const& r) { return r.judge_findings(c_, found); });
-        sort_findings(c_.job, all_);
+        sort_findings(c_.building, all_);
         return {std::move(all_), outcomes()};
     }
 
@@ -58,16 +58,18 @@ private:
     Findings all_;
 };
 
-// The file's order as far as a Job knows it: what is about the whole job, then panels, circuits, other cables.
-std::pair<int, std::ptrdiff_t> file_order(Job const& job, Where const& where) {
+// The file's order as far as a building knows it: what is about the whole job, then panels, circuits, other cables.
+std::pair<int, std::size_t> file_order(Building const& building, Where const& where) {
     if (!where.circuits.empty()) {
         std::string const& first = where.circuits.front();
-        if (auto const c = std::ranges::find(job.circuits, first, &Circuit::mark); c != job.circuits.end())
-            return {2, c - job.circuits.begin()};
-        return {3, std::ranges::find(job.cables, first, &Cable::mark) - job.cables.begin()};
+        if (Circuit const* c = circuit_named(building, first)) return {2, c->number};
+        auto const cable = std::ranges::find_if(
+            building.runs, [&](Run const& run) { return run.carries.empty() && run.mark == first; });
+        return {3, static_cast<std::size_t>(cable - building.runs.begin())};
     }
     if (where.panel.empty()) return {0, 0};
-    return {1, std::ranges::find(job.panels, where.panel, &Panel::name) - job.panels.begin()};
+    Panel const* panel = panel_named(building, where.panel);
+    return {1, panel ? panel->number : building.panels.size()};
 }
 } // namespace
 
@@ -85,14 +87,15 @@ Verdict judged(Rule const& rule, Case const& c) {
     return rule.judge ? as_far_as_read(rule, c, [&] { return rule.judge(c); }) : Inspection{}.verdict();
 }
 
-Judgement check(Job const& job, Plan const& plan, CodeBook const& book, Printed const& printed) {
-    Case const c{job, plan, book};
+Judgement check(Building const& building, Plan const& plan, CodeBook const& book, Printed const& printed) {
+    Case const c{building, plan, book};
     return Judging(c, printed).judgement();
 }
 
-void sort_findings(Job const& job, Findings& findings) {
-    std::ranges::stable_sort(
-        findings, {}, [&](Finding const& f) { return std::tuple(f.accepted, f.severity, file_order(job, f.where)); });
+void sort_findings(Building const& building, Findings& findings) {
+    std::ranges::stable_sort(findings, {}, [&](Finding const& f) {
+        return std::tuple(f.accepted, f.severity, file_order(building, f.where));
+    });
 }
 
 int count(Findings const& findings, Severity severity) {

@@ -29,10 +29,10 @@ struct Judgement {
 };
 // `printed`: how the job's words stand on the sheets, which lie beyond the rules; rules about that have nothing to look
 // at without it. Never throws.
-Judgement check(Job const& job, Plan const& plan, CodeBook const& book, Printed const& printed = {});
+Judgement check(Building const& building, Plan const& plan, CodeBook const& book, Printed const& printed = {});
 
 // Worst first, then in the file's order, stable; accepted ones after the rest.
-void sort_findings(Job const& job, Findings& findings);
+void sort_findings(Building const& building, Findings& findings);
 int count(Findings const& findings, Severity severity); // accepted ones are not counted
 
 } // namespace legwork

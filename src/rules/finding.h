@@ -5,7 +5,6 @@
 #pragma once
 
 #include "codebook/source.h"
-#include "job/places.h"
 
 #include <string>
 #include <vector>
@@ -15,7 +14,7 @@ namespace legwork {
 enum class Severity { error, warning, note };
 std::string_view name(Severity s); // "error", "warning", "note"
 
-// Names things of the job, not lines of a file; Places turns it into a line when it is printed.
+// Names things of the job, not lines of a file; it is turned into a line when it is printed.
 struct Where {
     std::string panel;                 // empty when it is about no one panel
     std::vector<std::string> circuits; // those at fault only
@@ -36,7 +35,5 @@ struct Finding {
     bool accept_refused = false; // the job has an [[accept]] for it that does not hold
 };
 using Findings = std::vector<Finding>;
-
-Place place_of(Places const& places, Where const& where);
 
 } // namespace legwork

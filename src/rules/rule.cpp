@@ -12,13 +12,13 @@ namespace legwork {
 
 namespace {
 // All that it names was there before: its circuits, else its panel.
-bool is_existing(Job const& job, Where const& where) {
+bool is_existing(Building const& building, Where const& where) {
     if (where.circuits.empty()) {
-        Panel const* panel = panel_of(job, where.panel);
+        Panel const* panel = panel_named(building, where.panel);
         return panel && panel->existing;
     }
     return std::ranges::all_of(where.circuits, [&](std::string const& mark) {
-        Circuit const* c = circuit_of(job, mark);
+        Circuit const* c = circuit_named(building, mark);
         return c && c->existing;
     });
 }
@@ -30,16 +30,25 @@ Finding finding(Case const& c, Rule const& rule, Gravity::Of of, Where where, st
     assert(of != Gravity::doubtful || !rule.gravity.doubt.empty());
     Finding f;
     f.rule = rule.id;
-    f.severity = severity(grade(rule.gravity, c.book.family, of), existing.value_or(is_existing(c.job, where)));
+    f.severity = severity(grade(rule.gravity, c.book.family, of), existing.value_or(is_existing(c.building, where)));
     f.where = std::move(where);
     f.reference = cite(c.book, topic.empty() ? rule.id : topic);
     return f;
 }
 
-Where about(Circuit const& c, std::string key) { return {c.panel, {c.mark}, std::move(key)}; }
+Where about(Circuit const& c, std::string key) { return {panel_name(c), {c.mark}, std::move(key)}; }
 
-Where about(Pair const& p, std::string key) {
-    return {p.first->panel == p.second->panel ? p.first->panel : "", {p.first->mark, p.second->mark}, std::move(key)};
+Where about(std::vector<Circuit const*> const& some, std::string key) {
+    Where where{panel_name(*some.front()), {}, std::move(key)};
+    for (Circuit const* c : some) {
+        where.circuits.push_back(c->mark);
+        if (c->panel != some.front()->panel) where.panel.clear();
+    }
+    return where;
 }
+
+Where about(Pair const& p, std::string key) { return about(std::vector{p.first, p.second}, std::move(key)); }
+
+std::string panel_name(Circuit const& c) { return c.panel ? c.panel->name : std::string(); }
 
 } // namespace legwork

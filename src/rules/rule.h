@@ -20,10 +20,10 @@
 #include "rules/gravity.h"
 #include "rules/verdict.h"
 
-#include <algorithm>
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace legwork {
 
@@ -60,10 +60,11 @@ Finding finding(Case const& c, Rule const& rule, Gravity::Of of, Where where, st
                 std::optional<bool> existing = {});
 
 Where about(Circuit const& c, std::string key = {});
-// Names a panel only when both circuits are in it.
+// Of circuits, at least one. Names a panel only when all of them are in it.
+Where about(std::vector<Circuit const*> const& some, std::string key = {});
 Where about(Pair const& p, std::string key = {});
 
-// The tie may be said at one member only.
-inline Tie tie_of(Pair const& p) { return std::max(p.first->tie, p.second->tie); }
+// The name of its panel; empty where it has none, which no reader lets pass.
+std::string panel_name(Circuit const& c);
 
 } // namespace legwork

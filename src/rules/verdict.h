@@ -42,7 +42,7 @@ std::string_view name(Verdict::Kind kind); // "fired", "passed", "nothing", "unr
 // A rule at work: what it looks at, what it finds, and the verdict that comes of it.
 //
 //     Inspection seen;
-//     for (Pair const& p : pairs(c.job)) {
+//     for (Pair const& p : c.building.pairs) {
 //         if (!p.first->breaker || !p.second->breaker) continue; // not known, so not looked at
 //         seen.looked();
 //         if (*p.first->breaker != *p.second->breaker) seen.found(...);

@@ -62,14 +62,11 @@ void add_head(SheetInput const& input, Form const& form, Frame const& frame, Pag
               Weight::bold);
     add_lines(page, fit_line(input.widths, frame.subtitle, Weight::regular, width * 0.45 - kGap, kDetail), left, second,
               Weight::regular);
-    add_lines(page, fit_line(input.widths, input.job.name, Weight::bold, width * 0.5 - kGap, kNames), right, first,
+    add_lines(page, fit_line(input.widths, input.building.name, Weight::bold, width * 0.5 - kGap, kNames), right, first,
               Weight::bold, Align::right);
-    std::string words;
-    auto const say = [&](std::string const& more) { words += (words.empty() ? "" : ", ") + more; };
-    if (!input.job.revision.empty()) say("rev. " + input.job.revision);
-    if (input.job.date) say(date_words(input.job));
-    say(fmt::format("page {} of {}", number, pages));
-    say(checked_against(input.job));
+    auto const revision = revision_words(input.building);
+    auto const words = fmt::format("{}{}page {} of {}, {}", revision, revision.empty() ? "" : ", ", number, pages,
+                                   checked_against(input.building));
     add_lines(page, fit_line(input.widths, words, Weight::regular, width * 0.55 - kGap, kDetail), right, second,
               Weight::regular, Align::right);
     page.marks.push_back(Line{left, top + kHead - kGap, right, top + kHead - kGap, 0.15, kBlack, false});
@@ -98,7 +95,8 @@ void add_foot(SheetInput const& input, Form const& form, Frame const& frame, Pag
     page.marks.push_back(Line{left, rule, right, rule, 0.15, kBlack, false});
     add_lines(page, {lines, kFloor, false}, left, y, Weight::regular);
     y = bottom - descent(kFloor);
-    add_lines(page, fit_line(input.widths, imprint(input.job), Weight::regular, (right - left) * 0.5 - kGap, kFloor),
+    add_lines(page,
+              fit_line(input.widths, imprint(input.building), Weight::regular, (right - left) * 0.5 - kGap, kFloor),
               left, y, Weight::regular);
     add_lines(page, fit_line(input.widths, how_to_reprint(input), Weight::regular, (right - left) * 0.5 - kGap, kFloor),
               right, y, Weight::regular, Align::right);
@@ -144,20 +142,23 @@ bool proposes_spaces(Plan const& plan, std::string_view panel) {
     });
 }
 
-std::string date_words(Job const& job) {
-    if (!job.date) return {};
-    return fmt::format("{:04}-{:02}-{:02}", job.date->year, job.date->month, job.date->day);
+std::string date_words(Building const& building) {
+    if (!building.date) return {};
+    return fmt::format("{:04}-{:02}-{:02}", building.date->year, building.date->month, building.date->day);
 }
 
-std::string imprint(Job const& job) {
-    std::string words = job.name;
-    auto const say = [&](std::string const& more) { words += (words.empty() ? "" : ", ") + more; };
-    if (!job.revision.empty()) say("rev. " + job.revision);
-    if (job.date) say(date_words(job));
+std::string revision_words(Building const& building) {
+    auto words = building.revision.empty() ? std::string() : "rev. " + building.revision;
+    if (building.date) words += (words.empty() ? "" : ", ") + date_words(building);
     return words;
 }
 
-std::string checked_against(Job const& job) { return "checked against " + job.code; }
+std::string imprint(Building const& building) {
+    auto const revision = revision_words(building);
+    return building.name + (building.name.empty() || revision.empty() ? "" : ", ") + revision;
+}
+
+std::string checked_against(Building const& building) { return "checked against " + building.code; }
 
 std::string how_to_reprint(SheetInput const& input) {
     return "Reprint: legwork print " + (input.file.empty() || input.file == "-" ? "FILE" : input.file);

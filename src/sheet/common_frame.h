@@ -39,10 +39,11 @@ std::vector<std::string> bands(SheetInput const& input, std::string_view panel, 
 bool proposes_spaces(Plan const& plan, std::string_view panel);
 
 // "Ferry Landing boathouse, rev. B, 2026-05-02": what the job says of itself, what it lacks left out.
-std::string imprint(Job const& job);
-std::string date_words(Job const& job);              // "2026-05-02", or empty
-std::string checked_against(Job const& job);         // "checked against CE 2024"
-std::string how_to_reprint(SheetInput const& input); // "Reprint: legwork print boathouse.toml"
-std::string_view caution();                          // design: care, in few words
+std::string imprint(Building const& building);
+std::string revision_words(Building const& building);  // "rev. B, 2026-05-02": the same without the name
+std::string date_words(Building const& building);      // "2026-05-02", or empty
+std::string checked_against(Building const& building); // "checked against CE 2024"
+std::string how_to_reprint(SheetInput const& input);   // "Reprint: legwork print boathouse.toml"
+std::string_view caution();                            // design: care, in few words
 
 } // namespace legwork

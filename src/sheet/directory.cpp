@@ -30,14 +30,14 @@ public:
           panel_(panel),
           form_(form),
           hanging_(panel),
-          directory_{input.job, input.plan, code_book(input.job.code)},
+          directory_{input.building, input.plan, code_book(input.building.code)},
           entries_(panel_entries(directory_, panel)) {
         frame_.title = panel.name;
         frame_.subtitle = "Panel directory";
         frame_.panel = panel.name;
         frame_.shows_spaces = true;
         frame_.strip = true;
-        legs_ = shows_legs(directory_, panel);
+        legs_ = !panel.is_dc();
         frame_.foot = foot();
         room_ = content_area(input, form_, frame_);
     }
@@ -52,15 +52,15 @@ public:
         add_frame(input_, form_, frame_, made_.sheet.pages);
         made_.sheet.name = "directory";
         made_.sheet.panel = panel_.name;
-        made_.sheet.title = input_.job.name + (input_.job.name.empty() ? "" : ", ") + "panel directory, " + panel_.name;
+        made_.sheet.title =
+            input_.building.name + (input_.building.name.empty() ? "" : ", ") + "panel directory, " + panel_.name;
         return std::move(made_);
     }
 
 private:
     std::vector<std::string> foot() const {
         std::vector<std::string> lines{abbreviations(entries_, legs_)};
-        bool const two_legs =
-            std::ranges::any_of(feeds(input_.job, panel_), [](Feed const& f) { return has_two_hots(f.kind); });
+        bool const two_legs = panel_.legs == Legs::two;
         if (auto totals = leg_totals(plan_of(input_.plan, panel_.name), two_legs); !totals.empty())
             lines.push_back(std::move(totals));
         return lines;
@@ -192,21 +192,22 @@ private:
 
 std::vector<Sheet> compose_directory(SheetInput const& input, Form const& form) {
     std::vector<Sheet> sheets;
-    for (Panel const& panel : input.job.panels) sheets.push_back(Directory(input, form, panel).make().sheet);
+    for (Panel const& panel : input.building.panels) sheets.push_back(Directory(input, form, panel).make().sheet);
     return sheets;
 }
 
-std::vector<Printed::Name> names_on_lines(Job const& job, Plan const& plan, Form const& form, TextWidth const& widths) {
+std::vector<Printed::Name> names_on_lines(Building const& building, Plan const& plan, Form const& form,
+                                          TextWidth const& widths) {
     std::vector<Printed::Name> names;
-    CodeBook const* book = code_book(job.code);
+    CodeBook const* book = code_book(building.code);
     if (!book) return names;
     Findings const none;
-    SheetInput const input{job, plan, none, *book, widths, ""};
-    for (Panel const& panel : job.panels) {
+    SheetInput const input{building, plan, none, *book, widths, ""};
+    for (Panel const& panel : building.panels) {
         auto const shortened = Directory(input, form, panel).make().shortened;
-        for (Circuit const& c : job.circuits) {
-            bool const whole = std::ranges::find(shortened, c.mark) == shortened.end();
-            if (c.panel == panel.name && (!whole || !c.name.empty())) names.push_back({c.mark, whole});
+        for (Circuit const* c : panel.circuits) {
+            bool const whole = std::ranges::find(shortened, c->mark) == shortened.end();
+            if (!whole || !c->name.empty()) names.push_back({c->mark, whole});
         }
     }
     return names;

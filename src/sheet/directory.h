@@ -11,6 +11,7 @@ namespace legwork {
 std::vector<Sheet> compose_directory(SheetInput const& input, Form const& form);
 
 // Each circuit that has a name, and whether its line on this form shows the whole of it.
-std::vector<Printed::Name> names_on_lines(Job const& job, Plan const& plan, Form const& form, TextWidth const& widths);
+std::vector<Printed::Name> names_on_lines(Building const& building, Plan const& plan, Form const& form,
+                                          TextWidth const& widths);
 
 } // namespace legwork

@@ -3,8 +3,6 @@
 
 #include "sheet/directory_entries.h"
 
-#include "cable/run.h"
-#include "codebook/uses.h"
 #include "reckon/wire_downstream.h"
 #include "units/text.h"
 
@@ -17,7 +15,7 @@ namespace legwork {
 
 namespace {
 
-bool is_spare(Circuit const& c) { return c.use == "spare" && c.run.empty(); }
+bool has_no_wire(Circuit const& c) { return c.is_spare() && c.run.empty(); }
 
 // Halves next to each other: two of one space, or the last and the first of two neighbouring ones.
 bool adjoining(Layout const& layout, Spot s, Spot t) {
@@ -67,12 +65,10 @@ std::vector<std::string> protection_words(Circuit const& c) {
 
 class Maker {
 public:
-    Maker(DirectoryInput const& input, Panel const& panel)
-        : input_(input), panel_(panel), layout_(panel), feeds_(feeds(input.job, panel)) {}
+    Maker(DirectoryInput const& input, Panel const& panel) : input_(input), panel_(panel), layout_(panel.layout) {}
 
     PanelEntries make() {
-        for (Circuit const& c : input_.job.circuits)
-            if (c.panel == panel_.name) add(c, slots_of(input_.plan, c.mark));
+        for (Circuit const* c : panel_.circuits) add(*c, slots_of(input_.plan, c->mark));
         for (int space = 1; space <= layout_.spaces(); ++space) add_rest(space);
         std::ranges::stable_sort(made_.entries, {}, [](Entry const& e) { return e.slots.front(); });
         return std::move(made_);
@@ -90,7 +86,7 @@ private:
         }
         for (Spot const s : slots) taken_.insert(s);
         if (tied(c, slots)) made_.ties.push_back({slots[0], slots[1]});
-        if (auto const* other = tied_partner(c); other && &c < other)
+        if (auto const* other = tied_partner(c); other && c.number < other->number)
             made_.ties.push_back({slots[0], slots_of(input_.plan, other->mark)[0]});
         made_.entries.push_back(std::move(entry));
     }
@@ -106,9 +102,9 @@ private:
     void add_empty(Spot at) {
         Entry entry;
         entry.slots = {at};
-        entry.kind = layout_.is_blocked(at.space)         ? EntryKind::blocked
-                     : is_live(feeds_, layout_, at.space) ? EntryKind::space
-                                                          : EntryKind::not_fed;
+        entry.kind = layout_.is_blocked(at.space) ? EntryKind::blocked
+                     : panel_.is_live(at.space)   ? EntryKind::space
+                                                  : EntryKind::not_fed;
         made_.entries.push_back(std::move(entry));
     }
 
@@ -120,28 +116,28 @@ private:
 
     Entry entry_of(Circuit const& c, std::vector<Spot> const& slots) const {
         Entry entry;
-        entry.kind = is_spare(c) ? EntryKind::spare : c.off ? EntryKind::future : EntryKind::circuit;
+        entry.kind = has_no_wire(c) ? EntryKind::spare : c.off ? EntryKind::future : EntryKind::circuit;
         entry.slots = slots;
         entry.mark = c.mark;
-        entry.name = !c.name.empty() ? c.name : c.use == "spare" ? "Spare, wired" : "(no name)";
+        entry.name = !c.name.empty() ? c.name : c.is_spare() ? "Spare, wired" : "(no name)";
         entry.place = place_words(c, panel_);
         entry.breaker = breaker_words(c);
         say_warnings(c, slots, entry.warnings);
         entry.remarks = protection_words(c);
         if (auto most = largest_breaker(c); !most.empty()) entry.remarks.push_back(std::move(most));
-        if (auto const* sub = fed_panel(input_.job, c)) entry.remarks.push_back("feeds panel " + sub->name);
+        if (auto const* sub = c.fed_panel()) entry.remarks.push_back("feeds panel " + sub->name);
         if (!c.note.empty()) entry.remarks.push_back(c.note);
         return entry;
     }
 
     std::string largest_breaker(Circuit const& c) const {
         if (!input_.book) return {};
-        auto const wire = smaller_wire({input_.job, input_.plan, *input_.book}, c);
+        auto const wire = smaller_wire({input_.building, input_.plan, *input_.book}, c);
         return wire ? largest_breaker_words(*wire) : std::string();
     }
 
     void say_warnings(Circuit const& c, std::vector<Spot> const& slots, std::vector<std::string>& out) const {
-        if (auto const* other = partner(input_.job, c)) {
+        if (auto const* other = c.partner()) {
             auto const where = position_words(input_.plan, panel_, *other);
             out.push_back(tied_partner(c) ? "off together with " + where
                                           : "shares neutral with " + where + ": turn both off");
@@ -152,11 +148,9 @@ private:
             else if (!adjoining(layout_, slots[0], slots[1]))
                 out.push_back(fmt::format("{} and {} are one breaker", text(slots[0]), text(slots[1])));
         }
-        auto const* use = use_named(c.use);
-        if (use && use->source && c.use != "main") out.emplace_back("can feed this panel");
-        bool const dead = std::ranges::any_of(
-            slots, [&](Spot s) { return layout_.has(s.space) && !is_live(feeds_, layout_, s.space); });
-        if (dead) out.emplace_back("NOT FED: no source reaches this space");
+        if (c.is_source() && !c.is("main")) out.emplace_back("can feed this panel");
+        auto const dead = [&](Spot s) { return layout_.has(s.space) && !panel_.is_live(s.space); };
+        if (std::ranges::any_of(slots, dead)) out.emplace_back("NOT FED: no source reaches this space");
     }
 
     // The handles of a two-pole breaker, or of two tied singles.
@@ -166,8 +160,8 @@ private:
 
     // The other circuit of its pair, if a tie really can join them: next to each other in this panel.
     Circuit const* tied_partner(Circuit const& c) const {
-        auto const* other = partner(input_.job, c);
-        if (!other || (c.tie == Tie::none && other->tie == Tie::none) || other->panel != c.panel) return nullptr;
+        auto const* other = c.partner();
+        if (!other || c.pair->tie == Tie::none || other->panel != c.panel) return nullptr;
         auto const mine = slots_of(input_.plan, c.mark), theirs = slots_of(input_.plan, other->mark);
         bool const both =
             mine.size() == 1 && theirs.size() == 1 && layout_.has(mine[0].space) && layout_.has(theirs[0].space);
@@ -176,8 +170,7 @@ private:
 
     DirectoryInput const& input_;
     Panel const& panel_;
-    Layout layout_;
-    std::vector<Feed> feeds_;
+    Layout const& layout_;
     std::set<Spot> taken_;
     PanelEntries made_;
 };
@@ -194,7 +187,7 @@ std::string numbers(std::vector<Spot> const& slots) {
 
 std::string position_words(Plan const& plan, Panel const& panel, Circuit const& c) {
     auto const slots = slots_of(plan, c.mark);
-    if (c.panel != panel.name) return fmt::format("{} in panel {}", c.mark, c.panel);
+    if (c.panel != &panel) return fmt::format("{} in panel {}", c.mark, c.panel ? c.panel->name : "");
     if (slots.empty()) return c.mark + " (no space yet)";
     return numbers(slots);
 }

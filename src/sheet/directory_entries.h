@@ -5,9 +5,8 @@
 #pragma once
 
 #include "balance/plan.h"
+#include "building/building.h"
 #include "codebook/code_book.h"
-#include "panel/feeds.h"
-#include "panel/layout.h"
 
 #include <string>
 #include <vector>
@@ -45,7 +44,7 @@ struct PanelEntries {
 };
 
 struct DirectoryInput {
-    Job const& job;
+    Building const& building;
     Plan const& plan;
     CodeBook const* book; // null: the largest breaker of a smaller wire is not said
 };

@@ -12,12 +12,12 @@ namespace legwork {
 // top points left and its right column becomes the upper row; turned right, its top points right and its left column
 // does.
 Hanging::Hanging(Panel const& panel)
-    : layout_(panel),
+    : layout_(panel.layout),
       main_at_(panel.main_at),
       rows_reversed_(panel.first == Corner::bottom_left || panel.first == Corner::bottom_right),
       columns_swapped_(panel.first == Corner::top_right || panel.first == Corner::bottom_right),
       turned_(panel.hang == Hang::turned_left || panel.hang == Hang::turned_right),
-      by_column_(panel.bus_legs == Panel::Bus::by_column) {
+      by_column_(panel.bus_legs == BusLegs::by_column) {
     if (panel.hang == Hang::upside_down || panel.hang == Hang::turned_left) columns_swapped_ = !columns_swapped_;
     if (panel.hang != Hang::upside_down && panel.hang != Hang::turned_right) return;
     rows_reversed_ = !rows_reversed_;

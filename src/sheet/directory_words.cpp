@@ -3,7 +3,6 @@
 
 #include "sheet/directory_words.h"
 
-#include "codebook/uses.h"
 #include "units/text.h"
 
 #include <fmt/format.h>
@@ -50,12 +49,10 @@ std::string main_off(Panel const& panel) {
 }
 
 // Circuits through which something else can feed this panel.
-std::vector<Circuit const*> back_feeds(Job const& job, Panel const& panel) {
+std::vector<Circuit const*> back_feeds(Panel const& panel) {
     std::vector<Circuit const*> found;
-    for (Circuit const& c : job.circuits) {
-        auto const* use = use_named(c.use);
-        if (c.panel == panel.name && use && use->source && c.use != "main" && !fed_panel(job, c)) found.push_back(&c);
-    }
+    for (Circuit const* c : panel.circuits)
+        if (c->is_source() && !c->is("main") && !c->fed_panel()) found.push_back(c);
     return found;
 }
 
@@ -66,11 +63,12 @@ Circuit const* inlet_of(std::vector<Circuit const*> const& backs, Feed const& f)
     return at == backs.end() ? nullptr : *at;
 }
 
+// Of a panel with a feeder.
 ListRow feeder_row(DirectoryInput const& input, Panel const& panel) {
-    auto const* c = circuit_of(input.job, panel.feeder->mark);
-    auto const* at = placement_of(input.plan, panel.feeder->mark);
-    ListRow row{"Panel " + panel.feeder->panel, "Circuit " + panel.feeder->mark};
-    if (c && c->breaker) row.words += ", " + text(*c->breaker);
+    Circuit const& c = *panel.feeder;
+    auto const* at = placement_of(input.plan, c.mark);
+    ListRow row{"Panel " + panel.above_called, "Circuit " + c.mark};
+    if (c.breaker) row.words += ", " + text(*c.breaker);
     row.words += at && !at->slots.empty() ? ", on space " + numbers(at->slots) + " there" : ", no space there yet";
     row.words += ". Off: that breaker";
     if (auto const main = main_off(panel); !main.empty()) row.words += ", or " + main;
@@ -90,13 +88,13 @@ std::string off_words(DirectoryInput const& input, Panel const& panel, Circuit c
 
 ListRow source_row(DirectoryInput const& input, Panel const& panel, Feed const& f, Circuit const* inlet, bool first) {
     ListRow row{f.source, kind_words(f) + rating(f)};
-    bool const from = first && !panel.feeder && !panel.fed_from.empty();
+    bool const from = first && !panel.feeder_said && !panel.fed_from.empty();
     if (row.lead.empty())
         row.lead = from ? panel.fed_from : "Supply";
     else if (from)
         row.words += ", from " + panel.fed_from;
     row.words += ".";
-    if (panel.feeder)
+    if (panel.feeder_said)
         row.words = "Behind it: " + row.words;
     else
         row.words += off_words(input, panel, inlet, first);
@@ -109,8 +107,8 @@ ListRow source_row(DirectoryInput const& input, Panel const& panel, Feed const& 
 
 std::vector<ListRow> source_rows(DirectoryInput const& input, Panel const& panel) {
     std::vector<ListRow> rows;
-    auto const sources = feeds(input.job, panel);
-    auto backs = back_feeds(input.job, panel);
+    auto const& sources = panel.feeds;
+    auto backs = back_feeds(panel);
     if (panel.feeder) rows.push_back(feeder_row(input, panel));
     for (std::size_t i = 0; i < sources.size(); ++i) {
         auto const* inlet = inlet_of(backs, sources[i]);
@@ -128,10 +126,10 @@ std::vector<ListRow> source_rows(DirectoryInput const& input, Panel const& panel
 
 std::vector<ListRow> off_by_hand_rows(DirectoryInput const& input, Panel const& panel) {
     std::vector<ListRow> rows;
-    for (Feed const& f : feeds(input.job, panel)) {
+    for (Feed const& f : panel.feeds) {
         std::vector<std::string> words;
         for (std::string const& mark : f.off)
-            if (auto const* c = circuit_of(input.job, mark)) words.push_back(circuit_words(input, panel, *c));
+            if (auto const* c = circuit_named(input.building, mark)) words.push_back(circuit_words(input, panel, *c));
         if (words.empty()) continue;
         rows.push_back(
             {fmt::format("Switch off by hand before {} is used:", f.source.empty() ? "the supply" : f.source), ""});
@@ -175,10 +173,6 @@ std::string abbreviations(PanelEntries const& entries, bool legs) {
         words.push_back("AFCI: arc-fault protection, reset at the breaker" + outlet);
     if (remarks("downstream")) words.emplace_back("max: largest breaker for the smallest wire");
     return list(words) + ".";
-}
-
-bool shows_legs(DirectoryInput const& input, Panel const& panel) {
-    return std::ranges::any_of(feeds(input.job, panel), [](Feed const& f) { return !is_dc(f.kind); });
 }
 
 } // namespace legwork

@@ -26,6 +26,4 @@ std::string leg_totals(PanelPlan const* plan, bool two_legs);
 // What the abbreviations on this directory mean; only those that it uses.
 std::string abbreviations(PanelEntries const& entries, bool shows_legs);
 
-bool shows_legs(DirectoryInput const& input, Panel const& panel); // not on direct current
-
 } // namespace legwork

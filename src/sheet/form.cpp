@@ -3,7 +3,7 @@
 
 #include "sheet/form.h"
 
-#include "job/table_reader.h"
+#include "toml/table_reader.h"
 #include "units/text.h"
 
 #include <fmt/format.h>

@@ -4,8 +4,8 @@
 // The geometry a sheet is printed on: a TOML file in templates/, or the user's own.
 #pragma once
 
-#include "job/read.h"
 #include "page/page.h"
+#include "toml/problem.h"
 
 #include <optional>
 #include <string>

@@ -49,8 +49,7 @@ std::vector<Face> faces(SheetInput const& input, Form const& form) {
     std::vector<Face> found;
     Mm const width = least_area(form).width;
     auto const& widths = input.widths;
-    auto const runs = cable_runs(input.job, input.book);
-    for (auto const& end : cable_ends(input.job, runs)) {
+    for (auto const& end : cable_ends(input.building, cable_runs(input.building, input.book))) {
         for (auto const& label : end.labels)
             found.push_back([label, &widths](Page& page, Rect area) { add_cable_label(page, widths, area, label); });
         for (std::span<Marker const> rest = end.markers; !rest.empty();) {
@@ -61,8 +60,8 @@ std::vector<Face> faces(SheetInput const& input, Form const& form) {
         }
     }
     std::string unsaid;
-    for (auto const& run : runs)
-        if (is_unsaid(input.job, run)) unsaid += (unsaid.empty() ? "" : ", ") + run.mark;
+    for (Run const& run : input.building.runs)
+        if (is_unsaid(run)) unsaid += (unsaid.empty() ? "" : ", ") + run.mark;
     if (!unsaid.empty() && !found.empty()) {
         std::string const words = "No label for " + unsaid + ": the job file names no cable there.";
         found.push_back([words, &widths](Page& page, Rect area) { add_notice(page, widths, area, words); });

@@ -3,7 +3,7 @@
 
 #include "sheet/labels_list.h"
 
-#include "panel/feeds.h"
+#include "sheet/common_frame.h"
 #include "units/text.h"
 
 #include <fmt/format.h>
@@ -14,25 +14,12 @@ namespace legwork {
 
 namespace {
 
-std::vector<Circuit const*> circuits_of(Job const& job, CableRun const& run) {
-    std::vector<Circuit const*> found;
-    for (auto const& mark : run.circuits)
-        if (auto const* c = circuit_of(job, mark)) found.push_back(c);
-    return found;
-}
+bool shared(Run const& run) { return run.carries.size() > 1; }
 
-Cable const* cable_of(Job const& job, CableRun const& run) {
-    if (!run.circuits.empty()) return nullptr;
-    auto const at = std::ranges::find(job.cables, run.mark, &Cable::mark);
-    return at == job.cables.end() ? nullptr : &*at;
-}
-
-bool shared(CableRun const& run) { return run.circuits.size() > 1; }
-
-std::vector<Fed> feeds_of(Job const& job, CableRun const& run) {
+std::vector<Fed> feeds_of(Run const& run) {
+    if (run.carries.empty()) return {{"", run.name, ""}};
     std::vector<Fed> fed;
-    for (auto const* c : circuits_of(job, run)) fed.push_back({shared(run) ? c->mark : "", c->name, c->room});
-    if (auto const* cable = cable_of(job, run)) fed.push_back({"", cable->name, ""});
+    for (auto const* c : run.carries) fed.push_back({shared(run) ? c->mark : "", c->name, c->room});
     return fed;
 }
 
@@ -41,70 +28,65 @@ struct EndWords {
 };
 
 // A [[cable]] joins places; only circuits end in boxes.
-EndWords end_words(CableRun const& run, bool panel) {
+EndWords end_words(Run const& run, bool panel) {
     if (panel) return {"Panel end:", "other end: panel"};
-    if (run.circuits.empty()) return {"This end:", "other end:"};
+    if (run.carries.empty()) return {"This end:", "other end:"};
     return {"Box end:", "other end: box"};
 }
 
-std::string dated(Job const& job, std::string const& spaces) {
-    if (!job.revision.empty()) return fmt::format("{}, rev {}", spaces, job.revision);
-    if (job.date) return fmt::format("{}, {:04}-{:02}-{:02}", spaces, job.date->year, job.date->month, job.date->day);
+std::string dated(Building const& building, std::string const& spaces) {
+    if (!building.revision.empty()) return fmt::format("{}, rev {}", spaces, building.revision);
+    if (building.date) return fmt::format("{}, {}", spaces, date_words(building));
     return "";
 }
 
 // A space on a label goes out of date when the balance moves the circuit, so only what the file holds is said, and
 // dated. Only at the panel, where it is looked for.
-std::string spaces_words(Job const& job, std::vector<Circuit const*> const& circuits, bool panel) {
+std::string spaces_words(Building const& building, std::vector<Circuit const*> const& circuits, bool panel) {
     std::string spaces;
     for (auto const* c : circuits) {
         if (!panel || !c->space) return "";
         spaces += (spaces.empty() ? "" : "+") + text(*c->space);
     }
-    return dated(job, spaces);
+    return dated(building, spaces);
 }
 
-bool neutral_to_mark(CableRun const& run) {
-    if (run.conductors.empty()) return run.missing_neutrals == 0;
+bool neutral_to_mark(CableRun const& cable) {
+    if (cable.conductors.empty()) return cable.missing_neutrals == 0;
     // A conductor that must not be the neutral gets no marker that says it is.
-    return std::ranges::any_of(run.conductors, [](Conductor const& c) {
+    return std::ranges::any_of(cable.conductors, [](Conductor const& c) {
         return c.job == ConductorJob::neutral && c.remark != Remark::forbidden;
     });
 }
 
-void add_hot(std::vector<Marker>& markers, Job const& job, CableRun const& run, Circuit const& c, bool panel) {
-    Marker marker{c.mark, "", spaces_words(job, {&c}, panel), panel ? "panel end" : "box end"};
-    if (run.conductors.empty()) {
+void add_hot(std::vector<Marker>& markers, Building const& building, CableRun const& cable, Circuit const& c,
+             bool panel) {
+    Marker marker{c.mark, "", spaces_words(building, {&c}, panel), panel ? "panel end" : "box end"};
+    if (cable.conductors.empty()) {
         marker.note = "hot";
         markers.push_back(marker);
     }
-    for (auto const& wire : run.conductors) {
+    for (auto const& wire : cable.conductors) {
         if (wire.job != ConductorJob::hot || wire.circuit != c.mark || wire.remark == Remark::forbidden) continue;
         marker.note = wire.color;
         markers.push_back(marker);
     }
 }
 
-std::vector<Marker> markers_of(Job const& job, CableRun const& run, bool panel) {
+std::vector<Marker> markers_of(Building const& building, Run const& run, CableRun const& cable, bool panel) {
     std::vector<Marker> markers;
     if (!shared(run)) return markers;
-    auto const circuits = circuits_of(job, run);
-    if (neutral_to_mark(run))
-        markers.push_back({"N " + run.mark, "", spaces_words(job, circuits, panel), panel ? "panel end" : "box end"});
-    for (auto const* c : circuits) add_hot(markers, job, run, *c, panel);
+    if (neutral_to_mark(cable))
+        markers.push_back(
+            {"N " + run.mark, "", spaces_words(building, run.carries, panel), panel ? "panel end" : "box end"});
+    for (auto const* c : run.carries) add_hot(markers, building, cable, *c, panel);
     return markers;
 }
 
-std::string cable_words(Job const& job, CableRun const& run) {
-    auto const circuits = circuits_of(job, run);
-    auto const breaker = breaker_words(circuits);
-    bool const fused = std::ranges::any_of(circuits, [&](Circuit const* c) {
-        auto const* panel = panel_of(job, c->panel);
-        if (!panel) return false;
-        auto const sources = feeds(job, *panel);
-        return !sources.empty() && is_dc(sources.front().kind);
-    });
-    std::string words = run.kind;
+std::string cable_words(Run const& run) {
+    auto const breaker = breaker_words(run.carries);
+    bool const fused = std::ranges::any_of(run.carries, &Circuit::on_dc);
+    std::string words = run.piece.called;
     if (!breaker.empty()) words += (words.empty() ? "" : ", ") + breaker + (fused ? " fuse" : "");
     return words;
 }
@@ -122,34 +104,34 @@ std::string breaker_words(std::vector<Circuit const*> const& circuits) {
     return (two_pole ? "2P " : "") + text(*first.breaker);
 }
 
-bool is_unsaid(Job const& job, CableRun const& run) {
-    Circuit const* c = run.circuits.empty() ? nullptr : circuit_of(job, run.circuits.front());
-    if (!c || run.segment > 0 || !run_of(job, *c).empty()) return false;
+bool is_unsaid(Run const& run) {
+    if (!run.is_home_run() || !run.carries.front()->run.empty()) return false;
     auto const asked = [](Circuit const* each) {
         return each && std::ranges::any_of(each->asked, [](std::string const& key) {
                    return key == "cable" || key == "segments" || key == "length";
                });
     };
-    return !asked(c) && !asked(partner(job, *c));
+    return !asked(run.carries.front()) && !asked(run.carries.front()->partner());
 }
 
-std::vector<CableEnd> cable_ends(Job const& job, std::vector<CableRun> const& runs) {
+std::vector<CableEnd> cable_ends(Building const& building, std::vector<CableRun> const& cables) {
     std::vector<CableEnd> ends;
-    for (auto const& run : runs) {
-        if (is_unsaid(job, run)) continue;
-        auto const near_words = end_words(run, run.from_panel), far_words = end_words(run, run.to_panel);
-        CableLabel const common{run.mark, feeds_of(job, run), cable_words(job, run), "", "", "", "", false};
+    for (std::size_t i = 0; i < cables.size(); ++i) {
+        Run const& run = building.runs[i];
+        if (is_unsaid(run)) continue;
+        auto const near_words = end_words(run, run.is_home_run()), far_words = end_words(run, run.is_feeder());
+        CableLabel const common{run.mark, feeds_of(run), cable_words(run), "", "", "", "", false};
         for (bool const far : {false, true}) {
             auto label = common;
             label.end_word = (far ? far_words : near_words).end;
-            label.end_name = far ? run.to : run.from;
+            label.end_name = (far ? run.to : run.from).called;
             label.other_word = (far ? near_words : far_words).other;
-            label.other_name = far ? run.from : run.to;
+            label.other_name = (far ? run.from : run.to).called;
             CableEnd end;
             end.labels.push_back(label);
             label.keep = true;
             end.labels.push_back(label);
-            end.markers = markers_of(job, run, far ? run.to_panel : run.from_panel);
+            end.markers = markers_of(building, run, cables[i], far ? run.is_feeder() : run.is_home_run());
             ends.push_back(std::move(end));
         }
     }

@@ -4,8 +4,8 @@
 // Which wire labels a job needs and what each says, before anybody asks how large it is.
 #pragma once
 
+#include "building/building.h"
 #include "cable/run.h"
-#include "job/job.h"
 
 #include <string>
 #include <vector>
@@ -43,10 +43,11 @@ struct CableEnd {
 };
 
 // In the order they are pulled: cable by cable, the end nearer the panel first. Nothing for cables that are unsaid.
-std::vector<CableEnd> cable_ends(Job const& job, std::vector<CableRun> const& runs);
+// `cables`: of each of the building's runs.
+std::vector<CableEnd> cable_ends(Building const& building, std::vector<CableRun> const& cables);
 
 // The file says nothing of the cable that this home run would be, not even "?": there may be none (a surge protector).
-bool is_unsaid(Job const& job, CableRun const& run);
+bool is_unsaid(Run const& run);
 
 // "20 A", "2P 20 A"; of a pair on single breakers "20 A" or "15 and 20 A". Empty when not known.
 std::string breaker_words(std::vector<Circuit const*> const& circuits);

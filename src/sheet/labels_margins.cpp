@@ -33,12 +33,12 @@ std::vector<std::string> lines_of(SheetInput const& input, std::string_view word
 std::string right_words(SheetInput const& input, std::size_t number, std::size_t pages) {
     std::string words;
     for (auto const& band : bands(input, "", false)) words += band + ", ";
-    return words + page_words(number, pages) + ", " + checked_against(input.job);
+    return words + page_words(number, pages) + ", " + checked_against(input.building);
 }
 
 Margins margins(SheetInput const& input, Form const& form) {
     Mm const width = form.width - 2 * form.margin;
-    Margins found{{imprint(input.job)}, lines_of(input, kCare, width)};
+    Margins found{{imprint(input.building)}, lines_of(input, kCare, width)};
     for (auto& line : lines_of(input, kWhich, width)) found.top.push_back(std::move(line));
     return found;
 }
@@ -76,12 +76,10 @@ std::vector<std::vector<std::string>> carrier_labels(SheetInput const& input, Re
         for (auto& line : lines_of(input, words, area.width)) lines.push_back(std::move(line));
     };
     for (auto const& band : bands(input, "", false)) add(band);
-    if (!input.job.name.empty()) add(input.job.name);
-    Job dated = input.job;
-    dated.name.clear();
-    auto const revision = imprint(dated);
+    if (!input.building.name.empty()) add(input.building.name);
+    auto const revision = revision_words(input.building);
     add((revision.empty() ? "" : revision + ", ") + page_words(number, pages));
-    add(checked_against(input.job));
+    add(checked_against(input.building));
     add(kWhich);
     add(kShortCare);
     std::size_t each = 1;

@@ -133,7 +133,7 @@ Sheet sheet_of(SheetInput const& input, Form const& form, PanelLoad const& load)
     if (pages.size() > 1) // closer, if that brings the answer a page forward or saves one
         if (auto closer = composed(Spacing::close); extent(closer) < extent(pages)) pages = std::move(closer);
     Sheet sheet{"load", panel.name,
-                input.job.name + (input.job.name.empty() ? "" : ", ") + "load calculation, " + panel.name,
+                input.building.name + (input.building.name.empty() ? "" : ", ") + "load calculation, " + panel.name,
                 std::move(pages)};
     add_frame(input, form, frame, sheet.pages);
     return sheet;
@@ -143,8 +143,8 @@ Sheet sheet_of(SheetInput const& input, Form const& form, PanelLoad const& load)
 
 std::vector<Sheet> compose_load(SheetInput const& input, Form const& form) {
     std::vector<Sheet> sheets;
-    for (Panel const& panel : input.job.panels) {
-        auto const load = panel_load(input.job, input.plan, input.book, panel);
+    for (Panel const& panel : input.building.panels) {
+        auto const load = panel_load(input.building, input.plan, input.book, panel);
         bool const nothing = !load.load || (load.load->steps.empty() && load.load->unknown.empty());
         if (!nothing) sheets.push_back(sheet_of(input, form, load));
     }

@@ -128,12 +128,12 @@ std::vector<std::string> arithmetic_lines(TextWidth const& widths, std::string_v
     return lines;
 }
 
-std::string_view supply_word(Panel const& panel) { return panel.feeder ? "feeder" : "service"; }
+std::string_view supply_word(Panel const& panel) { return panel.feeder_said ? "feeder" : "service"; }
 
 std::string facts_words(PanelLoad const& load) {
     auto const& facts = load.facts;
     std::string words = fmt::format("Panel {}: {}", load.panel->name, supply_word(*load.panel));
-    if (load.panel->feeder) words += " from panel " + load.panel->feeder->panel;
+    if (load.panel->feeder_said) words += " from panel " + load.panel->above_called;
     words += fmt::format(", {} {}", text(facts.volts),
                          facts.three_wire ? "between the two hots" : "between its one hot and the neutral");
     return words + (facts.rating ? fmt::format("; {} of {}.", facts.rated_by, text(*facts.rating)) : ".");

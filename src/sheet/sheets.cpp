@@ -26,7 +26,8 @@ constexpr std::array kKinds{
 // Every text of the job that reaches a sheet.
 std::vector<std::string> printed_texts(Circuit const& c) {
     std::vector<std::string> words{c.mark, c.name, c.room, c.note, c.building, c.box};
-    for (Segment const& s : c.run) words.push_back(s.to);
+    bool const shares = c.pair && c.pair->second == &c; // the shared home run stands at its first member
+    for (std::size_t i = shares ? 1 : 0; i < c.run.size(); ++i) words.push_back(c.run[i].to);
     return words;
 }
 
@@ -38,24 +39,25 @@ std::string missing_letters(TextWidth const& widths, std::vector<std::string> co
     return fmt::format("{}", fmt::join(letters, " "));
 }
 
-std::vector<Printed::Letters> letters_of(Job const& job, TextWidth const& widths) {
+std::vector<Printed::Letters> letters_of(Building const& building, TextWidth const& widths) {
     std::vector<Printed::Letters> all;
     auto const look = [&](Where where, std::vector<std::string> const& words) {
         if (std::ranges::any_of(words, [](std::string const& w) { return !w.empty(); }))
             all.push_back({std::move(where), missing_letters(widths, words)});
     };
-    std::vector<std::string> of_job{job.name, job.revision};
-    for (Supply const& s : job.supplies) of_job.push_back(s.name);
+    std::vector<std::string> of_job{building.name, building.revision};
+    for (Supply const& s : building.supplies) of_job.push_back(s.name);
     look({}, of_job);
-    for (Panel const& p : job.panels) look({p.name, {}, "name"}, {p.name, p.fed_from, p.building});
-    for (Circuit const& c : job.circuits) look({c.panel, {c.mark}, "name"}, printed_texts(c));
-    for (Cable const& c : job.cables) look({"", {c.mark}, "name"}, {c.mark, c.name, c.from, c.to});
+    for (Panel const& p : building.panels) look({p.name, {}, "name"}, {p.name, p.fed_from, p.building});
+    for (Circuit const& c : building.circuits) look({c.panel ? c.panel->name : "", {c.mark}, "name"}, printed_texts(c));
+    for (Run const& r : building.runs)
+        if (r.carries.empty()) look({"", {r.mark}, "name"}, {r.mark, r.name, r.from.called, r.to.called});
     return all;
 }
 } // namespace
 
-Printed printed_words(Job const& job, Plan const& plan, Form const& directory, TextWidth const& widths) {
-    return {names_on_lines(job, plan, directory, widths), directory.title, letters_of(job, widths)};
+Printed printed_words(Building const& building, Plan const& plan, Form const& directory, TextWidth const& widths) {
+    return {names_on_lines(building, plan, directory, widths), directory.title, letters_of(building, widths)};
 }
 
 std::span<SheetKind const> sheet_kinds() { return kKinds; }

@@ -5,8 +5,8 @@
 #pragma once
 
 #include "balance/plan.h"
+#include "building/building.h"
 #include "codebook/code_book.h"
-#include "job/job.h"
 #include "page/page.h"
 #include "page/text_width.h"
 #include "rules/directory/printed.h"
@@ -19,7 +19,7 @@
 namespace legwork {
 
 struct SheetInput {
-    Job const& job;
+    Building const& building;
     Plan const& plan;         // as filed
     Findings const& findings; // all of them, the sheets' own included
     CodeBook const& book;
@@ -39,6 +39,6 @@ SheetKind const* sheet_kind(std::string_view name); // null when there is none
 
 // How the job's words stand on the sheets, for the rules that ask: which names the directory's form takes whole, and
 // which letters no face has.
-Printed printed_words(Job const& job, Plan const& plan, Form const& directory, TextWidth const& widths);
+Printed printed_words(Building const& building, Plan const& plan, Form const& directory, TextWidth const& widths);
 
 } // namespace legwork

@@ -89,7 +89,7 @@ CardFoot card_foot(SheetInput const& input) {
     CardFoot foot;
     // What is proposed says so in its row.
     for (auto const& band : bands(input, "", false)) foot.band += (foot.band.empty() ? "" : ". ") + band;
-    foot.imprint = imprint(input.job) + ", " + input.job.code;
+    foot.imprint = imprint(input.building) + ", " + input.building.code;
     return foot;
 }
 
@@ -102,7 +102,7 @@ std::vector<Sheet> compose_tape_notes(SheetInput const& input, Form const& form)
     frame.shows_spaces = true;
     frame.foot.emplace_back("as made: the colour says what the wire is, no tape. Tape goes all round, at this end and "
                             "wherever the wire can be seen.");
-    if (auto const others = other_cables(input.job); !others.empty())
+    if (auto const others = other_cables(input.building); !others.empty())
         frame.foot.push_back(fmt::format("No circuit is on {}: not in these notes.", fmt::join(others, ", ")));
     Rect const area = content_area(input, form, frame);
     auto const each = static_cast<std::size_t>(std::max(1.0, (area.width + kGap) / (kLeastWidth + kGap)));

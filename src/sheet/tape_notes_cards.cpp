@@ -8,69 +8,71 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <map>
 
 namespace legwork {
 
 namespace {
 
-// Boxes are told apart by their name; one that only goes by its circuit's name also by the circuit.
-std::string box_key(Job const& job, EndOf const& end) {
-    CableRun const& run = end.run;
-    Circuit const* c = circuit_of(job, run.circuits.front());
-    std::string const& name = end.far ? run.to : run.from;
-    if (!c) return name;
-    auto const index = static_cast<std::size_t>(end.far ? run.segment : run.segment - 1);
-    auto const pieces = run_of(job, *c);
-    Circuit const* p = partner(job, *c);
-    bool const said = (index < pieces.size() && !pieces[index].to.empty()) ||
-                      (index == 0 && (!c->box.empty() || (p && !p->box.empty())));
-    if (said) return name;
-    return name + '\n' + (index == 0 ? cable_mark(job, *c) : c->mark);
-}
-
 CableNote cable_note(SheetInput const& input, EndOf const& end) {
-    CableRun const& run = end.run;
+    Run const& run = end.run();
+    CableRun const& cable = end.cable();
     CableNote note;
     note.mark = run.mark;
-    bool const other_panel = end.far ? run.from_panel : run.to_panel;
-    auto const& other = end.far ? run.from : run.to;
-    note.about = fmt::format("{}{} {}{}", run.kind, run.kind.empty() ? "cable" : "", end.far ? "from " : "to ",
+    bool const other_panel = end.far ? run.is_home_run() : run.is_feeder();
+    auto const& other = (end.far ? run.from : run.to).called;
+    auto const& kind = run.piece.called;
+    note.about = fmt::format("{}{} {}{}", kind, kind.empty() ? "cable" : "", end.far ? "from " : "to ",
                              other_panel ? panel_words(other) : other);
     note.stops = stops(input.findings, run);
-    for (std::size_t i = 0; i < run.conductors.size(); ++i) note.wires.push_back(wire_note(input, end, i));
+    for (std::size_t i = 0; i < cable.conductors.size(); ++i) note.wires.push_back(wire_note(input, end, i));
     note.remarks = pair_remarks(input, end);
-    if (!end.far && !run.note.empty()) note.remarks.push_back(run.note);
-    note.faults = cable_faults(run);
+    if (!end.far && !cable.note.empty()) note.remarks.push_back(cable.note);
+    note.faults = cable_faults(cable);
     return note;
 }
 
 class Cards {
 public:
-    Cards(SheetInput const& input, std::vector<CableRun> const& runs) : input_(input), runs_(runs) {
-        for (Panel const& p : input.job.panels) panels_.push_back({p.name, "panel", p.building, {}, {}});
+    explicit Cards(SheetInput const& input)
+        : input_(input), cables_(cable_runs(input.building, input.book)), unsaid_(input.building.panels.size()) {
+        for (Panel const& p : input.building.panels) panels_.push_back({p.name, "panel", p.building, {}, {}});
     }
 
-    void add(CableRun const& run) {
+    std::vector<BoxCard> make() {
+        auto const& runs = input_.building.runs;
+        for (std::size_t i = 0; i < runs.size(); ++i) {
+            if (runs[i].carries.empty()) continue;
+            if (is_unsaid(runs[i]))
+                add_unsaid(runs[i]);
+            else
+                add(i);
+        }
+        return take();
+    }
+
+private:
+    void add(std::size_t run) {
         for (bool const far : {false, true}) {
-            EndOf const end{runs_, run, far};
-            BoxCard* card = end.panel() ? panel(far ? run.to : run.from) : box(end);
+            EndOf const end{input_.building, cables_, run, far};
+            BoxCard* card = end.panel() ? panel(end.here()) : box(end);
             if (card) card->cables.push_back(cable_note(input_, end));
         }
     }
 
-    void add_unsaid(CableRun const& run) {
-        if (auto* card = panel(run.from)) unsaid_[card->title] += (unsaid_[card->title].empty() ? "" : ", ") + run.mark;
+    void add_unsaid(Run const& run) {
+        if (!run.from.panel) return;
+        auto& marks = unsaid_[run.from.panel->number];
+        marks += (marks.empty() ? "" : ", ") + run.mark;
     }
 
     std::vector<BoxCard> take() {
-        for (auto& card : panels_)
-            if (auto const at = unsaid_.find(card.title); at != unsaid_.end())
-                card.missing.push_back(
+        for (std::size_t i = 0; i < panels_.size(); ++i)
+            if (!unsaid_[i].empty())
+                panels_[i].missing.push_back(
                     fmt::format("No cable in the job file for {}: where there is one, add it (cable = \"12/2\") and "
                                 "print again.",
-                                at->second));
+                                unsaid_[i]));
         std::vector<BoxCard> cards;
         auto const move_in = [&](std::vector<BoxCard>& from) {
             for (auto& card : from)
@@ -81,46 +83,29 @@ public:
         return cards;
     }
 
-private:
-    BoxCard* panel(std::string const& name) {
-        auto const at = std::ranges::find(panels_, name, &BoxCard::title);
-        return at == panels_.end() ? nullptr : &*at;
-    }
+    BoxCard* panel(RunEnd const& at) { return at.panel ? &panels_[at.panel->number] : nullptr; }
 
     BoxCard* box(EndOf const& end) {
-        auto const [at, fresh] = index_.try_emplace(box_key(input_.job, end), boxes_.size());
-        if (fresh) {
-            Circuit const* c = circuit_of(input_.job, end.run.circuits.front());
-            boxes_.push_back({end.far ? end.run.to : end.run.from, "box", c ? c->room : "", {}, {}});
-        }
+        auto const [at, fresh] = index_.try_emplace(end.here().box, boxes_.size());
+        if (fresh) boxes_.push_back({end.here().called, "box", end.run().carries.front()->room, {}, {}});
         return &boxes_[at->second];
     }
 
     SheetInput const& input_;
-    std::vector<CableRun> const& runs_;
-    std::vector<BoxCard> panels_, boxes_;
-    std::map<std::string, std::size_t> index_;
-    std::map<std::string, std::string> unsaid_; // by panel: marks
+    std::vector<CableRun> cables_;
+    std::vector<BoxCard> panels_, boxes_; // panels: by number
+    std::map<WiringBox const*, std::size_t> index_;
+    std::vector<std::string> unsaid_; // by panel: marks
 };
 
 } // namespace
 
-std::vector<BoxCard> tape_cards(SheetInput const& input) {
-    auto const runs = cable_runs(input.job, input.book);
-    Cards cards(input, runs);
-    for (auto const& run : runs) {
-        if (run.circuits.empty()) continue;
-        if (is_unsaid(input.job, run))
-            cards.add_unsaid(run);
-        else
-            cards.add(run);
-    }
-    return cards.take();
-}
+std::vector<BoxCard> tape_cards(SheetInput const& input) { return Cards(input).make(); }
 
-std::vector<std::string> other_cables(Job const& job) {
+std::vector<std::string> other_cables(Building const& building) {
     std::vector<std::string> marks;
-    for (auto const& cable : job.cables) marks.push_back(cable.mark);
+    for (Run const& run : building.runs)
+        if (run.carries.empty()) marks.push_back(run.mark);
     return marks;
 }
 

@@ -42,6 +42,6 @@ struct BoxCard {
 // Panels first, then the boxes as the cables reach them, each in the file's order.
 std::vector<BoxCard> tape_cards(SheetInput const& input);
 // Marks of the cables that these cards leave out, since no circuit is on them.
-std::vector<std::string> other_cables(Job const& job);
+std::vector<std::string> other_cables(Building const& building);
 
 } // namespace legwork

@@ -4,8 +4,6 @@
 #include "sheet/tape_notes_words.h"
 
 #include "codebook/cite.h"
-#include "panel/feeds.h"
-#include "panel/layout.h"
 #include "units/text.h"
 
 #include <fmt/format.h>
@@ -23,42 +21,25 @@ std::string panel_words(std::string const& name, std::string_view word) {
 
 namespace {
 
-std::vector<Feed> feeds_of(Job const& job, Circuit const* c) {
-    Panel const* panel = c ? panel_of(job, c->panel) : nullptr;
-    return panel ? feeds(job, *panel) : std::vector<Feed>{};
-}
+bool on_dc(Run const& run) { return run.carries.front()->on_dc(); }
 
-bool on_dc(Job const& job, Circuit const* c) {
-    auto const sources = feeds_of(job, c);
-    return !sources.empty() && is_dc(sources.front().kind);
-}
+std::string panel_name(Circuit const& c) { return c.panel ? c.panel->name : ""; }
 
-Circuit const* first_circuit(Job const& job, CableRun const& run) {
-    return run.circuits.empty() ? nullptr : circuit_of(job, run.circuits.front());
-}
-
-std::string listed(std::vector<std::string> const& words, std::string_view between) {
-    std::string all;
-    for (auto const& word : words) all += (all.empty() ? "" : std::string(between)) + word;
-    return all;
-}
-
-// "breaker 8+10"; says so where the file does not have these spaces, the plan none, or another panel than `panel` does.
-std::string breaker_of(SheetInput const& input, std::vector<std::string> const& circuits, std::string const& panel) {
-    bool const dc = !circuits.empty() && on_dc(input.job, circuit_of(input.job, circuits.front()));
-    std::string const word = dc ? "fuse" : "breaker";
+// "breaker 8+10" of one circuit or a pair; says so where the file does not have these spaces, the plan none, or another
+// panel than `panel` does.
+std::string breaker_of(SheetInput const& input, std::vector<Circuit const*> const& circuits, Panel const* panel) {
+    std::string const word = circuits.front()->on_dc() ? "fuse" : "breaker";
     std::vector<std::string> spaces;
     bool proposed = false;
-    for (auto const& mark : circuits) {
-        auto const* placed = placement_of(input.plan, mark);
+    for (Circuit const* c : circuits) {
+        auto const* placed = placement_of(input.plan, c->mark);
         if (!placed || placed->slots.empty())
-            return fmt::format("{} of {} (no space yet)", word, listed(circuits, "+"));
+            return fmt::format("{} of {} (no space yet)", word, circuits.size() > 1 ? c->cable_mark() : c->mark);
         for (Spot const s : placed->slots) spaces.push_back(text(s));
         proposed |= placed->slots != placed->from;
-        Circuit const* c = circuit_of(input.job, mark);
-        if (c && c->panel != panel) spaces.back() += " in " + panel_words(c->panel);
+        if (c->panel != panel) spaces.back() += " in " + panel_words(panel_name(*c));
     }
-    return fmt::format("{} {}{}", word, listed(spaces, "+"), proposed ? " (proposed)" : "");
+    return fmt::format("{} {}{}", word, fmt::join(spaces, "+"), proposed ? " (proposed)" : "");
 }
 
 // How many hots of the same circuit come before this one in the cable.
@@ -76,64 +57,61 @@ std::string feeder_hot(SheetInput const& input, EndOf const& end, Circuit const&
     Leg const leg = second ? Leg::b : Leg::a;
     if (end.far) return fmt::format("main terminal of leg {}", letter(leg));
     auto const* placed = placement_of(input.plan, c.mark);
-    Panel const* panel = panel_of(input.job, c.panel);
-    auto const breaker = breaker_of(input, {c.mark}, c.panel);
-    if (panel && placed)
+    auto const breaker = breaker_of(input, {&c}, c.panel);
+    if (c.panel && placed)
         for (Spot const s : placed->slots)
-            if (s.space >= 1 && s.space <= panel->spaces && Layout(*panel).leg(s.space) == leg)
+            if (c.panel->layout.has(s.space) && c.panel->layout.leg(s.space) == leg)
                 return fmt::format("{}, pole at {}: leg {} of {}", breaker, text(s), letter(leg), fed.name);
     return fmt::format("{}: leg {} of {}", breaker, letter(leg), fed.name);
 }
 
 std::string hot_lands(SheetInput const& input, EndOf const& end, std::size_t conductor) {
-    Conductor const& wire = end.run.conductors[conductor];
-    Circuit const* c = circuit_of(input.job, wire.circuit);
-    if (!c) return {};
-    bool const second = hots_before(end.run, conductor) > 0;
-    Panel const* fed = fed_panel(input.job, *c);
+    auto const& carries = end.run().carries;
+    auto const at = std::ranges::find(carries, end.cable().conductors[conductor].circuit, &Circuit::mark);
+    if (at == carries.end()) return {};
+    Circuit const* c = *at;
+    bool const second = hots_before(end.cable(), conductor) > 0;
+    Panel const* fed = c->fed_panel();
     if (end.panel() && fed && c->poles == 2) return feeder_hot(input, end, *c, *fed, second);
     if (end.panel() && end.far) return "main terminal";
-    auto const breaker = breaker_of(input, {c->mark}, end.run.from);
+    auto const breaker = breaker_of(input, {c}, end.here().panel);
     return c->poles == 2 ? fmt::format("{}, {}", breaker, second ? "other pole" : "one pole") : breaker;
 }
 
-std::string neutral_at_panel(SheetInput const& input, EndOf const& end) {
-    auto const& circuits = end.run.circuits;
-    if (on_dc(input.job, first_circuit(input.job, end.run))) return "negative bar";
-    auto const any = [&](auto says) {
-        return !end.far && std::ranges::any_of(circuits, [&](std::string const& mark) {
-            Circuit const* c = circuit_of(input.job, mark);
-            return c && says(*c);
-        });
+std::string neutral_at_panel(EndOf const& end) {
+    if (on_dc(end.run())) return "negative bar";
+    auto const at_breaker = [&](Protection Circuit::*kind) {
+        return !end.far && std::ranges::count(end.run().carries, Protection::breaker, kind) > 0;
     };
     // The current that a ground-fault breaker compares must come back through it.
-    if (any([](Circuit const& c) { return c.gfci == Protection::breaker; }))
-        return "neutral terminal of the GFCI breaker, not the bar";
-    if (any([](Circuit const& c) { return c.afci == Protection::breaker; }))
-        return "neutral terminal of the AFCI breaker if it has one, else neutral bar";
+    if (at_breaker(&Circuit::gfci)) return "neutral terminal of the GFCI breaker, not the bar";
+    if (at_breaker(&Circuit::afci)) return "neutral terminal of the AFCI breaker if it has one, else neutral bar";
     return "neutral bar";
 }
 
-// The piece of this circuit on the other side of the box; null when the cable ends here or the box is a panel.
-CableRun const* across_box(EndOf const& end, std::string const& circuit) {
-    int const segment = end.far ? end.run.segment + 1 : end.run.segment - 1;
-    auto const at = std::ranges::find_if(end.runs, [&](CableRun const& r) {
-        return r.segment == segment && std::ranges::find(r.circuits, circuit) != r.circuits.end();
+// The end that the next piece of this circuit has in the same box; nothing when the cable ends here or the box is a
+// panel.
+std::optional<EndOf> across_box(EndOf const& end, std::string const& circuit) {
+    int const segment = end.far ? end.run().segment + 1 : end.run().segment - 1;
+    auto const& runs = end.building.runs;
+    auto const at = std::ranges::find_if(runs, [&](Run const& r) {
+        return r.segment == segment && std::ranges::count(r.carries, circuit, &Circuit::mark) > 0;
     });
-    return at == end.runs.end() ? nullptr : &*at;
+    if (at == runs.end()) return std::nullopt;
+    return EndOf{end.building, end.cables, static_cast<std::size_t>(at - runs.begin()), !end.far};
 }
 
-Conductor const* conductor_of(CableRun const& run, ConductorJob job, std::string const& circuit) {
-    auto const at = std::ranges::find_if(run.conductors, [&](Conductor const& c) {
+Conductor const* conductor_of(CableRun const& cable, ConductorJob job, std::string const& circuit) {
+    auto const at = std::ranges::find_if(cable.conductors, [&](Conductor const& c) {
         return c.job == job && (c.circuit.empty() || c.circuit == circuit);
     });
-    return at == run.conductors.end() ? nullptr : &*at;
+    return at == cable.conductors.end() ? nullptr : &*at;
 }
 
 // From a light's box to its switch and back.
-bool is_loop(Job const& job, CableRun const& run) {
-    Circuit const* c = first_circuit(job, run);
-    return c && c->switch_loop && run.segment > 0 && conductor_of(run, ConductorJob::switched, c->mark) != nullptr;
+bool is_loop(EndOf const& end) {
+    Circuit const& c = *end.run().carries.front();
+    return c.switch_loop && end.run().segment > 0 && conductor_of(end.cable(), ConductorJob::switched, c.mark);
 }
 
 std::string wire_words(Conductor const& wire) {
@@ -142,23 +120,23 @@ std::string wire_words(Conductor const& wire) {
 }
 
 // A hot or neutral in a box: its like in the cable beyond, and what is here.
-std::string at_box(SheetInput const& input, EndOf const& end, Conductor const& wire) {
+std::string at_box(EndOf const& end, Conductor const& wire) {
     bool const hot = wire.job == ConductorJob::hot;
-    auto const& circuit = wire.circuit.empty() ? end.run.circuits.front() : wire.circuit;
-    if (is_loop(input.job, end.run) && end.far) return hot ? "the switch" : "the switch if it takes one, else cap it";
+    auto const& circuit = wire.circuit.empty() ? end.run().carries.front()->mark : wire.circuit;
+    if (is_loop(end) && end.far) return hot ? "the switch" : "the switch if it takes one, else cap it";
     if (!hot && wire.circuit.empty()) return "all neutrals here, tail to each device";
-    auto const* beyond = across_box(end, circuit);
-    auto const* like = beyond ? conductor_of(*beyond, wire.job, circuit) : nullptr;
+    auto const beyond = across_box(end, circuit);
+    auto const* like = beyond ? conductor_of(beyond->cable(), wire.job, circuit) : nullptr;
     if (!end.far) {
-        if (beyond && beyond->circuits.size() > 1 && !hot) return "all neutrals here, tail to each device";
-        return like ? fmt::format("the {} of {}", wire_words(*like), beyond->mark) : "the device here";
+        if (beyond && beyond->run().carries.size() > 1 && !hot) return "all neutrals here, tail to each device";
+        return like ? fmt::format("the {} of {}", wire_words(*like), beyond->run().mark) : "the device here";
     }
-    if (beyond && is_loop(input.job, *beyond)) {
-        if (!hot) return like ? fmt::format("the light, and the {} to {}", wire_words(*like), beyond->to) : "the light";
-        return like ? fmt::format("the {} to {}, never the light", wire_words(*like), beyond->to) : "the switch";
+    auto const there = beyond ? beyond->run().to.called : std::string();
+    if (beyond && is_loop(*beyond)) {
+        if (!hot) return like ? fmt::format("the light, and the {} to {}", wire_words(*like), there) : "the light";
+        return like ? fmt::format("the {} to {}, never the light", wire_words(*like), there) : "the switch";
     }
-    return like ? fmt::format("the {} to {}, and devices here", wire_words(*like), beyond->to)
-                : "the device here, or on";
+    return like ? fmt::format("the {} to {}, and devices here", wire_words(*like), there) : "the device here, or on";
 }
 
 struct Words {
@@ -166,19 +144,18 @@ struct Words {
 };
 
 Words conductor_words(SheetInput const& input, EndOf const& end, std::size_t conductor) {
-    Conductor const& wire = end.run.conductors[conductor];
-    bool const dc = on_dc(input.job, first_circuit(input.job, end.run));
-    bool const panel = end.panel(), loop = is_loop(input.job, end.run);
+    Conductor const& wire = end.cable().conductors[conductor];
+    bool const panel = end.panel(), loop = is_loop(end), dc = on_dc(end.run());
     auto const of = [&](std::string_view what) {
-        return fmt::format("{} of {}", what, wire.circuit.empty() ? end.run.mark : wire.circuit);
+        return fmt::format("{} of {}", what, wire.circuit.empty() ? end.run().mark : wire.circuit);
     };
     std::string const capped = "nothing here: cap it";
     switch (wire.job) {
     case ConductorJob::hot:
-        return {of(dc ? "positive" : "hot"), panel ? hot_lands(input, end, conductor) : at_box(input, end, wire)};
+        return {of(dc ? "positive" : "hot"), panel ? hot_lands(input, end, conductor) : at_box(end, wire)};
     case ConductorJob::neutral:
-        return {(end.run.circuits.size() > 1 ? "shared " : "") + of(dc ? "negative" : "neutral"),
-                panel ? neutral_at_panel(input, end) : at_box(input, end, wire)};
+        return {(end.run().carries.size() > 1 ? "shared " : "") + of(dc ? "negative" : "neutral"),
+                panel ? neutral_at_panel(end) : at_box(end, wire)};
     case ConductorJob::ground:
         if (panel) return {"ground", dc ? "ground bar, where there is one" : "ground bar"};
         return {"ground", "all grounds, device, metal box"};
@@ -199,7 +176,7 @@ std::string cited(Conductor const& wire, std::string_view verdict) {
 }
 
 std::string tie_words(SheetInput const& input, Circuit const& a, Circuit const& b, bool at_panel) {
-    auto const spaces = breaker_of(input, {a.mark, b.mark}, a.panel) + (at_panel ? "" : " in " + panel_words(a.panel));
+    auto const spaces = breaker_of(input, {&a, &b}, a.panel) + (at_panel ? "" : " in " + panel_words(panel_name(a)));
     switch (a.tie) {
     case Tie::two_pole_breaker: return fmt::format("{} and {} go off together: two-pole {}.", a.mark, b.mark, spaces);
     case Tie::handle_tie: return fmt::format("{} and {} go off together: handle tie, {}.", a.mark, b.mark, spaces);
@@ -210,9 +187,9 @@ std::string tie_words(SheetInput const& input, Circuit const& a, Circuit const& 
 
 // Two hots on two legs read the volts between the legs; on one leg they read nothing. Empty when no source of the panel
 // has two legs with a voltage between them.
-std::string meter_check(Job const& job, Circuit const& c) {
+std::string meter_check(Panel const& panel) {
     std::map<std::int64_t, std::string> by_volts;
-    for (auto const& feed : feeds_of(job, &c))
+    for (auto const& feed : panel.feeds)
         if (has_two_hots(feed.kind)) {
             auto& names = by_volts[volts_between_legs(feed.kind).count];
             names += (names.empty() ? "" : ", ") + feed.source;
@@ -229,7 +206,7 @@ std::string meter_check(Job const& job, Circuit const& c) {
 } // namespace
 
 WireNote wire_note(SheetInput const& input, EndOf const& end, std::size_t conductor) {
-    Conductor const& wire = end.run.conductors[conductor];
+    Conductor const& wire = end.cable().conductors[conductor];
     auto words = conductor_words(input, end, conductor);
     WireNote note{wire.color, words.job, words.lands, wire.remark, wire.tape, ""};
     switch (wire.remark) {
@@ -245,7 +222,7 @@ WireNote wire_note(SheetInput const& input, EndOf const& end, std::size_t conduc
     return note;
 }
 
-std::vector<std::string> stops(Findings const& findings, CableRun const& run) {
+std::vector<std::string> stops(Findings const& findings, Run const& run) {
     std::vector<std::string> words;
     for (Finding const& f : findings) {
         // Of names; and what the rows and faults of the card say themselves.
@@ -253,7 +230,7 @@ std::vector<std::string> stops(Findings const& findings, CableRun const& run) {
             f.rule.starts_with("dir-") || f.rule.starts_with("tape-") || f.rule.ends_with("-conductors");
         if (f.severity != Severity::error || f.accepted || elsewhere) continue;
         bool const ours = std::ranges::any_of(f.where.circuits, [&](std::string const& mark) {
-            return std::ranges::find(run.circuits, mark) != run.circuits.end();
+            return std::ranges::count(run.carries, mark, &Circuit::mark) > 0;
         });
         if (ours)
             words.push_back(fmt::format("Stop ({}): {}{}", f.rule, f.message, f.message.ends_with('.') ? "" : "."));
@@ -262,32 +239,32 @@ std::vector<std::string> stops(Findings const& findings, CableRun const& run) {
 }
 
 std::vector<std::string> pair_remarks(SheetInput const& input, EndOf const& end) {
-    auto const& marks = end.run.circuits;
-    if (marks.size() < 2) return {};
-    Circuit const *a = circuit_of(input.job, marks.front()), *b = circuit_of(input.job, marks.back());
-    if (!a || !b) return {};
-    std::vector<std::string> remarks{tie_words(input, *a, *b, end.panel())};
+    auto const& carries = end.run().carries;
+    if (carries.size() < 2) return {};
+    std::vector<std::string> remarks{tie_words(input, *carries.front(), *carries.back(), end.panel())};
     if (end.far)
         remarks.push_back(fmt::format("First split: here. Never run the shared neutral through a device: {}.",
                                       text(cite(input.book, "mw-pigtail"))));
-    else if (!end.run.to.empty())
-        remarks.push_back(fmt::format("First split: box {}.", end.run.to));
-    if (auto check = meter_check(input.job, *a); !check.empty()) remarks.push_back(std::move(check));
+    else if (!end.run().to.called.empty())
+        remarks.push_back(fmt::format("First split: box {}.", end.run().to.called));
+    if (Panel const* panel = carries.front()->panel)
+        if (auto check = meter_check(*panel); !check.empty()) remarks.push_back(std::move(check));
     return remarks;
 }
 
-std::vector<std::string> cable_faults(CableRun const& run) {
+std::vector<std::string> cable_faults(CableRun const& cable) {
     std::vector<std::string> faults;
-    if (run.conductors.empty())
-        faults.push_back(run.kind.empty() ? "The job does not say what cable this is: nothing can be told of its wires."
-                                          : fmt::format("The wires of {} are not known.", run.kind));
+    if (cable.conductors.empty())
+        faults.push_back(cable.kind.empty()
+                             ? "The job does not say what cable this is: nothing can be told of its wires."
+                             : fmt::format("The wires of {} are not known.", cable.kind));
     auto const lacks = [&](int n, std::string_view what) {
         if (n > 0)
             faults.push_back(fmt::format("The cable has no wire for {} {} of {}: pull one with enough conductors.", n,
-                                         std::string(what) + (n > 1 ? "s" : ""), run.mark));
+                                         std::string(what) + (n > 1 ? "s" : ""), cable.mark));
     };
-    lacks(run.missing_hots, "hot");
-    lacks(run.missing_neutrals, "neutral");
+    lacks(cable.missing_hots, "hot");
+    lacks(cable.missing_neutrals, "neutral");
     return faults;
 }
 

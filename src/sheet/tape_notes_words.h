@@ -15,10 +15,14 @@ namespace legwork {
 
 // Which end of a cable is spoken of.
 struct EndOf {
-    std::vector<CableRun> const& runs; // all of the job's
-    CableRun const& run;
-    bool far = false; // the end away from the panel
-    bool panel() const { return far ? run.to_panel : run.from_panel; }
+    Building const& building;
+    std::vector<CableRun> const& cables; // of each of the building's runs
+    std::size_t number = 0;              // of the run
+    bool far = false;                    // the end away from the panel
+    Run const& run() const { return building.runs[number]; }
+    CableRun const& cable() const { return cables[number]; }
+    RunEnd const& here() const { return far ? run().to : run().from; }
+    bool panel() const { return far ? run().is_feeder() : run().is_home_run(); }
 };
 
 // "panel Main"; a name that says so already stands alone ("Garage panel").
@@ -26,10 +30,10 @@ std::string panel_words(std::string const& name, std::string_view word = "panel"
 
 WireNote wire_note(SheetInput const& input, EndOf const& end, std::size_t conductor);
 // Errors that stand against this cable's circuits, besides those that its rows tell.
-std::vector<std::string> stops(Findings const& findings, CableRun const& run);
+std::vector<std::string> stops(Findings const& findings, Run const& run);
 // What goes off together, the box of the first split, the meter check; empty for a cable that is not a pair's.
 std::vector<std::string> pair_remarks(SheetInput const& input, EndOf const& end);
 // What the cable lacks for its circuits, or what the file does not say of it.
-std::vector<std::string> cable_faults(CableRun const& run);
+std::vector<std::string> cable_faults(CableRun const& cable);
 
 } // namespace legwork

@@ -7,7 +7,8 @@
 
 namespace legwork {
 
-// What a person did not type wrong: a file that cannot be written, a font that is missing. Caught once, in main (exit 3).
+// What a person did not type wrong: a file that cannot be written, a font that is missing. Caught once, in main (exit
+// 3).
 struct Failure : std::runtime_error {
     using std::runtime_error::runtime_error;
 };

@@ -11,8 +11,27 @@ namespace legwork {
 
 // American wire gauge sizes, thinnest first, so that "smaller wire" is "<". Use
 // awg_number() for arithmetic (1/0 is 0, 4/0 is -3).
-enum class Gauge { awg24, awg23, awg22, awg20, awg18, awg16, awg14, awg12, awg10, awg8, awg6, awg4, awg3, awg2, awg1,
-                   awg1_0, awg2_0, awg3_0, awg4_0 };
+enum class Gauge {
+    awg24,
+    awg23,
+    awg22,
+    awg20,
+    awg18,
+    awg16,
+    awg14,
+    awg12,
+    awg10,
+    awg8,
+    awg6,
+    awg4,
+    awg3,
+    awg2,
+    awg1,
+    awg1_0,
+    awg2_0,
+    awg3_0,
+    awg4_0
+};
 
 // What a wire is made of.
 enum class Metal { copper, aluminium };
@@ -24,12 +43,12 @@ struct GaugeName {
 };
 
 inline constexpr std::array kGauges{
-    GaugeName{Gauge::awg24, 24, "24"},    GaugeName{Gauge::awg23, 23, "23"},    GaugeName{Gauge::awg22, 22, "22"},
-    GaugeName{Gauge::awg20, 20, "20"},    GaugeName{Gauge::awg18, 18, "18"},    GaugeName{Gauge::awg16, 16, "16"},
-    GaugeName{Gauge::awg14, 14, "14"},    GaugeName{Gauge::awg12, 12, "12"},    GaugeName{Gauge::awg10, 10, "10"},
-    GaugeName{Gauge::awg8, 8, "8"},       GaugeName{Gauge::awg6, 6, "6"},       GaugeName{Gauge::awg4, 4, "4"},
-    GaugeName{Gauge::awg3, 3, "3"},       GaugeName{Gauge::awg2, 2, "2"},       GaugeName{Gauge::awg1, 1, "1"},
-    GaugeName{Gauge::awg1_0, 0, "1/0"},   GaugeName{Gauge::awg2_0, -1, "2/0"},  GaugeName{Gauge::awg3_0, -2, "3/0"},
+    GaugeName{Gauge::awg24, 24, "24"},   GaugeName{Gauge::awg23, 23, "23"},   GaugeName{Gauge::awg22, 22, "22"},
+    GaugeName{Gauge::awg20, 20, "20"},   GaugeName{Gauge::awg18, 18, "18"},   GaugeName{Gauge::awg16, 16, "16"},
+    GaugeName{Gauge::awg14, 14, "14"},   GaugeName{Gauge::awg12, 12, "12"},   GaugeName{Gauge::awg10, 10, "10"},
+    GaugeName{Gauge::awg8, 8, "8"},      GaugeName{Gauge::awg6, 6, "6"},      GaugeName{Gauge::awg4, 4, "4"},
+    GaugeName{Gauge::awg3, 3, "3"},      GaugeName{Gauge::awg2, 2, "2"},      GaugeName{Gauge::awg1, 1, "1"},
+    GaugeName{Gauge::awg1_0, 0, "1/0"},  GaugeName{Gauge::awg2_0, -1, "2/0"}, GaugeName{Gauge::awg3_0, -2, "3/0"},
     GaugeName{Gauge::awg4_0, -3, "4/0"},
 };
 

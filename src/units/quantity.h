@@ -10,7 +10,8 @@
 
 namespace legwork {
 
-template <class Tag> struct Quantity {
+template <class Tag>
+struct Quantity {
     std::int64_t count = 0;
 
     friend constexpr auto operator<=>(Quantity, Quantity) = default;
@@ -30,7 +31,8 @@ constexpr VoltAmperes operator*(Volts v, Amps a) { return {v.count * a.count}; }
 constexpr Amps operator/(VoltAmperes s, Volts v) { return {s.count / v.count}; }
 
 // Part of a quantity in percent, rounded to the nearest grain (halves away from zero).
-template <class Tag> constexpr Quantity<Tag> percent(Quantity<Tag> q, std::int64_t p) {
+template <class Tag>
+constexpr Quantity<Tag> percent(Quantity<Tag> q, std::int64_t p) {
     auto const product = q.count * p;
     return {(product >= 0 ? product + 50 : product - 50) / 100};
 }

@@ -4,6 +4,7 @@
 // The optimizer against a slow, obvious twin: every circuit on every space, for small panels of every odd kind.
 
 #include "balance/balance.h"
+#include "building/resolve.h"
 #include "panel/feeds.h"
 
 #include <catch2/catch.hpp>
@@ -21,7 +22,7 @@ namespace {
 // Of one panel: the least imbalance for each number of moves, by trying every layout.
 class Brute {
 public:
-    explicit Brute(Job const& job)
+    explicit Brute(typed::Job const& job)
         : job_(job), panel_(job.panels[0]), layout_(panel_), sources_(feeds(job, panel_)), at_(job.circuits.size(), 0) {
         taken_.resize(static_cast<std::size_t>(panel_.spaces) + 1);
         place(0);
@@ -43,7 +44,7 @@ private:
 
     void place(std::size_t i) {
         if (i == job_.circuits.size()) return finish();
-        Circuit const& c = job_.circuits[i];
+        typed::Circuit const& c = job_.circuits[i];
         for (int s = 1; s <= panel_.spaces; ++s) {
             if (c.fixed && c.space->space != s) continue;
             if (!is_free(s)) continue;
@@ -64,14 +65,14 @@ private:
     }
 
     bool pair_ok(std::size_t i) const {
-        Circuit const& c = job_.circuits[i];
-        Circuit const* mate = partner(job_, c);
+        typed::Circuit const& c = job_.circuits[i];
+        typed::Circuit const* mate = partner(job_, c);
         if (!mate || mate > &c) return true;
         auto const j = static_cast<std::size_t>(mate - job_.circuits.data());
         int const s = at_[i], t = at_[j];
         if (layout_.leg(s) == layout_.leg(t)) return false;
-        bool const site = panel_.bus_legs == Panel::Bus::by_column ? layout_.position(s).row == layout_.position(t).row
-                                                                   : layout_.neighbours(s, t);
+        bool const site = panel_.bus_legs == BusLegs::by_column ? layout_.position(s).row == layout_.position(t).row
+                                                                : layout_.neighbours(s, t);
         if (site) return true;
         if (c.tie != Tie::none || mate->tie != Tie::none || !c.space || !mate->space) return false;
         return std::minmax(s, t) == std::minmax(c.space->space, mate->space->space);
@@ -83,7 +84,7 @@ private:
         for (std::size_t k = 0; k < std::max<std::size_t>(1, job_.situations.size()); ++k) {
             std::int64_t d = 0;
             for (std::size_t i = 0; i < at_.size(); ++i) {
-                Circuit const& c = job_.circuits[i];
+                typed::Circuit const& c = job_.circuits[i];
                 if (c.poles == 2) continue;
                 auto const share = job_.situations.empty() ? 1'000'000 : job_.situations[k].by_mark.at(c.mark);
                 auto const va = whole_va({c.load->count * share / 1'000'000});
@@ -97,8 +98,8 @@ private:
         at->second = std::min(at->second, worst);
     }
 
-    Job const& job_;
-    Panel const& panel_;
+    typed::Job const& job_;
+    typed::Panel const& panel_;
     Layout layout_;
     std::vector<Feed> sources_;
     std::vector<int> at_;
@@ -116,18 +117,18 @@ class Maker {
 public:
     explicit Maker(unsigned seed) : numbers_(seed) {}
 
-    Job job() {
-        Job job;
-        Panel p;
+    typed::Job job() {
+        typed::Job job;
+        typed::Panel p;
         p.name = "Main";
         p.spaces = 4 + below(5) + (below(4) == 0 ? 2 : 0);
-        p.supply = Supply{};
+        p.supply = typed::Supply{};
         if (below(3) == 0) p.numbering = Numbering::down;
         if (below(4) == 0) {
-            p.bus_legs = Panel::Bus::listed;
+            p.bus_legs = BusLegs::listed;
             for (int i = 0; i < (p.spaces + 1) / 2; ++i) p.row_legs.push_back(below(2) ? Leg::a : Leg::b);
         } else if (below(6) == 0)
-            p.bus_legs = Panel::Bus::by_column;
+            p.bus_legs = BusLegs::by_column;
         for (int s = 1; s <= p.spaces; ++s) {
             if (below(9) == 0)
                 p.blocked.push_back(s);
@@ -145,19 +146,19 @@ public:
 private:
     int below(int n) { return static_cast<int>(numbers_() % static_cast<unsigned>(n)); }
 
-    void add(Job& job, std::string mark, int poles, std::string group, Tie tie) {
-        Circuit c;
+    void add(typed::Job& job, std::string mark, int poles, std::string group, Tie tie) {
+        typed::Circuit c;
         c.mark = mark;
         c.panel = "Main";
         c.poles = poles;
         c.multiwire = group;
         c.tie = tie;
         c.load = VoltAmperes{(below(6) ? below(20) * 100 + below(3) : 0) * 1000};
-        for (Situation& s : job.situations) s.by_mark[mark] = below(11) * 100'000;
+        for (typed::Situation& s : job.situations) s.by_mark[mark] = below(11) * 100'000;
         job.circuits.push_back(c);
     }
 
-    void fill(Job& job) {
+    void fill(typed::Job& job) {
         int room = job.panels[0].spaces - below(3), n = 0;
         int const pair_heavy = below(3);
         while (room > 0) {
@@ -177,7 +178,7 @@ private:
     }
 
     // Most circuits stand somewhere today: often legally, sometimes not.
-    void stand(Job& job) {
+    void stand(typed::Job& job) {
         Layout const layout(job.panels[0]);
         int const style = below(4);
         if (style == 0) return;
@@ -185,9 +186,9 @@ private:
         auto const free = [&](int s) {
             return layout.has(s) && !taken[static_cast<std::size_t>(s)] && !layout.is_blocked(s);
         };
-        for (Circuit& c : job.circuits) {
+        for (typed::Circuit& c : job.circuits) {
             if (below(5) == 0) continue;
-            Circuit const* mate = partner(job, c);
+            typed::Circuit const* mate = partner(job, c);
             for (int tries = 0; tries < 20; ++tries) {
                 int s = 1 + below(job.panels[0].spaces);
                 if (mate && mate < &c && mate->space && style != 3 && below(4))
@@ -207,7 +208,7 @@ private:
     std::mt19937 numbers_;
 };
 
-std::string text(Job const& job) {
+std::string text(typed::Job const& job) {
     std::ostringstream out;
     auto const& p = job.panels[0];
     out << p.spaces << " spaces, " << (p.numbering == Numbering::down ? "down" : "across") << ", bus "
@@ -216,7 +217,7 @@ std::string text(Job const& job) {
     for (int const s : p.blocked) out << " blocked " << s;
     for (int const s : p.dead) out << " dead " << s;
     out << "\n";
-    for (Circuit const& c : job.circuits) {
+    for (typed::Circuit const& c : job.circuits) {
         out << c.mark << " poles " << c.poles << " load " << c.load->count / 1000 << " group " << c.multiwire
             << (c.tie != Tie::none ? " tied" : "");
         if (c.space) out << " at " << c.space->space;
@@ -233,18 +234,18 @@ TEST_CASE("balance: small panels of every kind against every layout", "[balance]
     auto const* rounds = std::getenv("LEGWORK_ROUNDS");
     unsigned const from = 1, to = rounds ? static_cast<unsigned>(std::atoi(rounds)) : 400;
     for (unsigned seed = from; seed <= to; ++seed) {
-        Job const job = Maker(seed).job();
+        typed::Job const job = Maker(seed).job();
         CAPTURE(seed, text(job));
         auto const front = Brute(job).front();
         BalanceOptions best;
         best.best = true;
-        auto const plan = balance(job, best);
+        auto const plan = balance(resolve(job), best);
         auto const& got = plan.panels[0];
         CAPTURE(got.why);
-        REQUIRE(recheck(job, plan, false) == std::vector<std::string>{});
+        REQUIRE(recheck(resolve(job), plan, false) == std::vector<std::string>{});
         REQUIRE(got.placements.empty() == front.empty());
-        auto const filed = as_filed(job);
-        REQUIRE(recheck(job, filed, true) == std::vector<std::string>{});
+        auto const filed = as_filed(resolve(job));
+        REQUIRE(recheck(resolve(job), filed, true) == std::vector<std::string>{});
         if (front.empty()) {
             REQUIRE_FALSE(got.why.empty());
             continue;
@@ -260,8 +261,8 @@ TEST_CASE("balance: small panels of every kind against every layout", "[balance]
         for (auto const& [moves, worst] : front) {
             BalanceOptions few;
             few.max_moves = moves;
-            auto const fewer = balance(job, few);
-            REQUIRE(recheck(job, fewer, false) == std::vector<std::string>{});
+            auto const fewer = balance(resolve(job), few);
+            REQUIRE(recheck(resolve(job), fewer, false) == std::vector<std::string>{});
             REQUIRE(fewer.panels[0].imbalance_va == worst);
             REQUIRE(fewer.panels[0].moves == moves);
         }

@@ -4,6 +4,7 @@
 // The panel as the file has it is judged within counted steps, whatever the file has: pairs that stand far apart make
 // every look for room dear. A wrong count shows as this test's time limit.
 #include "balance/balance.h"
+#include "building/resolve.h"
 #include "oracle_homes.h"
 
 #include <catch2/catch.hpp>
@@ -14,10 +15,10 @@ using namespace legwork;
 
 namespace {
 // The one-pole circuits of a legal panel change places at random, so that most pairs stand apart, many on one leg.
-Job scattered(std::uint64_t seed, oracle::Home const& home) {
-    Job job = oracle::random_home(seed, home);
-    std::vector<Circuit*> ones;
-    for (Circuit& c : job.circuits)
+typed::Job scattered(std::uint64_t seed, oracle::Home const& home) {
+    typed::Job job = oracle::random_home(seed, home);
+    std::vector<typed::Circuit*> ones;
+    for (typed::Circuit& c : job.circuits)
         if (c.poles == 1 && c.space) ones.push_back(&c);
     std::uint32_t random = 12345;
     for (std::size_t i = ones.size(); i > 1; --i) {
@@ -29,9 +30,9 @@ Job scattered(std::uint64_t seed, oracle::Home const& home) {
 } // namespace
 
 TEST_CASE("as filed: pairs that stand apart do not make the search endless", "[balance][filed][slow]") {
-    Job const job = scattered(7, {84, 3, 2, 20, 4, 1900});
-    Plan const plan = as_filed(job);
-    REQUIRE(recheck(job, plan, true).empty());
+    typed::Job const job = scattered(7, {84, 3, 2, 20, 4, 1900});
+    Plan const plan = as_filed(resolve(job));
+    REQUIRE(recheck(resolve(job), plan, true).empty());
     PanelPlan const& p = plan.panels.at(0);
     REQUIRE(p.imbalance_va);
     REQUIRE(p.least_imbalance_va);

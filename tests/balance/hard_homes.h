@@ -9,14 +9,14 @@
 namespace legwork::oracle {
 
 // So many panels of 84 spaces, each with 76 one-pole circuits in eight patterns of use, all alike but for the marks.
-Job hard_homes(int panels);
+typed::Job hard_homes(int panels);
 
 // A panel of 84 spaces on which two thirds of the wires reach few spaces, so that hardly any choice of legs has a
 // layout.
-Job short_wires();
+typed::Job short_wires();
 
 // As many circuits on as many panels as a job may have, half of the wires short, a fifth of the
 // circuits new.
-Job full_job();
+typed::Job full_job();
 
 } // namespace legwork::oracle

@@ -5,6 +5,7 @@
 // in tests/bench; the limit here is against endless work only.
 
 #include "balance/balance.h"
+#include "building/resolve.h"
 #include "hard_homes.h"
 
 #include <catch2/catch.hpp>
@@ -25,19 +26,19 @@ private:
     std::chrono::steady_clock::time_point start_ = std::chrono::steady_clock::now();
 };
 
-Plan stopped(Job const& job, double seconds) {
+Plan stopped(typed::Job const& job, double seconds) {
     Watch const watch;
     BalanceOptions options;
     options.best = true;
     options.seconds = seconds;
-    Plan const plan = balance(job, options);
-    CHECK(recheck(job, plan, false) == std::vector<std::string>{});
+    Plan const plan = balance(resolve(job), options);
+    CHECK(recheck(resolve(job), plan, false) == std::vector<std::string>{});
     return plan;
 }
 } // namespace
 
 TEST_CASE("balance: a hard stop ends the search, and says so", "[balance][stop]") {
-    for (Job const& job : {oracle::hard_homes(1), oracle::short_wires()}) {
+    for (typed::Job const& job : {oracle::hard_homes(1), oracle::short_wires()}) {
         PanelPlan const p = stopped(job, 0.3).panels.at(0);
         CHECK(p.stopped_by_time);
         CHECK_FALSE(p.placements.empty());
@@ -48,9 +49,9 @@ TEST_CASE("balance: a hard stop ends the search, and says so", "[balance][stop]"
 }
 
 TEST_CASE("balance: with no time at all every panel still has its descent", "[balance][stop][slow]") {
-    Job const job = oracle::hard_homes(4);
+    typed::Job const job = oracle::hard_homes(4);
     Plan const plan = stopped(job, 0);
-    Plan const filed = as_filed(job);
+    Plan const filed = as_filed(resolve(job));
     for (PanelPlan const& p : plan.panels) {
         REQUIRE(p.imbalance_va);
         // Panels that are alike get alike, whichever comes first.
@@ -61,27 +62,27 @@ TEST_CASE("balance: with no time at all every panel still has its descent", "[ba
 }
 
 TEST_CASE("balance: panels share the time, none is left with its descent alone", "[balance][stop]") {
-    Job const job = oracle::hard_homes(2);
+    typed::Job const job = oracle::hard_homes(2);
     Plan const none = stopped(job, 0), some = stopped(job, 3);
     for (std::size_t i = 0; i < some.panels.size(); ++i)
         CHECK(some.panels[i].imbalance_va < none.panels[i].imbalance_va);
 }
 
 TEST_CASE("as filed: counted steps end the search, whatever the job", "[balance][stop][filed][slow]") {
-    for (Job const& job : {oracle::hard_homes(4), oracle::short_wires(), oracle::full_job()}) {
+    for (typed::Job const& job : {oracle::hard_homes(4), oracle::short_wires(), oracle::full_job()}) {
         Watch const watch;
-        Plan const plan = as_filed(job);
-        CHECK(recheck(job, plan, true) == std::vector<std::string>{});
+        Plan const plan = as_filed(resolve(job));
+        CHECK(recheck(resolve(job), plan, true) == std::vector<std::string>{});
     }
 }
 
 TEST_CASE("balance: the same job gives the same plan where wires reach few spaces", "[balance][reach]") {
-    Job job = oracle::short_wires();
+    typed::Job job = oracle::short_wires();
     job.situations.resize(1);
     BalanceOptions few;
     few.max_moves = 2;
-    Plan const one = balance(job, few), two = balance(job, few);
-    CHECK(recheck(job, one, false) == std::vector<std::string>{});
+    Plan const one = balance(resolve(job), few), two = balance(resolve(job), few);
+    CHECK(recheck(resolve(job), one, false) == std::vector<std::string>{});
     REQUIRE_FALSE(one.panels[0].placements.empty());
     for (std::size_t i = 0; i < one.panels[0].placements.size(); ++i)
         CHECK(one.panels[0].placements[i].slots == two.panels[0].placements[i].slots);

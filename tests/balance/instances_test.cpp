@@ -5,6 +5,7 @@
 // placement model for every number of moves; the proof of each stands in the file.
 
 #include "balance/balance.h"
+#include "building/resolve.h"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
@@ -22,9 +23,9 @@ json instances() {
     return json::parse(file).at("instances");
 }
 
-void add(Job& job, json const& c, std::string const& mark, char const* load, int poles, json const& space,
+void add(typed::Job& job, json const& c, std::string const& mark, char const* load, int poles, json const& space,
          std::string const& group) {
-    Circuit circuit;
+    typed::Circuit circuit;
     circuit.mark = mark;
     circuit.panel = "Main";
     circuit.poles = poles;
@@ -39,12 +40,12 @@ void add(Job& job, json const& c, std::string const& mark, char const* load, int
     job.circuits.push_back(circuit);
 }
 
-Job job_of(json const& instance) {
-    Job job;
-    Panel panel;
+typed::Job job_of(json const& instance) {
+    typed::Job job;
+    typed::Panel panel;
     panel.name = "Main";
     panel.spaces = instance.at("spaces").get<int>();
-    panel.supply = Supply{};
+    panel.supply = typed::Supply{};
     panel.blocked = instance.at("blocked").get<std::vector<int>>();
     panel.tandem = instance.at("tandem").get<std::vector<int>>();
     job.panels.push_back(panel);
@@ -69,13 +70,13 @@ TEST_CASE("balance: worked panels with proven answers", "[balance]") {
         auto const name = instance.at("name").get<std::string>();
         if (name == "tandem") continue; // places circuits on half-size breakers
         CAPTURE(name);
-        Job const job = job_of(instance);
+        typed::Job const job = job_of(instance);
         BalanceOptions best;
         best.best = true;
-        auto const plan = balance(job, best);
+        auto const plan = balance(resolve(job), best);
         auto const& got = plan.panels[0];
         CAPTURE(got.why);
-        REQUIRE(recheck(job, plan, false) == std::vector<std::string>{});
+        REQUIRE(recheck(resolve(job), plan, false) == std::vector<std::string>{});
         auto const& expected = instance.at("expected");
         if (!expected.at("feasible").get<bool>()) {
             CHECK(got.placements.empty());
@@ -90,8 +91,8 @@ TEST_CASE("balance: worked panels with proven answers", "[balance]") {
             CHECK(got.tradeoff[i].imbalance_va == expected.at("tradeoff")[i].at("imbalance_va").get<std::int64_t>());
             BalanceOptions few;
             few.max_moves = got.tradeoff[i].moves;
-            auto const fewer = balance(job, few);
-            CHECK(recheck(job, fewer, false) == std::vector<std::string>{});
+            auto const fewer = balance(resolve(job), few);
+            CHECK(recheck(resolve(job), fewer, false) == std::vector<std::string>{});
             CHECK(fewer.panels[0].imbalance_va == got.tradeoff[i].imbalance_va);
             CHECK(fewer.panels[0].moves == got.tradeoff[i].moves);
         }

@@ -6,6 +6,7 @@
 // one with more moves is never needed. Nothing else is dropped.
 
 #include "oracle_exhaustive.h"
+#include "job/job.h"
 
 #include <algorithm>
 #include <array>
@@ -28,7 +29,7 @@ std::vector<int> spaces_of(std::vector<Seat> const& all, int poles, int space) {
 }
 
 // Legally on a half-size breaker, which nobody moves: each space of it takes halves, and two poles reach two legs.
-bool stands_on_half(Panel const& panel, Phase phase, std::vector<Seat> const& all, Circuit const& c) {
+bool stands_on_half(typed::Panel const& panel, Phase phase, std::vector<Seat> const& all, typed::Circuit const& c) {
     if (!c.space || !c.space->half) return false;
     auto const spaces = spaces_of(all, c.poles, c.space->space);
     auto const seat = [&](int s) -> Seat const& { return all[static_cast<std::size_t>(s) - 1]; };
@@ -40,7 +41,7 @@ bool stands_on_half(Panel const& panel, Phase phase, std::vector<Seat> const& al
 
 class Builder {
 public:
-    Builder(Job const& job, Panel const& panel, Today today, FeederLoads const& below)
+    Builder(typed::Job const& job, typed::Panel const& panel, Today today, FeederLoads const& below)
         : job_(job),
           panel_(panel),
           phase_(phase(job, panel)),
@@ -48,19 +49,19 @@ public:
           today_(today),
           below_(below) {}
 
-    Piece piece(Circuit const& c) const {
+    Piece piece(typed::Circuit const& c) const {
         if (c.poles == 2) return two_poles(c);
-        Circuit const* o = other_half(job_, c);
+        typed::Circuit const* o = other_half(job_, c);
         return o ? pair(c, *o) : one_pole(c);
     }
 
 private:
     Seat const& seat(int space) const { return seats_[static_cast<std::size_t>(space) - 1]; }
     // Nothing is asked of a circuit but that it stay.
-    bool filed(Circuit const& c) const { return c.space && today_ == Today::stays; }
-    bool on_half(Circuit const& c) const { return stands_on_half(panel_, phase_, seats_, c); }
+    bool filed(typed::Circuit const& c) const { return c.space && today_ == Today::stays; }
+    bool on_half(typed::Circuit const& c) const { return stands_on_half(panel_, phase_, seats_, c); }
     // Where a circuit's (first) pole may land.
-    std::vector<int> landings(Circuit const& c) const {
+    std::vector<int> landings(typed::Circuit const& c) const {
         if (filed(c)) return {c.space->space};
         std::vector<int> found;
         for (int s = 1; s <= panel_.spaces; ++s) {
@@ -69,10 +70,10 @@ private:
         }
         return found;
     }
-    static int moved(Circuit const& c, int space) { return c.space && c.space->space != space ? 1 : 0; }
+    static int moved(typed::Circuit const& c, int space) { return c.space && c.space->space != space ? 1 : 0; }
     // A half's space is held as a whole from the start; two halves may share it.
-    std::uint32_t taken(Circuit const& c, int space) const { return on_half(c) ? 0 : bit(space); }
-    std::vector<std::int64_t> signed_load(Circuit const& c, int space) const {
+    std::uint32_t taken(typed::Circuit const& c, int space) const { return on_half(c) ? 0 : bit(space); }
+    std::vector<std::int64_t> signed_load(typed::Circuit const& c, int space) const {
         auto const fed = below_.find(c.mark);
         auto d = minimised(fed == below_.end() ? loads(job_, c) : fed->second.sum);
         if (!seat(space).on_a)
@@ -80,12 +81,12 @@ private:
         return d;
     }
 
-    Piece one_pole(Circuit const& c) const {
+    Piece one_pole(typed::Circuit const& c) const {
         Piece p{c.mark, {}};
         for (int s : landings(c)) p.choices.push_back({taken(c, s), moved(c, s), signed_load(c, s)});
         return p;
     }
-    Piece two_poles(Circuit const& c) const {
+    Piece two_poles(typed::Circuit const& c) const {
         Piece p{c.mark, {}};
         std::vector<std::int64_t> const even(minimised(loads(job_, c)).size(), 0);
         for (int s : landings(c))
@@ -98,7 +99,7 @@ private:
             }
         return p;
     }
-    Piece pair(Circuit const& c, Circuit const& o) const {
+    Piece pair(typed::Circuit const& c, typed::Circuit const& o) const {
         Piece p{c.mark + "+" + o.mark, {}};
         bool const may_stay_apart = phase_ == Phase::in_phase || (c.tie == Tie::none && o.tie == Tie::none);
         auto const at_home = [&](int s, int t) {
@@ -119,8 +120,8 @@ private:
         return p;
     }
 
-    Job const& job_;
-    Panel const& panel_;
+    typed::Job const& job_;
+    typed::Panel const& panel_;
     Phase phase_;
     std::vector<Seat> seats_;
     Today today_;
@@ -153,15 +154,15 @@ std::vector<Step> drops(std::map<int, std::int64_t> const& least) {
 }
 } // namespace
 
-Board board(Job const& job, Panel const& panel, Today today, FeederLoads const& below) {
+Board board(typed::Job const& job, typed::Panel const& panel, Today today, FeederLoads const& below) {
     Board b;
     b.constant.assign(job.situations.empty() ? 1 : job.situations.size(), 0);
     auto const all = seats(job, panel);
     Builder const builder(job, panel, today, below);
-    for (Circuit const* c : circuits_on(job, panel)) {
+    for (typed::Circuit const* c : circuits_on(job, panel)) {
         if (stands_on_half(panel, phase(job, panel), all, *c))
             for (int const s : spaces_of(all, c->poles, c->space->space)) b.held |= bit(s);
-        Circuit const* o = other_half(job, *c);
+        typed::Circuit const* o = other_half(job, *c);
         if (o && o < c) continue; // stood with its first half
         b.pieces.push_back(builder.piece(*c));
         if (c->poles != 2 || !below.count(c->mark)) continue;

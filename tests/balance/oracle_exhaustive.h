@@ -5,6 +5,7 @@
 // nothing of legs first and spaces after, of counts, of fragments or of making room.
 #pragma once
 
+#include "job/job.h"
 #include "oracle_reckon.h"
 
 namespace legwork::oracle {
@@ -35,7 +36,7 @@ enum class Today { may_move, stays };
 // stands illegally stands nowhere. A one-pole circuit legally on a half stays always. A pair that is not tied and
 // stands apart on two legs today may stay there, either way round, and so may any pair where all is in phase; a pair
 // that goes elsewhere goes next to each other.
-Board board(Job const& job, Panel const& panel, Today today, FeederLoads const& below = {});
+Board board(typed::Job const& job, typed::Panel const& panel, Today today, FeederLoads const& below = {});
 
 struct Step {
     int moves = 0;

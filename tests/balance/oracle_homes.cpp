@@ -3,6 +3,7 @@
 
 #include "oracle_homes.h"
 
+#include "job/job.h"
 #include "oracle_random.h"
 
 #include <algorithm>
@@ -14,12 +15,12 @@ class HomeMaker {
 public:
     HomeMaker(std::uint64_t seed, Home const& home) : dice_(seed), home_(home) {}
 
-    Job job() {
+    typed::Job job() {
         job_.code = "NEC 2023";
-        Panel& p = job_.panels.emplace_back();
+        typed::Panel& p = job_.panels.emplace_back();
         p.name = "Main";
         p.spaces = home_.spaces;
-        p.supply = Supply{};
+        p.supply = typed::Supply{};
         for (int s = 1; home_.situations > 1 && s <= home_.situations; ++s)
             job_.situations.emplace_back().name = "pattern " + std::to_string(s);
         for (int s = 1; s <= home_.spaces; ++s) free_.push_back(s);
@@ -35,16 +36,16 @@ public:
 
 private:
     std::size_t index(std::size_t n) { return static_cast<std::size_t>(dice_.below(static_cast<int>(n))); }
-    Circuit& add(int poles) {
-        Circuit c;
+    typed::Circuit& add(int poles) {
+        typed::Circuit c;
         c.mark = "C" + std::to_string(job_.circuits.size() + 1);
         c.panel = "Main";
         c.poles = poles;
         c.load = VoltAmperes{dice_.from(home_.largest / 20, home_.largest) * std::int64_t{1000} * poles};
-        for (Situation& s : job_.situations) s.by_mark[c.mark] = dice_.chance(25) ? 0 : dice_.from(0, 1'000'000);
+        for (typed::Situation& s : job_.situations) s.by_mark[c.mark] = dice_.chance(25) ? 0 : dice_.from(0, 1'000'000);
         return job_.circuits.emplace_back(c);
     }
-    void stand(Circuit& c, std::size_t i) {
+    void stand(typed::Circuit& c, std::size_t i) {
         c.space = Spot{free_[i], 0};
         free_.erase(free_.begin() + static_cast<std::ptrdiff_t>(i));
     }
@@ -56,7 +57,7 @@ private:
         }
     }
     void two_poles() {
-        Circuit& c = add(2);
+        typed::Circuit& c = add(2);
         c.tie = Tie::two_pole_breaker;
         auto const i = site();
         stand(c, i);
@@ -65,7 +66,7 @@ private:
     void pair(int number) {
         auto const i = site();
         for (int half = 0; half < 2; ++half) {
-            Circuit& c = add(1);
+            typed::Circuit& c = add(1);
             c.multiwire = "G" + std::to_string(number + 1);
             c.tie = Tie::handle_tie;
             stand(c, i);
@@ -74,7 +75,7 @@ private:
 
     Dice dice_;
     Home home_;
-    Job job_;
+    typed::Job job_;
     std::vector<int> free_;
 };
 
@@ -84,18 +85,18 @@ std::vector<std::int64_t> difference(std::vector<std::int64_t> a, std::vector<st
 }
 } // namespace
 
-Job random_home(std::uint64_t seed, Home const& home) { return HomeMaker(seed, home).job(); }
+typed::Job random_home(std::uint64_t seed, Home const& home) { return HomeMaker(seed, home).job(); }
 
-Legs legs(Job const& job, Panel const& panel) {
+Legs legs(typed::Job const& job, typed::Panel const& panel) {
     auto const all = seats(job, panel);
-    auto const on_a = [&](Circuit const& c) { return all[static_cast<std::size_t>(c.space->space) - 1].on_a; };
+    auto const on_a = [&](typed::Circuit const& c) { return all[static_cast<std::size_t>(c.space->space) - 1].on_a; };
     Legs found;
     found.constant.assign(job.situations.empty() ? 1 : job.situations.size(), 0);
     int free_a = 0, free_b = 0, singles = 0;
     for (Seat const& s : all)
         if (s.usable) ++(s.on_a ? free_a : free_b);
-    for (Circuit const* c : circuits_on(job, panel)) {
-        Circuit const* o = other_half(job, *c);
+    for (typed::Circuit const* c : circuits_on(job, panel)) {
+        typed::Circuit const* o = other_half(job, *c);
         bool const pairwise = o || c->poles == 2;
         if (c->fixed || pairwise) { // a pair takes one of each leg, wherever it goes
             if (c->poles == 2)

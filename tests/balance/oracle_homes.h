@@ -4,6 +4,7 @@
 // Random panels of real sizes, every circuit standing legally today, and the bare numbers of their balance.
 #pragma once
 
+#include "job/job.h"
 #include "oracle_exhaustive.h"
 
 namespace legwork::oracle {
@@ -16,7 +17,7 @@ struct Home {
 };
 
 // One panel "Main": the two-poles and pairs of `home`, `empty` spaces, one-pole circuits in all others.
-Job random_home(std::uint64_t seed, Home const& home);
+typed::Job random_home(std::uint64_t seed, Home const& home);
 
 // Where every circuit stands today and need not give way, only legs count: each unfixed one-pole circuit and each
 // unfixed pair chooses one of two legs.
@@ -32,6 +33,6 @@ struct Legs {
     int least_on_a = 0, most_on_a = 0; // one-pole circuits that find a space on leg A
 };
 // Of a job whose circuits all stand legally today, without halves.
-Legs legs(Job const& job, Panel const& panel);
+Legs legs(typed::Job const& job, typed::Panel const& panel);
 
 } // namespace legwork::oracle

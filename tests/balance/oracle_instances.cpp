@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "oracle_instances.h"
+#include "job/job.h"
 
 #include <nlohmann/json.hpp>
 
@@ -14,7 +15,7 @@ namespace {
 using nlohmann::json;
 
 // A load in whole VA per situation becomes a load and a share that round back to it.
-void load(Job& job, Circuit& c, json const& va) {
+void load(typed::Job& job, typed::Circuit& c, json const& va) {
     auto const values = va.get<std::vector<std::int64_t>>();
     if (values.size() == 1) {
         c.load = VoltAmperes{values[0] * 1000};
@@ -31,8 +32,8 @@ std::optional<Spot> spot(json const& space) {
     return Spot{space.get<int>(), 0};
 }
 
-void circuit(Job& job, json const& j) {
-    Circuit c;
+void circuit(typed::Job& job, json const& j) {
+    typed::Circuit c;
     c.mark = j.at("id");
     c.panel = "Main";
     c.fixed = j.at("locked");
@@ -49,7 +50,7 @@ void circuit(Job& job, json const& j) {
     if (type == "MW") {
         c.multiwire = c.mark;
         c.tie = Tie::handle_tie;
-        Circuit half = c;
+        typed::Circuit half = c;
         half.mark += "b";
         if (!cur.is_null()) half.space = spot(cur.at(1));
         load(job, half, j.at("load_b"));
@@ -73,9 +74,9 @@ std::vector<Instance> instances() {
         i.job.code = "CE 2024";
         if (j.at("situations").size() > 1)
             for (json const& s : j.at("situations")) i.job.situations.emplace_back().name = s;
-        Panel& p = i.job.panels.emplace_back();
+        typed::Panel& p = i.job.panels.emplace_back();
         p.name = "Main";
-        p.supply = Supply{};
+        p.supply = typed::Supply{};
         p.spaces = j.at("spaces");
         p.tandem = j.at("tandem").get<std::vector<int>>();
         p.blocked = j.at("blocked").get<std::vector<int>>();

@@ -11,7 +11,7 @@ namespace legwork::oracle {
 
 struct Instance {
     std::string name;
-    Job job;
+    typed::Job job;
     std::vector<Step> tradeoff; // empty: the panel is impossible
 };
 

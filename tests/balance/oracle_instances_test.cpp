@@ -4,6 +4,7 @@
 // Source of the expected values: the file itself names the proof of each (exhaustive placement and two MIP solvers).
 
 #include "balance/balance.h"
+#include "building/resolve.h"
 #include "oracle_instances.h"
 #include "oracle_judge.h"
 #include "oracle_random.h"
@@ -29,7 +30,7 @@ TEST_CASE("balance agrees with the worked panels", "[balance][oracle]") {
 TEST_CASE("balance makes no false claim where only half-size breakers would make room", "[balance][oracle]") {
     for (Instance const& i : instances()) {
         if (!needs_new_halves(i)) continue;
-        Plan const plan = balance(i.job);
+        Plan const plan = balance(resolve(i.job));
         PanelPlan const& p = plan.panels.at(0);
         if (p.placements.empty()) {
             CHECK_FALSE(p.why.empty()); // honest: it does not place on halves

@@ -4,6 +4,7 @@
 #include "oracle_judge.h"
 
 #include "balance/balance.h"
+#include "building/resolve.h"
 
 #include <algorithm>
 #include <sstream>
@@ -28,7 +29,7 @@ std::string words(Front const& front) {
 
 class Judge {
 public:
-    explicit Judge(Job const& job) : job_(job) {}
+    explicit Judge(typed::Job const& job) : job_(job) {}
 
     std::vector<std::string> faults() {
         BalanceOptions best;
@@ -50,8 +51,8 @@ private:
     }
 
     void ask(std::string const& how, BalanceOptions const& options) {
-        Plan const plan = balance(job_, options);
-        for (Panel const& p : job_.panels) {
+        Plan const plan = balance(resolve(job_), options);
+        for (typed::Panel const& p : job_.panels) {
             asked_ = how + ", panel " + p.name;
             PanelPlan const* q = plan_of(plan, p.name);
             check(q != nullptr, "no answer");
@@ -59,21 +60,21 @@ private:
         }
     }
     // A panel below that has no plan leaves this one's loads unknown.
-    bool known_below(Plan const& plan, Panel const& p) const {
-        for (Panel const& s : job_.panels)
+    bool known_below(Plan const& plan, typed::Panel const& p) const {
+        for (typed::Panel const& s : job_.panels)
             if (s.feeder && s.feeder->panel == p.name && !circuits_on(job_, s).empty())
                 if (PanelPlan const* q = plan_of(plan, s.name); !q || !q->why.empty()) return false;
         return true;
     }
 
     // Asked again and again with the same loads below, and slow.
-    std::vector<Step> const& front_of(Panel const& p, Today today, FeederLoads const& under) {
+    std::vector<Step> const& front_of(typed::Panel const& p, Today today, FeederLoads const& under) {
         auto const [at, is_new] = fronts_.try_emplace({p.name, today, under});
         if (is_new) at->second = exhaustive(board(job_, p, today, under));
         return at->second;
     }
 
-    void panel(Panel const& p, PanelPlan const& q, FeederLoads const& under, BalanceOptions const& options) {
+    void panel(typed::Panel const& p, PanelPlan const& q, FeederLoads const& under, BalanceOptions const& options) {
         auto const& front = front_of(p, Today::may_move, under);
         if (front.empty()) return impossible(q);
         if (phase(job_, p) != Phase::two_legs) {
@@ -99,7 +100,7 @@ private:
               "not the best plan: " + std::to_string(q.moves) + " moves, " + told(q.imbalance_va) + " VA");
     }
     // Where half-size breakers could be fitted the optimizer places none and may leave open whether that would help.
-    void proof(Panel const& p, PanelPlan const& q) {
+    void proof(typed::Panel const& p, PanelPlan const& q) {
         if (!p.tandem.empty() && !q.proven) return check(q.lower_bound_va < q.least_imbalance_va, "a bound too high");
         check(q.proven && q.lower_bound_va == q.least_imbalance_va, "not proven");
     }
@@ -134,15 +135,15 @@ private:
     }
 
     void ask_filed() {
-        Plan const plan = as_filed(job_);
-        for (Panel const& p : job_.panels) {
+        Plan const plan = as_filed(resolve(job_));
+        for (typed::Panel const& p : job_.panels) {
             asked_ = "as filed, panel " + p.name;
             PanelPlan const* q = plan_of(plan, p.name);
             check(q != nullptr, "no answer");
             if (q && known_below(plan, p)) filed(p, *q, below(job_, plan, p));
         }
     }
-    void filed(Panel const& p, PanelPlan const& q, FeederLoads const& under) {
+    void filed(typed::Panel const& p, PanelPlan const& q, FeederLoads const& under) {
         auto const& held = front_of(p, Today::stays, under);
         auto const& free = front_of(p, Today::may_move, under);
         if (held.empty()) {
@@ -160,35 +161,35 @@ private:
             check(q.least_imbalance_va == free.back().imbalance, "least told is " + told(q.least_imbalance_va));
     }
 
-    Job const& job_;
+    typed::Job const& job_;
     std::map<std::tuple<std::string, Today, FeederLoads>, std::vector<Step>> fronts_;
     std::string asked_;
     std::vector<std::string> faults_;
 };
 
-bool without_circuit(Job& job, std::size_t i) {
-    Circuit const c = job.circuits[i];
+bool without_circuit(typed::Job& job, std::size_t i) {
+    typed::Circuit const c = job.circuits[i];
     if (c.mark == "SP") return false;
-    std::erase_if(job.circuits, [&](Circuit const& o) {
+    std::erase_if(job.circuits, [&](typed::Circuit const& o) {
         return o.mark == c.mark || (!c.multiwire.empty() && o.multiwire == c.multiwire);
     });
     return true;
 }
 } // namespace
 
-std::vector<std::string> judge(Job const& job) { return Judge(job).faults(); }
+std::vector<std::string> judge(typed::Job const& job) { return Judge(job).faults(); }
 
-Job smallest_wrong(Job job) {
-    auto const wrong = [](Job const& j) { return !judge(j).empty(); };
+typed::Job smallest_wrong(typed::Job job) {
+    auto const wrong = [](typed::Job const& j) { return !judge(j).empty(); };
     for (bool shrunk = true; shrunk;) {
         shrunk = false;
-        auto const keep_if_wrong = [&](Job const& less) {
+        auto const keep_if_wrong = [&](typed::Job const& less) {
             if (!wrong(less)) return false;
             job = less;
             return shrunk = true;
         };
         for (std::size_t i = 0; i < job.circuits.size(); ++i) {
-            Job less = job;
+            typed::Job less = job;
             if (without_circuit(less, i) && keep_if_wrong(less)) break;
             less = job;
             less.circuits[i].fixed = false;
@@ -197,12 +198,12 @@ Job smallest_wrong(Job job) {
             if (job.circuits[i].space && keep_if_wrong(less)) break;
         }
         for (std::size_t i = 0; i < job.situations.size(); ++i) {
-            Job less = job;
+            typed::Job less = job;
             less.situations.erase(less.situations.begin() + static_cast<std::ptrdiff_t>(i));
             if (keep_if_wrong(less)) break;
         }
         for (std::size_t p = 0; p < job.panels.size(); ++p) {
-            Job less = job;
+            typed::Job less = job;
             less.panels[p].blocked.clear();
             less.panels[p].dead.clear();
             if ((!job.panels[p].blocked.empty() || !job.panels[p].dead.empty())) keep_if_wrong(less);

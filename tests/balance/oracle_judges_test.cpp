@@ -4,6 +4,7 @@
 // The judges against each other, so that one that is wrong is not believed: exhaustive placement, GLPK's glpsol and
 // COIN-OR's cbc on the full model, cbc on the compact one, sums of leg A.
 
+#include "job/job.h"
 #include "oracle_homes.h"
 #include "oracle_instances.h"
 #include "oracle_models.h"
@@ -44,7 +45,7 @@ TEST_CASE("judges: exhaustive placement and both solvers on the full model", "[o
     for (char const* solver : {"glpsol", "cbc"})
         if (auto const package = missing_package(solver); !package.empty()) FAIL("install the package " << package);
     for (std::uint64_t seed = 60'000; seed < 60'025; ++seed) {
-        Job const job = random_job(seed, {.most_spaces = 8, .most_situations = 2, .pair_heavy = seed % 2 == 0});
+        typed::Job const job = random_job(seed, {.most_spaces = 8, .most_situations = 2, .pair_heavy = seed % 2 == 0});
         CAPTURE(seed, as_toml(job));
         auto const b = board(job, job.panels[0], Today::may_move);
         auto const front = exhaustive(b);
@@ -59,7 +60,7 @@ TEST_CASE("judges: legs alone give the same as every place of every circuit", "[
     if (auto const package = missing_package("cbc"); !package.empty()) FAIL("install the package " << package);
     for (std::uint64_t seed = 1; seed <= 8; ++seed) {
         int const situations = seed % 2 == 0 ? 1 : 3;
-        Job const job = random_home(seed, {12, situations, 1, 2, static_cast<int>(seed % 3)});
+        typed::Job const job = random_home(seed, {12, situations, 1, 2, static_cast<int>(seed % 3)});
         CAPTURE(seed, as_toml(job));
         auto const front = exhaustive(board(job, job.panels[0], Today::may_move));
         auto const l = legs(job, job.panels[0]);

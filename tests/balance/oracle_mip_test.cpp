@@ -5,6 +5,7 @@
 // themselves.
 
 #include "balance/balance.h"
+#include "building/resolve.h"
 #include "oracle_models.h"
 #include "oracle_random.h"
 #include "oracle_recount.h"
@@ -17,10 +18,10 @@ using namespace legwork::oracle;
 namespace {
 constexpr int kSeconds = 20;
 
-PanelPlan best(Job const& job) {
+PanelPlan best(typed::Job const& job) {
     BalanceOptions options;
     options.best = true;
-    return balance(job, options).panels.at(0);
+    return balance(resolve(job), options).panels.at(0);
 }
 
 // The least imbalance with at most so many moves, of the trade-off told.
@@ -45,7 +46,7 @@ void agree(Solved const& solver, std::optional<std::int64_t> const& value) {
 TEST_CASE("balance against glpsol: every place of every circuit", "[balance][oracle][mip]") {
     if (auto const package = missing_package("glpsol"); !package.empty()) FAIL("install the package " << package);
     for (std::uint64_t seed = 50'000; seed < 50'020; ++seed) {
-        Job const job = random_job(seed, {.most_spaces = 8, .most_situations = 2, .pair_heavy = seed % 2 == 0});
+        typed::Job const job = random_job(seed, {.most_spaces = 8, .most_situations = 2, .pair_heavy = seed % 2 == 0});
         CAPTURE(seed, as_toml(job));
         auto const b = board(job, job.panels[0], Today::may_move);
         PanelPlan const p = best(job);
@@ -59,7 +60,7 @@ TEST_CASE("balance against cbc: 24 and 42 spaces", "[balance][oracle][mip]") {
     auto const home = GENERATE(Home{24, 1, 3, 3, 2}, Home{24, 3, 3, 3, 2}, Home{24, 8, 3, 3, 2}, Home{42, 1, 5, 5, 3},
                                Home{42, 3, 5, 5, 3}, Home{42, 8, 6, 6, 3});
     for (std::uint64_t seed : {1U, 2U}) {
-        Job job = random_home(seed, home);
+        typed::Job job = random_home(seed, home);
         if (seed == 2) job.circuits.back().fixed = job.circuits[5].fixed = true;
         CAPTURE(home.spaces, home.situations, seed);
         auto const l = legs(job, job.panels[0]);
@@ -75,7 +76,7 @@ TEST_CASE("balance against cbc: 24 and 42 spaces", "[balance][oracle][mip]") {
 
 namespace {
 // Loads of 500 VA each, some of 1000: a solver proves such panels soon, if not those with any loads.
-Job coarse(Job job) {
+typed::Job coarse(typed::Job job) {
     job.situations.clear();
     for (std::size_t i = 0; i < job.circuits.size(); ++i) {
         job.circuits[i].measured.reset();
@@ -92,7 +93,7 @@ TEST_CASE("balance against cbc: wires that reach few spaces, every place of ever
                                RandomPanel{.most_spaces = 28, .reach = true, .within = 25},
                                RandomPanel{.most_spaces = 26, .pair_heavy = true, .reach = true});
     for (std::uint64_t seed = 60'000; seed < 60'020; ++seed) {
-        Job const job = coarse(random_job(seed, kind));
+        typed::Job const job = coarse(random_job(seed, kind));
         CAPTURE(seed, as_toml(job));
         if (phase(job, job.panels[0]) != Phase::two_legs) continue;
         auto const b = board(job, job.panels[0], Today::may_move);

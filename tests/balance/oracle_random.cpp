@@ -3,6 +3,7 @@
 
 #include "oracle_random.h"
 
+#include "job/job.h"
 #include "oracle_today.h"
 
 #include <algorithm>
@@ -14,13 +15,13 @@ class Maker {
 public:
     Maker(std::uint64_t seed, RandomPanel const& kind) : dice_(seed), kind_(kind) {}
 
-    Job job() {
+    typed::Job job() {
         job_.code = "CE 2024";
         situations();
         panel("Main", dice_.from(dice_.chance(25) ? 2 : kind_.most_spaces - 2, kind_.most_spaces));
         return job_;
     }
-    Job with_sub_panel() {
+    typed::Job with_sub_panel() {
         job_.code = "CE 2024";
         situations();
         panel("Main", dice_.from(4, 10));
@@ -34,7 +35,7 @@ private:
     void situations() {
         int const n = dice_.from(0, kind_.most_situations);
         for (int i = 0; i < n; ++i) {
-            Situation s;
+            typed::Situation s;
             s.name = "pattern " + std::to_string(i + 1);
             if (dice_.chance(50)) s.other = share();
             for (char const* use : {"heating", "lighting"})
@@ -50,11 +51,11 @@ private:
     }
 
     void panel(std::string const& name, int spaces) {
-        Panel p;
+        typed::Panel p;
         p.name = name;
         if (spaces % 2 == 1 && dice_.chance(70)) --spaces;
         p.spaces = std::max(spaces, 2);
-        p.supply = Supply{};
+        p.supply = typed::Supply{};
         if (dice_.chance(10)) p.supply->kind = SupplyKind::wye_120_208;
         if (dice_.chance(4)) p.supply->kind = SupplyKind::bridged_120;
         if (dice_.chance(4)) p.supply->kind = SupplyKind::one_leg_120;
@@ -71,25 +72,25 @@ private:
         circuits(job_.panels.back());
     }
     void sub_panel(std::string const& above, std::string const& name, std::string const& mark) {
-        Panel const upper = *panel_of(job_, above);
+        typed::Panel const upper = *panel_of(job_, above);
         make_room(upper);
         std::size_t const first = job_.circuits.size();
-        Circuit& feeder = add(upper, dice_.chance(20) ? 1 : 2);
+        typed::Circuit& feeder = add(upper, dice_.chance(20) ? 1 : 2);
         feeder.mark = mark;
         int const poles = feeder.poles;
         stand_today(dice_, job_, upper, first, false, false);
         panel(name, dice_.from(2, 8));
-        Panel& p = job_.panels.back();
-        p.feeder = FeederName{above, mark};
+        typed::Panel& p = job_.panels.back();
+        p.feeder = typed::FeederName{above, mark};
         if (poles == 1)
             p.supply->kind = SupplyKind::one_leg_120;
         else
             p.supply.reset();
     }
     // Takes circuits away, so that a feeder often finds a place.
-    void make_room(Panel const& p) {
+    void make_room(typed::Panel const& p) {
         for (int taken = 0; taken < 2; ++taken) {
-            auto const at = std::find_if(job_.circuits.begin(), job_.circuits.end(), [&](Circuit const& c) {
+            auto const at = std::find_if(job_.circuits.begin(), job_.circuits.end(), [&](typed::Circuit const& c) {
                 return c.panel == p.name && c.poles == 1 && c.multiwire.empty() && c.mark[0] == 'C';
             });
             if (at != job_.circuits.end() && dice_.chance(70)) job_.circuits.erase(at);
@@ -97,23 +98,23 @@ private:
     }
     // The halves of a pair in two panels: each then stands by itself.
     void part_a_pair() {
-        for (Circuit& c : job_.circuits) {
+        for (typed::Circuit& c : job_.circuits) {
             if (c.multiwire.empty() || c.panel != "Main" || c.fixed) continue;
             c.panel = "Sub";
             c.space.reset();
             return;
         }
     }
-    void bus(Panel& p) {
+    void bus(typed::Panel& p) {
         if (dice_.chance(40)) {
-            p.bus_legs = Panel::Bus::by_column;
+            p.bus_legs = BusLegs::by_column;
             return;
         }
-        p.bus_legs = Panel::Bus::listed;
+        p.bus_legs = BusLegs::listed;
         for (int row = 0; row < (p.spaces + 1) / 2; ++row) p.row_legs.push_back(dice_.chance(50) ? Leg::a : Leg::b);
     }
 
-    void circuits(Panel const& p) {
+    void circuits(typed::Panel const& p) {
         int const slots = p.spaces - static_cast<int>(p.blocked.size() + p.dead.size());
         int left = dice_.chance(4) ? slots + 1 : dice_.chance(40) ? slots : dice_.from(slots / 2, std::max(slots, 0));
         int const pairs = kind_.pair_heavy ? 75 : dice_.from(0, 40);
@@ -133,17 +134,17 @@ private:
         limit_reach(p, first);
         stand_today(dice_, job_, p, first, kind_.halves, kind_.half_two_poles);
     }
-    void limit_reach(Panel const& p, std::size_t first) {
+    void limit_reach(typed::Panel const& p, std::size_t first) {
         for (std::size_t i = first; kind_.reach && i < job_.circuits.size(); ++i) {
-            Circuit& c = job_.circuits[i];
+            typed::Circuit& c = job_.circuits[i];
             if (!dice_.chance(kind_.short_wires)) continue;
             if (dice_.chance(50)) c.reach_side = dice_.chance(50) ? "left" : "right";
             for (int s = 1; c.reach_side.empty() && s <= p.spaces; ++s)
                 if (dice_.chance(kind_.within)) c.reach_spaces.push_back(s);
         }
     }
-    Circuit& add(Panel const& p, int poles) {
-        Circuit c;
+    typed::Circuit& add(typed::Panel const& p, int poles) {
+        typed::Circuit c;
         c.mark = "C" + std::to_string(++marks_);
         c.panel = p.name;
         c.poles = poles;
@@ -160,11 +161,11 @@ private:
         if (dice_.chance(10)) return {dice_.from(1, 1'900'000) * std::int64_t{poles}};   // thousandths of a VA
         return {dice_.from(1, 1900) * std::int64_t{1000} * poles};
     }
-    void pair(Panel const& p) {
+    void pair(typed::Panel const& p) {
         std::string const group = "G" + std::to_string(job_.circuits.size());
         int const how = dice_.below(3);
         for (int i = 0; i < 2; ++i) {
-            Circuit& c = add(p, 1);
+            typed::Circuit& c = add(p, 1);
             c.multiwire = group;
             c.tie = how == 0 ? Tie::none : how == 1 ? Tie::handle_tie : Tie::two_pole_breaker;
             if (i == 1 && dice_.chance(10)) c.load = job_.circuits[job_.circuits.size() - 2].load;
@@ -173,12 +174,12 @@ private:
 
     Dice dice_;
     RandomPanel kind_;
-    Job job_;
+    typed::Job job_;
     int marks_ = 0;
 };
 } // namespace
 
-Job random_job(std::uint64_t seed, RandomPanel const& kind) { return Maker(seed, kind).job(); }
-Job random_job_with_sub_panel(std::uint64_t seed) { return Maker(seed, {.odd_buses = false}).with_sub_panel(); }
+typed::Job random_job(std::uint64_t seed, RandomPanel const& kind) { return Maker(seed, kind).job(); }
+typed::Job random_job_with_sub_panel(std::uint64_t seed) { return Maker(seed, {.odd_buses = false}).with_sub_panel(); }
 
 } // namespace legwork::oracle

@@ -41,12 +41,12 @@ struct RandomPanel {
 };
 
 // One panel "Main". Some are empty, some full, some illegal today, some impossible.
-Job random_job(std::uint64_t seed, RandomPanel const& kind);
+typed::Job random_job(std::uint64_t seed, RandomPanel const& kind);
 
 // A panel "Main", a sub-panel "Sub" fed by its circuit SP, now and then a third, "Loft", fed by circuit SQ of either.
-Job random_job_with_sub_panel(std::uint64_t seed);
+typed::Job random_job_with_sub_panel(std::uint64_t seed);
 
 // As a job file, for whoever has to look at a case that failed.
-std::string as_toml(Job const& job);
+std::string as_toml(typed::Job const& job);
 
 } // namespace legwork::oracle

@@ -4,6 +4,7 @@
 // The optimizer against exhaustive placement on thousands of random panels of up to 12 spaces. Source of the expected
 // values: every placement of every case, see oracle_exhaustive.cpp.
 
+#include "job/job.h"
 #include "oracle_judge.h"
 #include "oracle_random.h"
 
@@ -21,10 +22,10 @@ constexpr std::uint64_t kShare = 5; // the sanitizers are slow: every fifth case
 constexpr std::uint64_t kShare = 1;
 #endif
 
-void right_about(Job const& job, std::uint64_t seed) {
+void right_about(typed::Job const& job, std::uint64_t seed) {
     auto const faults = judge(job);
     if (faults.empty()) return;
-    Job const small = smallest_wrong(job);
+    typed::Job const small = smallest_wrong(job);
     std::string words = "seed " + std::to_string(seed) + "\n";
     for (std::string const& f : judge(small)) words += f + "\n";
     FAIL_CHECK(words << as_toml(small));

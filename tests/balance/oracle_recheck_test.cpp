@@ -5,6 +5,7 @@
 // is changed.
 
 #include "balance/balance.h"
+#include "building/resolve.h"
 #include "oracle_random.h"
 #include "oracle_recount.h"
 
@@ -19,7 +20,7 @@ Placement& any(Dice& dice, PanelPlan& p) {
 }
 
 // Changes one thing; the circuit's leg is put right where it stands, so that only the place is wrong.
-std::string tamper(Dice& dice, Job const& job, PanelPlan& p) {
+std::string tamper(Dice& dice, typed::Job const& job, PanelPlan& p) {
     Placement& one = any(dice, p);
     Placement& two = any(dice, p);
     auto const all = seats(job, job.panels[0]);
@@ -51,12 +52,12 @@ std::string tamper(Dice& dice, Job const& job, PanelPlan& p) {
 TEST_CASE("recheck sees every change that makes a plan false", "[balance][oracle]") {
     int lies = 0;
     for (std::uint64_t seed = 70'000; seed < 70'400; ++seed) {
-        Job const job = random_job(seed, {.most_spaces = 10, .pair_heavy = seed % 2 == 0});
+        typed::Job const job = random_job(seed, {.most_spaces = 10, .pair_heavy = seed % 2 == 0});
         BalanceOptions options;
         options.best = true;
-        Plan const plan = balance(job, options);
+        Plan const plan = balance(resolve(job), options);
         if (plan.panels[0].placements.empty()) continue;
-        CHECK(recheck(job, plan, false) == std::vector<std::string>{});
+        CHECK(recheck(resolve(job), plan, false) == std::vector<std::string>{});
         Dice dice(seed);
         for (int i = 0; i < 8; ++i) {
             Plan changed = plan;
@@ -64,7 +65,7 @@ TEST_CASE("recheck sees every change that makes a plan false", "[balance][oracle
             if (recount(job, changed.panels[0], Today::may_move).faults.empty()) continue; // another true plan
             ++lies;
             CAPTURE(seed, what, as_toml(job));
-            CHECK_FALSE(recheck(job, changed, false).empty());
+            CHECK_FALSE(recheck(resolve(job), changed, false).empty());
         }
     }
     CHECK(lies > 1000);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "oracle_reckon.h"
+#include "job/job.h"
 
 #include <algorithm>
 #include <cstdlib>
@@ -16,10 +17,10 @@ struct Source {
     Leg leg;
 };
 
-std::vector<Source> sources(Job const& job, Panel const& panel) {
+std::vector<Source> sources(typed::Job const& job, typed::Panel const& panel) {
     std::vector<Source> found;
     if (panel.feeder) {
-        for (Panel const& above : job.panels)
+        for (typed::Panel const& above : job.panels)
             if (above.name == panel.feeder->panel) found = sources(job, above);
         bool const narrowed = panel.supply && (panel.supply->kind == SupplyKind::one_leg_120 ||
                                                panel.supply->kind == SupplyKind::bridged_120);
@@ -27,21 +28,21 @@ std::vector<Source> sources(Job const& job, Panel const& panel) {
         return found;
     }
     if (panel.supply) found.push_back({panel.supply->kind, panel.supply->leg});
-    for (Supply const& s : job.supplies)
+    for (typed::Supply const& s : job.supplies)
         if (std::find(panel.supplies.begin(), panel.supplies.end(), s.name) != panel.supplies.end())
             found.push_back({s.kind, s.leg});
     return found;
 }
 
-bool row_on_a(Panel const& panel, int column, int row) {
-    if (panel.bus_legs == Panel::Bus::by_column) return column == 0;
+bool row_on_a(typed::Panel const& panel, int column, int row) {
+    if (panel.bus_legs == BusLegs::by_column) return column == 0;
     auto const i = static_cast<std::size_t>(row) - 1;
-    if (panel.bus_legs == Panel::Bus::listed && i < panel.row_legs.size()) return panel.row_legs[i] == Leg::a;
+    if (panel.bus_legs == BusLegs::listed && i < panel.row_legs.size()) return panel.row_legs[i] == Leg::a;
     return row % 2 == 1;
 }
 } // namespace
 
-std::vector<Seat> seats(Job const& job, Panel const& panel) {
+std::vector<Seat> seats(typed::Job const& job, typed::Panel const& panel) {
     auto const from = sources(job, panel);
     auto const reached = [&](bool on_a) {
         for (Source const& s : from)
@@ -66,7 +67,7 @@ std::vector<Seat> seats(Job const& job, Panel const& panel) {
     return all;
 }
 
-Phase phase(Job const& job, Panel const& panel) {
+Phase phase(typed::Job const& job, typed::Panel const& panel) {
     bool a = false, b = false;
     for (Source const& s : sources(job, panel)) {
         if (s.kind == SupplyKind::split_120_240 || s.kind == SupplyKind::wye_120_208) return Phase::two_legs;
@@ -80,13 +81,12 @@ bool two_pole_site(Phase phase, Seat const& p, Seat const& q) {
     return p.column == q.column && std::abs(p.row - q.row) == 1 && (phase != Phase::two_legs || p.on_a != q.on_a);
 }
 
-bool pair_site(Panel const& panel, Phase phase, Seat const& p, Seat const& q) {
-    if (phase == Phase::two_legs && panel.bus_legs == Panel::Bus::by_column)
-        return p.row == q.row && p.column != q.column;
+bool pair_site(typed::Panel const& panel, Phase phase, Seat const& p, Seat const& q) {
+    if (phase == Phase::two_legs && panel.bus_legs == BusLegs::by_column) return p.row == q.row && p.column != q.column;
     return two_pole_site(phase, p, q);
 }
 
-std::vector<std::int64_t> loads(Job const& job, Circuit const& circuit) {
+std::vector<std::int64_t> loads(typed::Job const& job, typed::Circuit const& circuit) {
     std::int64_t milli_va = circuit.load ? circuit.load->count : 0;
     if (circuit.off)
         milli_va = 0;
@@ -97,7 +97,7 @@ std::vector<std::int64_t> loads(Job const& job, Circuit const& circuit) {
         return (milli_va * millionths + whole / 2) / whole;
     };
     std::vector<std::int64_t> all{shared(1'000'000)};
-    for (Situation const& s : job.situations) {
+    for (typed::Situation const& s : job.situations) {
         std::int64_t share = s.other;
         if (s.by_mark.count(circuit.mark))
             share = s.by_mark.at(circuit.mark);
@@ -113,24 +113,24 @@ std::vector<std::int64_t> minimised(std::vector<std::int64_t> const& all) {
     return {all.begin() + 1, all.end()};
 }
 
-bool reaches(Circuit const& circuit, Seat const& seat, int space) {
+bool reaches(typed::Circuit const& circuit, Seat const& seat, int space) {
     if (circuit.reach_side == "left" && seat.column != 0) return false;
     if (circuit.reach_side == "right" && seat.column != 1) return false;
     return circuit.reach_spaces.empty() || holds(circuit.reach_spaces, space);
 }
 
-std::vector<Circuit const*> circuits_on(Job const& job, Panel const& panel) {
-    std::vector<Circuit const*> found;
-    for (Circuit const& c : job.circuits)
+std::vector<typed::Circuit const*> circuits_on(typed::Job const& job, typed::Panel const& panel) {
+    std::vector<typed::Circuit const*> found;
+    for (typed::Circuit const& c : job.circuits)
         if (c.panel == panel.name) found.push_back(&c);
     return found;
 }
 
-Circuit const* other_half(Job const& job, Circuit const& circuit) {
+typed::Circuit const* other_half(typed::Job const& job, typed::Circuit const& circuit) {
     if (circuit.multiwire.empty()) return nullptr;
-    for (Panel const& p : job.panels)
+    for (typed::Panel const& p : job.panels)
         if (p.name == circuit.panel && phase(job, p) == Phase::one_leg) return nullptr;
-    for (Circuit const& c : job.circuits)
+    for (typed::Circuit const& c : job.circuits)
         if (&c != &circuit && c.multiwire == circuit.multiwire && c.panel == circuit.panel) return &c;
     return nullptr;
 }

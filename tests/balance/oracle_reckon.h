@@ -21,22 +21,22 @@ struct Seat {                // one full-size space
 };
 
 // seats[s - 1] is space s. Rows are on one leg each, alternating from A, unless the panel says otherwise.
-std::vector<Seat> seats(Job const& job, Panel const& panel);
+std::vector<Seat> seats(typed::Job const& job, typed::Panel const& panel);
 enum class Phase {
     two_legs, // some source has two hots with a voltage between them
     in_phase, // every source reaches both legs, or they do together, with no voltage between: nothing to balance
     one_leg,  // only one leg is ever live: nothing to balance
 };
-Phase phase(Job const& job, Panel const& panel);
+Phase phase(typed::Job const& job, typed::Panel const& panel);
 // Two poles of one breaker, or the two halves of a pair, may stand here: next to each other in a column and, where
 // there are two legs, on both of them. On a bus with a leg a column a pair faces itself and a breaker has no place.
 bool two_pole_site(Phase phase, Seat const& p, Seat const& q);
-bool pair_site(Panel const& panel, Phase phase, Seat const& p, Seat const& q);
+bool pair_site(typed::Panel const& panel, Phase phase, Seat const& p, Seat const& q);
 
 // Whole VA, "connected" first and then the file's situations; both poles together for two poles. A reading counts
 // before a load, 120 V a pole; what is wired but off counts nothing. The share is applied once and the product rounded
 // once, halves up.
-std::vector<std::int64_t> loads(Job const& job, Circuit const& circuit);
+std::vector<std::int64_t> loads(typed::Job const& job, typed::Circuit const& circuit);
 // Keeps what is minimised: the file's situations, or "connected" when there are none.
 std::vector<std::int64_t> minimised(std::vector<std::int64_t> const& all);
 
@@ -49,11 +49,11 @@ struct Below {
 using FeederLoads = std::map<std::string, Below>;
 
 // The circuit's wires are long enough for the space. Of upright panels with space 1 at the left.
-bool reaches(Circuit const& circuit, Seat const& seat, int space);
+bool reaches(typed::Circuit const& circuit, Seat const& seat, int space);
 
-std::vector<Circuit const*> circuits_on(Job const& job, Panel const& panel);
+std::vector<typed::Circuit const*> circuits_on(typed::Job const& job, typed::Panel const& panel);
 // Of its pair on the same panel; null for a circuit that is not of a pair there. Where only one leg is live two
 // circuits cannot be a pair and stand by themselves.
-Circuit const* other_half(Job const& job, Circuit const& circuit);
+typed::Circuit const* other_half(typed::Job const& job, typed::Circuit const& circuit);
 
 } // namespace legwork::oracle

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "oracle_recount.h"
+#include "job/job.h"
 
 #include <algorithm>
 #include <cstdlib>
@@ -13,7 +14,8 @@ namespace legwork::oracle {
 namespace {
 class Counter {
 public:
-    Counter(Job const& job, Panel const& panel, PanelPlan const& plan, Today today, FeederLoads const& under)
+    Counter(typed::Job const& job, typed::Panel const& panel, PanelPlan const& plan, Today today,
+            FeederLoads const& under)
         : job_(job),
           panel_(panel),
           plan_(plan),
@@ -27,8 +29,8 @@ public:
         found_.sum = found_.d;
         auto const circuits = circuits_on(job_, panel_);
         check(plan_.placements.size() == circuits.size(), "not one placement a circuit");
-        for (Circuit const* c : circuits) one(*c);
-        for (Circuit const* c : circuits) pair(*c);
+        for (typed::Circuit const* c : circuits) one(*c);
+        for (typed::Circuit const* c : circuits) pair(*c);
         for (auto const v : minimised(found_.d)) found_.imbalance = std::max(found_.imbalance, std::abs(v));
         claims();
         return found_;
@@ -39,15 +41,15 @@ private:
         if (!holds) found_.faults.push_back(fault);
     }
     Seat const& seat(int space) const { return seats_[static_cast<std::size_t>(space) - 1]; }
-    Placement const* placed(Circuit const& c) const {
+    Placement const* placed(typed::Circuit const& c) const {
         for (Placement const& p : plan_.placements)
             if (p.circuit == c.mark) return &p;
         return nullptr;
     }
-    bool filed(Circuit const& c) const { return c.space && today_ == Today::stays; }
-    bool stays(Circuit const& c) const { return filed(c) || (c.space && c.fixed); }
+    bool filed(typed::Circuit const& c) const { return c.space && today_ == Today::stays; }
+    bool stays(typed::Circuit const& c) const { return filed(c) || (c.space && c.fixed); }
 
-    void one(Circuit const& c) {
+    void one(typed::Circuit const& c) {
         Placement const* p = placed(c);
         if (!p || p->slots.size() != static_cast<std::size_t>(c.poles)) return check(false, c.mark + " has no space");
         for (Spot s : p->slots) {
@@ -68,12 +70,12 @@ private:
         else
             check(p->leg && (*p->leg == Leg::a) == seat(p->slots[0].space).on_a, c.mark + " names the other leg");
     }
-    void two_poles(Circuit const& c, Placement const& p) {
+    void two_poles(typed::Circuit const& c, Placement const& p) {
         Seat const &s = seat(p.slots[0].space), &t = seat(p.slots[1].space);
         check(t.column == s.column && t.row == s.row + 1, c.mark + " is not on two spaces in a column");
         check(filed(c) || two_pole_site(phase_, s, t), c.mark + " does not reach two legs");
     }
-    void take(Circuit const& c, Spot s) {
+    void take(typed::Circuit const& c, Spot s) {
         for (char half : s.half ? std::string(1, s.half) : std::string("ab")) {
             auto& owner = owners_[{s.space, half}];
             check(owner.empty(), c.mark + " stands where " + owner + " stands");
@@ -82,7 +84,7 @@ private:
         check(!s.half || (c.space && c.space->half), c.mark + " is newly on a half");
     }
     // What the circuit adds to A - B and to A + B; two poles put half on each leg.
-    void load(Circuit const& c, Placement const& p) {
+    void load(typed::Circuit const& c, Placement const& p) {
         auto const fed = under_.find(c.mark);
         auto const v = fed == under_.end() ? loads(job_, c) : fed->second.sum;
         for (std::size_t i = 0; i < v.size(); ++i) {
@@ -93,8 +95,8 @@ private:
             found_.sum[i] += v[i];
         }
     }
-    void pair(Circuit const& c) {
-        Circuit const* o = other_half(job_, c);
+    void pair(typed::Circuit const& c) {
+        typed::Circuit const* o = other_half(job_, c);
         if (!o || o < &c || (filed(c) && filed(*o))) return;
         Placement const *p = placed(c), *q = placed(*o);
         if (!p || !q || p->slots.empty() || q->slots.empty()) return;
@@ -125,8 +127,8 @@ private:
               told.name + ": legs do not add up to the loads");
     }
 
-    Job const& job_;
-    Panel const& panel_;
+    typed::Job const& job_;
+    typed::Panel const& panel_;
     PanelPlan const& plan_;
     Phase phase_;
     std::vector<Seat> seats_;
@@ -137,8 +139,8 @@ private:
 };
 } // namespace
 
-Recount recount(Job const& job, PanelPlan const& plan, Today today, FeederLoads const& under) {
-    for (Panel const& p : job.panels)
+Recount recount(typed::Job const& job, PanelPlan const& plan, Today today, FeederLoads const& under) {
+    for (typed::Panel const& p : job.panels)
         if (p.name == plan.panel) return Counter(job, p, plan, today, under).count();
     return {{"no such panel"}, {}, {}, 0, 0};
 }
@@ -161,9 +163,9 @@ Below told(PanelPlan const& plan, bool off) {
 }
 } // namespace
 
-FeederLoads below(Job const& job, Plan const& plan, Panel const& panel) {
+FeederLoads below(typed::Job const& job, Plan const& plan, typed::Panel const& panel) {
     FeederLoads found;
-    for (Panel const& p : job.panels) {
+    for (typed::Panel const& p : job.panels) {
         if (!p.feeder || p.feeder->panel != panel.name || circuits_on(job, p).empty()) continue;
         for (PanelPlan const& q : plan.panels)
             if (q.panel == p.name && !q.placements.empty())

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "balance/plan.h"
+#include "job/job.h"
 #include "oracle_exhaustive.h"
 
 namespace legwork::oracle {
@@ -17,9 +18,9 @@ struct Recount {
 };
 
 // For a panel plan that has placements.
-Recount recount(Job const& job, PanelPlan const& plan, Today today, FeederLoads const& below = {});
+Recount recount(typed::Job const& job, PanelPlan const& plan, Today today, FeederLoads const& below = {});
 
 // What stands below every feeder of the panel, by the plans of the panels below.
-FeederLoads below(Job const& job, Plan const& plan, Panel const& panel);
+FeederLoads below(typed::Job const& job, Plan const& plan, typed::Panel const& panel);
 
 } // namespace legwork::oracle

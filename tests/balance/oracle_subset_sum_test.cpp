@@ -4,6 +4,7 @@
 // One situation, any size: the whole trade-off against a table of every reachable sum.
 
 #include "balance/balance.h"
+#include "building/resolve.h"
 #include "oracle_recount.h"
 #include "oracle_subset_sum.h"
 
@@ -13,11 +14,11 @@ using namespace legwork;
 using namespace legwork::oracle;
 
 namespace {
-void agrees(Job const& job, int moves) {
+void agrees(typed::Job const& job, int moves) {
     auto const l = legs(job, job.panels[0]);
     BalanceOptions options;
     options.best = true;
-    PanelPlan const p = balance(job, options).panels.at(0);
+    PanelPlan const p = balance(resolve(job), options).panels.at(0);
     CHECK(p.proven);
     CHECK(p.least_imbalance_va == subset_sum_least(l));
     CHECK(recount(job, p, Today::may_move).faults == std::vector<std::string>{});
@@ -42,7 +43,7 @@ TEST_CASE("balance against subset sums: 84 spaces", "[balance][oracle]") {
 }
 
 TEST_CASE("balance against subset sums: few loads that differ, and a full panel", "[balance][oracle]") {
-    Job job = random_home(9, {42, 1, 3, 3, 0});
+    typed::Job job = random_home(9, {42, 1, 3, 3, 0});
     for (std::size_t i = 0; i < job.circuits.size(); ++i)
         job.circuits[i].load = i % 5 == 0 ? 1800_VA : i % 3 == 0 ? 1000_VA : 180_VA;
     agrees(job, 8);

@@ -3,6 +3,7 @@
 
 #include "oracle_today.h"
 
+#include "job/job.h"
 #include "oracle_reckon.h"
 
 #include <algorithm>
@@ -13,7 +14,7 @@ namespace legwork::oracle {
 namespace {
 class Stander {
 public:
-    Stander(Dice& dice, Job& job, Panel const& panel, bool halves, bool half_two_poles)
+    Stander(Dice& dice, typed::Job& job, typed::Panel const& panel, bool halves, bool half_two_poles)
         : dice_(dice), job_(job), panel_(panel), halves_(halves), half_two_poles_(half_two_poles) {}
 
     // Stands some circuits: as a careful person would, or anyhow.
@@ -24,7 +25,7 @@ public:
         all_ = seats(job_, panel_);
         for (int s = 1; s <= panel_.spaces; ++s)
             if (std::count(panel_.blocked.begin(), panel_.blocked.end(), s) == 0) free_.insert(s);
-        for (Circuit const* c : circuits_on(job_, panel_)) // those before `first`
+        for (typed::Circuit const* c : circuits_on(job_, panel_)) // those before `first`
             for (int s = 1; c->space && s <= panel_.spaces; ++s)
                 if (s == c->space->space || (c->poles == 2 && is_below(c->space->space, s))) free_.erase(s);
         std::vector<std::size_t> order;
@@ -36,7 +37,7 @@ public:
             return job_.circuits[i].poles == 2 || !job_.circuits[i].multiwire.empty();
         });
         for (std::size_t i : order) {
-            Circuit& c = job_.circuits[i];
+            typed::Circuit& c = job_.circuits[i];
             if (c.space || !dice_.chance(present)) continue;
             stand(c, dice_.chance(careless));
         }
@@ -49,8 +50,8 @@ public:
 
 private:
     Seat const& seat(int s) const { return all_[static_cast<std::size_t>(s) - 1]; }
-    void stand(Circuit& c, bool anyhow) {
-        Circuit const* o = other_half(job_, c);
+    void stand(typed::Circuit& c, bool anyhow) {
+        typed::Circuit const* o = other_half(job_, c);
         std::vector<std::pair<int, int>> sites;
         for (int s : free_) {
             if (!anyhow && !seat(s).usable) continue;
@@ -75,9 +76,9 @@ private:
     // Puts one-pole circuits on halves, one or two to a space.
     void halve(std::size_t first) {
         for (int s : panel_.tandem) {
-            std::vector<Circuit*> there;
+            std::vector<typed::Circuit*> there;
             for (std::size_t i = first; i < job_.circuits.size(); ++i) {
-                Circuit& c = job_.circuits[i];
+                typed::Circuit& c = job_.circuits[i];
                 if (c.poles == 1 && c.space && c.space->space == s && c.multiwire.empty())
                     there.insert(there.begin(), &c);
                 else if (c.poles == 1 && !c.space && c.multiwire.empty())
@@ -96,13 +97,13 @@ private:
     // Two-pole breakers become half-size, wherever they stand; beside some of them comes a one-pole circuit.
     void halve_two_poles(std::size_t first) {
         for (std::size_t i = first; i < job_.circuits.size(); ++i) {
-            Circuit& c = job_.circuits[i];
+            typed::Circuit& c = job_.circuits[i];
             if (c.poles != 2 || !c.space || !dice_.chance(50)) continue;
             c.space->half = dice_.chance(50) ? 'a' : 'b';
             bool const shared = std::count(panel_.tandem.begin(), panel_.tandem.end(), c.space->space) > 0;
             if (!shared || !seat(c.space->space).usable || !dice_.chance(40)) continue;
             for (std::size_t j = first; j < job_.circuits.size(); ++j) {
-                Circuit& o = job_.circuits[j];
+                typed::Circuit& o = job_.circuits[j];
                 if (o.poles != 1 || o.space || !o.multiwire.empty()) continue;
                 o.space = Spot{c.space->space, c.space->half == 'a' ? 'b' : 'a'};
                 break;
@@ -111,15 +112,16 @@ private:
     }
 
     Dice& dice_;
-    Job& job_;
-    Panel const& panel_;
+    typed::Job& job_;
+    typed::Panel const& panel_;
     bool halves_, half_two_poles_;
     std::vector<Seat> all_;
     std::set<int> free_;
 };
 } // namespace
 
-void stand_today(Dice& dice, Job& job, Panel const& panel, std::size_t first, bool halves, bool half_two_poles) {
+void stand_today(Dice& dice, typed::Job& job, typed::Panel const& panel, std::size_t first, bool halves,
+                 bool half_two_poles) {
     Stander(dice, job, panel, halves, half_two_poles).today(first);
 }
 

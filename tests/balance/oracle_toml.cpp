@@ -3,6 +3,7 @@
 
 #include "oracle_random.h"
 
+#include "job/job.h"
 #include "units/text.h"
 
 #include <sstream>
@@ -26,13 +27,13 @@ char const* kind(SupplyKind k) {
     }
 }
 
-void panel(std::ostringstream& out, Panel const& p) {
+void panel(std::ostringstream& out, typed::Panel const& p) {
     out << "[[panel]]\nname = \"" << p.name << "\"\nspaces = " << p.spaces << "\n";
     if (p.supply) out << "supply = \"" << kind(p.supply->kind) << "\"\n";
     if (p.feeder) out << "feeder = \"" << p.feeder->panel << "/" << p.feeder->mark << "\"\n";
     if (p.numbering == Numbering::down) out << "numbering = \"down\"\n";
-    if (p.bus_legs == Panel::Bus::by_column) out << "legs = \"by column\"\n";
-    if (p.bus_legs == Panel::Bus::listed) {
+    if (p.bus_legs == BusLegs::by_column) out << "legs = \"by column\"\n";
+    if (p.bus_legs == BusLegs::listed) {
         out << "legs = [";
         for (std::size_t i = 0; i < p.row_legs.size(); ++i) out << (i ? ", \"" : "\"") << letter(p.row_legs[i]) << '"';
         out << "]\n";
@@ -47,7 +48,7 @@ std::string thousandths(std::int64_t count) {
     return std::to_string(count / 1000) + (count % 1000 ? "." + rest : "");
 }
 
-void circuit(std::ostringstream& out, Circuit const& c) {
+void circuit(std::ostringstream& out, typed::Circuit const& c) {
     out << "[[circuit]]\nmark = \"" << c.mark << "\"\npanel = \"" << c.panel << "\"\n";
     if (!c.use.empty()) out << "use = \"" << c.use << "\"\n";
     if (c.poles == 2) out << "poles = 2\n";
@@ -76,7 +77,7 @@ std::string share(std::int64_t millionths) {
     return "0." + std::to_string(1'000'000 + millionths).substr(1);
 }
 
-void situation(std::ostringstream& out, Situation const& s) {
+void situation(std::ostringstream& out, typed::Situation const& s) {
     out << "[[situation]]\nname = \"" << s.name << "\"\nother = " << share(s.other) << "\nshare = {";
     char const* between = " ";
     for (auto const* shares : {&s.by_use, &s.by_mark})
@@ -88,12 +89,12 @@ void situation(std::ostringstream& out, Situation const& s) {
 }
 } // namespace
 
-std::string as_toml(Job const& job) {
+std::string as_toml(typed::Job const& job) {
     std::ostringstream out;
     out << "[job]\ncode = \"" << job.code << "\"\n";
-    for (Panel const& p : job.panels) panel(out, p);
-    for (Circuit const& c : job.circuits) circuit(out, c);
-    for (Situation const& s : job.situations) situation(out, s);
+    for (typed::Panel const& p : job.panels) panel(out, p);
+    for (typed::Circuit const& c : job.circuits) circuit(out, c);
+    for (typed::Situation const& s : job.situations) situation(out, s);
     return out.str();
 }
 

@@ -8,6 +8,8 @@
 #include "balance/cover.h"
 #include "balance/line_room.h"
 #include "balance/seat_room.h"
+#include "building/resolve.h"
+#include "job/job.h"
 #include "oracle_random.h"
 
 #include <catch2/catch.hpp>
@@ -92,13 +94,13 @@ TEST_CASE("rooms: the pass along the lines and the matching take the same moves"
     for (std::uint64_t seed = 1; seed <= 1200; ++seed) {
         RandomPanel const kind{
             .most_spaces = seed % 3 == 0 ? 24 : 12, .pair_heavy = seed % 2 == 0, .halves = seed % 5 == 0};
-        Job const job = random_job(seed, kind);
-        PanelModel const m = panel_model(job, job.panels[0], {}, {});
+        Building const home = resolve(random_job(seed, kind));
+        PanelModel const m = panel_model(home, home.panels[0], {}, {});
         LineRoom const line(m);
         if (!m.contradictions.empty() || !line.is_exact()) continue;
         SeatRoom const seats(m);
         LegProblem const p = leg_problem(m);
-        CAPTURE(seed, as_toml(job));
+        CAPTURE(seed, as_toml(*home.said));
         auto effort = plenty();
         if (!p.has_room()) continue;
         auto const fewest = line.fewest_moves(p.least_on_a, p.most_on_a, effort);

@@ -5,6 +5,7 @@
 // a plan holds or says why there is none. Judged by the recheck, which shares nothing with the search.
 
 #include "balance/balance.h"
+#include "building/resolve.h"
 #include "oracle_random.h"
 #include "oracle_reckon.h"
 
@@ -20,14 +21,14 @@ namespace {
 // Everybody who has a space gets any spot that nobody has yet; so do some newcomers.
 class Strayer {
 public:
-    Strayer(std::uint64_t seed, Job& job) : dice_(seed), job_(job) {}
+    Strayer(std::uint64_t seed, typed::Job& job) : dice_(seed), job_(job) {}
 
     void scatter() {
-        for (Circuit& c : job_.circuits) {
+        for (typed::Circuit& c : job_.circuits) {
             c.fixed = false;
             c.space.reset();
         }
-        for (Circuit& c : job_.circuits) {
+        for (typed::Circuit& c : job_.circuits) {
             if (dice_.chance(25)) continue;
             for (int tries = 0; tries < 12 && !c.space; ++tries) stand(c, *panel_of(job_, c.panel));
             c.fixed = c.space && dice_.chance(15);
@@ -35,7 +36,7 @@ public:
     }
 
 private:
-    void stand(Circuit& c, Panel const& p) {
+    void stand(typed::Circuit& c, typed::Panel const& p) {
         Spot const s{dice_.from(1, p.spaces), dice_.chance(40) ? '\0' : dice_.chance(50) ? 'a' : 'b'};
         std::vector<Spot> spots{s};
         if (c.poles == 2) {
@@ -61,17 +62,17 @@ private:
     static std::string halves(Spot s) { return s.half ? std::string(1, s.half) : std::string("ab"); }
 
     Dice dice_;
-    Job& job_;
+    typed::Job& job_;
     std::map<std::tuple<std::string, int, char>, bool> taken_;
 };
 
-Job stray_job(std::uint64_t seed) {
+typed::Job stray_job(std::uint64_t seed) {
     RandomPanel const kind{.most_spaces = seed % 4 == 0 ? 16 : 10,
                            .most_situations = 2,
                            .pair_heavy = seed % 3 == 0,
                            .halves = true,
                            .reach = seed % 5 == 0};
-    Job job = seed % 7 == 0 ? random_job_with_sub_panel(seed) : random_job(seed, kind);
+    typed::Job job = seed % 7 == 0 ? random_job_with_sub_panel(seed) : random_job(seed, kind);
     Strayer(seed, job).scatter();
     return job;
 }
@@ -86,43 +87,43 @@ TEST_CASE("balance: whatever halves the file has, the plan adds up", "[balance][
     std::uint64_t const first = asked("LEGWORK_SEED", 90'000), cases = asked("LEGWORK_CASES", 1500);
     int plans = 0;
     for (std::uint64_t seed = first; seed < first + cases; ++seed) {
-        Job const job = stray_job(seed);
+        typed::Job const job = stray_job(seed);
         CAPTURE(seed, as_toml(job));
         BalanceOptions best, few;
         best.best = true;
         few.max_moves = static_cast<int>(seed % 4);
         for (auto const& options : {best, few, BalanceOptions{}}) {
-            Plan const plan = balance(job, options);
-            CHECK(recheck(job, plan, false) == std::vector<std::string>{});
+            Plan const plan = balance(resolve(job), options);
+            CHECK(recheck(resolve(job), plan, false) == std::vector<std::string>{});
             plans += !plan.panels[0].placements.empty();
         }
-        CHECK(recheck(job, as_filed(job), true) == std::vector<std::string>{});
+        CHECK(recheck(resolve(job), as_filed(resolve(job)), true) == std::vector<std::string>{});
     }
     CHECK(plans > static_cast<int>(cases)); // of three a job
 }
 
 namespace {
-Job one_panel(int spaces, std::vector<int> tandem) {
-    Job job;
-    Panel p;
+typed::Job one_panel(int spaces, std::vector<int> tandem) {
+    typed::Job job;
+    typed::Panel p;
     p.name = "Main";
     p.spaces = spaces;
-    p.supply = Supply{};
+    p.supply = typed::Supply{};
     p.tandem = std::move(tandem);
     job.panels.push_back(p);
     return job;
 }
-Circuit& add(Job& job, std::string mark, int poles, Spot at) {
-    Circuit c;
+typed::Circuit& add(typed::Job& job, std::string mark, int poles, Spot at) {
+    typed::Circuit c;
     c.mark = std::move(mark);
     c.panel = "Main";
     c.poles = poles;
     c.space = at;
     return job.circuits.emplace_back(std::move(c));
 }
-std::vector<Spot> spots_of(Job const& job, std::string_view mark) {
-    Plan const plan = balance(job);
-    REQUIRE(recheck(job, plan, false) == std::vector<std::string>{});
+std::vector<Spot> spots_of(typed::Job const& job, std::string_view mark) {
+    Plan const plan = balance(resolve(job));
+    REQUIRE(recheck(resolve(job), plan, false) == std::vector<std::string>{});
     CHECK(plan.panels[0].moves == 0);
     Placement const* const p = placement_of(plan, mark);
     REQUIRE(p);
@@ -133,20 +134,20 @@ std::vector<Spot> spots_of(Job const& job, std::string_view mark) {
 TEST_CASE("balance: a two-pole breaker on halves, of which one space takes none, becomes full-size",
           "[balance][halves]") {
     for (auto const& tandem : std::vector<std::vector<int>>{{}, {2}, {4}}) {
-        Job job = one_panel(8, tandem);
+        typed::Job job = one_panel(8, tandem);
         add(job, "HEAT", 2, {2, 'b'});
         CHECK(spots_of(job, "HEAT") == std::vector<Spot>{{2, 0}, {4, 0}});
     }
-    Job job = one_panel(8, {2, 4});
+    typed::Job job = one_panel(8, {2, 4});
     add(job, "HEAT", 2, {2, 'b'});
     CHECK(spots_of(job, "HEAT") == std::vector<Spot>{{2, 'b'}, {4, 'a'}});
 }
 
 TEST_CASE("balance: a circuit of a pair on a half that its space does not take becomes full-size",
           "[balance][halves]") {
-    Job job = one_panel(8, {2});
+    typed::Job job = one_panel(8, {2});
     for (auto const& [mark, at] : {std::pair{"LEFT", Spot{2, 'b'}}, std::pair{"RIGHT", Spot{4, 'b'}}}) {
-        Circuit& c = add(job, mark, 1, at);
+        typed::Circuit& c = add(job, mark, 1, at);
         c.multiwire = "counter";
         c.tie = Tie::handle_tie;
     }
@@ -155,11 +156,11 @@ TEST_CASE("balance: a circuit of a pair on a half that its space does not take b
 }
 
 TEST_CASE("balance: beside a half that stays no breaker becomes full-size", "[balance][halves]") {
-    Job job = one_panel(8, {2});
+    typed::Job job = one_panel(8, {2});
     add(job, "HEAT", 2, {2, 'b'});
     add(job, "LIGHT", 1, {2, 'a'});
-    Plan const plan = balance(job);
-    REQUIRE(recheck(job, plan, false) == std::vector<std::string>{});
+    Plan const plan = balance(resolve(job));
+    REQUIRE(recheck(resolve(job), plan, false) == std::vector<std::string>{});
     CHECK(placement_of(plan, "LIGHT")->slots == std::vector<Spot>{{2, 'a'}});
     CHECK(plan.panels[0].moves == 1);
 }

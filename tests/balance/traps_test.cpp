@@ -4,6 +4,7 @@
 // The odd corners of a panel, one small case each. Every figure here can be checked with a pencil.
 
 #include "balance/balance.h"
+#include "building/resolve.h"
 
 #include <catch2/catch.hpp>
 
@@ -14,18 +15,18 @@ using namespace legwork;
 
 namespace {
 struct On {
-    Job job;
+    typed::Job job;
 
     explicit On(int spaces) {
-        Panel p;
+        typed::Panel p;
         p.name = "Main";
         p.spaces = spaces;
-        p.supply = Supply{};
+        p.supply = typed::Supply{};
         job.panels.push_back(p);
     }
-    Panel& panel() { return job.panels[0]; }
-    Circuit& add(std::string mark, std::int64_t va, int space = 0, int poles = 1) {
-        Circuit c;
+    typed::Panel& panel() { return job.panels[0]; }
+    typed::Circuit& add(std::string mark, std::int64_t va, int space = 0, int poles = 1) {
+        typed::Circuit c;
         c.mark = std::move(mark);
         c.panel = "Main";
         c.poles = poles;
@@ -37,19 +38,19 @@ struct On {
     void pair(std::string group, std::int64_t a, std::int64_t b, int first = 0, int second = 0,
               Tie tie = Tie::handle_tie) {
         for (auto const& [mark, va, space] : {std::tuple{group + "1", a, first}, std::tuple{group + "2", b, second}}) {
-            Circuit& c = add(mark, va, space);
+            typed::Circuit& c = add(mark, va, space);
             c.multiwire = group;
             c.tie = tie;
         }
     }
 };
 
-PanelPlan best(Job const& job) {
+PanelPlan best(typed::Job const& job) {
     BalanceOptions options;
     options.best = true;
-    auto const plan = balance(job, options);
+    auto const plan = balance(resolve(job), options);
     CAPTURE(plan.panels[0].why);
-    REQUIRE(recheck(job, plan, false) == std::vector<std::string>{});
+    REQUIRE(recheck(resolve(job), plan, false) == std::vector<std::string>{});
     return plan.panels[0];
 }
 
@@ -74,7 +75,7 @@ TEST_CASE("balance: single gaps hold no pair, however many there are", "[balance
     on.pair("K", 900, 500);
     REQUIRE(best(on.job).imbalance_va == 400);
     on.pair("L", 900, 500);
-    auto const plan = balance(on.job);
+    auto const plan = balance(resolve(on.job));
     REQUIRE_FALSE(plan.panels[0].imbalance_va);
     CAPTURE(plan.panels[0].why);
     REQUIRE(plan.panels[0].why.find("the gaps hold 1 of 2: 1, 5+7, 4") != std::string::npos);
@@ -118,7 +119,7 @@ TEST_CASE("balance: a pair never spans the foot of one column and the head of th
     on.panel().numbering = Numbering::down; // 1 to 4 one column, 5 to 8 the other: 4 and 5 are no neighbours
     on.panel().blocked = {1, 2, 3, 6, 7, 8};
     on.pair("K", 900, 500);
-    REQUIRE_FALSE(balance(on.job).panels[0].imbalance_va);
+    REQUIRE_FALSE(balance(resolve(on.job)).panels[0].imbalance_va);
     on.panel().blocked = {1, 2, 5, 6, 7, 8}; // 3 and 4 are
     REQUIRE(best(on.job).imbalance_va == 400);
 }
@@ -127,7 +128,7 @@ TEST_CASE("balance: spaces of one row are one leg, not two", "[balance][traps]")
     On on(4);
     on.panel().blocked = {3, 4};
     on.pair("K", 900, 500);
-    REQUIRE_FALSE(balance(on.job).panels[0].imbalance_va);
+    REQUIRE_FALSE(balance(resolve(on.job)).panels[0].imbalance_va);
 }
 
 TEST_CASE("balance: of a half-fixed pair the free half goes above or below", "[balance][traps]") {

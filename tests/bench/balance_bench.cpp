@@ -6,6 +6,7 @@
 
 #include "balance/balance.h"
 #include "bench.h"
+#include "building/resolve.h"
 #include "child.h"
 #include "oracle_models.h"
 
@@ -22,14 +23,14 @@ constexpr int kSolverSeconds = 120;  // the solver's limit, a panel
 
 Home home_of(int situations) { return {42, situations, 5, 5, 3}; } // 24 decisions
 
-PanelPlan best(Job const& job) {
+PanelPlan best(typed::Job const& job) {
     BalanceOptions options;
     options.best = true;
-    return balance(job, options).panels.at(0);
+    return balance(resolve(job), options).panels.at(0);
 }
 
-std::vector<Job> panels(int situations) {
-    std::vector<Job> jobs;
+std::vector<typed::Job> panels(int situations) {
+    std::vector<typed::Job> jobs;
     for (std::uint64_t seed = 1; seed <= kPanels; ++seed) jobs.push_back(random_home(seed, home_of(situations)));
     return jobs;
 }
@@ -41,13 +42,13 @@ constexpr char const* kSolverStart = "cbc/nothing to decide";
 void whole_tradeoff(benchmark::State& state, int situations) {
     auto const jobs = panels(situations);
     for (auto _ : state)
-        for (Job const& job : jobs)
+        for (typed::Job const& job : jobs)
             if (!best(job).proven) return state.SkipWithError("not proven");
 }
 
 void solver_optimum(benchmark::State& state, int situations) {
     std::vector<std::string> models;
-    for (Job const& job : panels(situations)) models.push_back(compact_model(legs(job, job.panels[0])));
+    for (typed::Job const& job : panels(situations)) models.push_back(compact_model(legs(job, job.panels[0])));
     for (auto _ : state) {
         double const before = seconds_of_children();
         for (auto const& model : models)

@@ -5,6 +5,7 @@
 
 #include "balance/balance.h"
 #include "bench.h"
+#include "building/resolve.h"
 #include "child.h"
 #include "oracle_homes.h"
 #include "rules/check.h"
@@ -43,12 +44,12 @@ constexpr Kind kOfTwoPoles[] = {{"Baseboard", "Bedroom", "baseboard"},
                                 {"Kiln", "Workshop", ""}};
 
 // Each circuit with what the rules ask for, so that none is passed over for want of a breaker or a cable.
-Job large_job(std::string code) {
-    Job job = oracle::random_home(1, {84, 3, 2, 8, 2, 1400});
+typed::Job large_job(std::string code) {
+    typed::Job job = oracle::random_home(1, {84, 3, 2, 8, 2, 1400});
     job.code = std::move(code);
-    job.dwelling = Dwelling{};
+    job.dwelling = typed::Dwelling{};
     std::size_t n = 0;
-    for (Circuit& c : job.circuits) {
+    for (typed::Circuit& c : job.circuits) {
         Kind const& k =
             c.poles == 2 ? kOfTwoPoles[n++ % std::size(kOfTwoPoles)] : kOfOnePole[n++ % std::size(kOfOnePole)];
         c.name = fmt::format("{}, {}", k.name, c.mark);
@@ -61,18 +62,19 @@ Job large_job(std::string code) {
 }
 
 void all_rules(benchmark::State& state, std::string const& code) {
-    Job const job = large_job(code);
+    typed::Job const job = large_job(code);
     CodeBook const* book = code_book(code);
     if (!book) return state.SkipWithError("no code book");
-    Plan const plan = as_filed(job);
-    for (auto _ : state) benchmark::DoNotOptimize(check(job, plan, *book));
+    Building const building = resolve(job);
+    Plan const plan = as_filed(building);
+    for (auto _ : state) benchmark::DoNotOptimize(check(building, plan, *book));
     state.counters["circuits"] = static_cast<double>(job.circuits.size());
 }
 
 // Pairs that stand far apart, many on one leg: each look for room is dear.
-Job scattered(Job job) {
-    std::vector<Circuit*> ones;
-    for (Circuit& c : job.circuits)
+typed::Job scattered(typed::Job job) {
+    std::vector<typed::Circuit*> ones;
+    for (typed::Circuit& c : job.circuits)
         if (c.poles == 1 && c.space) ones.push_back(&c);
     std::uint32_t random = 12345;
     for (std::size_t i = ones.size(); i > 1; --i) {
@@ -95,10 +97,10 @@ constexpr Search kSearches[] = {
 
 Row search_row(Search const& s) {
     Ran const ran = run([&] {
-        Job job = oracle::random_home(3, s.home);
+        typed::Job job = oracle::random_home(3, s.home);
         if (s.scatter) job = scattered(std::move(job));
-        Plan const plan = as_filed(job);
-        return recheck(job, plan, true).empty() ? (plan.panels[0].proven ? 0 : 1) : 2;
+        Plan const plan = as_filed(resolve(job));
+        return recheck(resolve(job), plan, true).empty() ? (plan.panels[0].proven ? 0 : 1) : 2;
     });
     bool const ok = ran.status == 0 || ran.status == 1;
     return {s.what,

@@ -6,6 +6,7 @@
 
 #include "balance/balance.h"
 #include "bench.h"
+#include "building/resolve.h"
 #include "child.h"
 #include "hard_homes.h"
 #include "oracle_random.h"
@@ -19,10 +20,10 @@ namespace legwork::bench {
 namespace {
 
 // Exit status: 0 the plan holds.
-int filed(Job const& job) { return recheck(job, as_filed(job), true).empty() ? 0 : 2; }
+int filed(typed::Job const& job) { return recheck(resolve(job), as_filed(resolve(job)), true).empty() ? 0 : 2; }
 
-Job with_long_wires(Job job) {
-    for (Circuit& c : job.circuits) {
+typed::Job with_long_wires(typed::Job job) {
+    for (typed::Circuit& c : job.circuits) {
         c.reach_side.clear();
         c.reach_spaces.clear();
     }
@@ -31,7 +32,7 @@ Job with_long_wires(Job job) {
 
 struct Case {
     char const* what;
-    Job job;
+    typed::Job job;
     double seconds; // for the search of check
 };
 std::vector<Case> cases() {
@@ -53,11 +54,11 @@ Rows search_rows(Case const& c) {
 Row house_row() {
     auto const all = [](bool is_short) {
         for (std::uint64_t seed = 1; seed <= 60; ++seed) {
-            Job job = oracle::random_job(seed, {.most_spaces = 42, .reach = true});
+            typed::Job job = oracle::random_job(seed, {.most_spaces = 42, .reach = true});
             BalanceOptions best;
             best.best = true;
             if (!is_short) job = with_long_wires(std::move(job));
-            if (!recheck(job, balance(job, best), false).empty()) return 2;
+            if (!recheck(resolve(job), balance(resolve(job), best), false).empty()) return 2;
         }
         return 0;
     };

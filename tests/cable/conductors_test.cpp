@@ -3,6 +3,7 @@
 
 // Which conductor does what, and its tape. Sources: NEC 200.6, 200.7, 250.119; CE 4-024 to 4-032 as far as pages about
 // them were read; colours and their order (black, red, blue): common practice, no source.
+#include "building/resolve.h"
 #include "cable/run.h"
 
 #include <catch2/catch.hpp>
@@ -15,22 +16,22 @@ namespace {
 CodeBook const& nec() { return *code_book("NEC 2023"); }
 CodeBook const& ce() { return *code_book("CE 2024"); }
 
-Job job_of(std::vector<Circuit> circuits, SupplyKind kind = SupplyKind::split_120_240) {
-    Job job;
-    Panel p;
+typed::Job job_of(std::vector<typed::Circuit> circuits, SupplyKind kind = SupplyKind::split_120_240) {
+    typed::Job job;
+    typed::Panel p;
     p.name = "Main";
     p.spaces = 24;
-    p.supply = Supply{};
+    p.supply = typed::Supply{};
     p.supply->kind = kind;
     job.panels.push_back(p);
-    for (Circuit& c : circuits)
+    for (typed::Circuit& c : circuits)
         if (c.panel.empty()) c.panel = "Main";
     job.circuits = std::move(circuits);
     return job;
 }
 
-Circuit circuit(std::string mark, std::string kind, int poles = 1) {
-    Circuit c;
+typed::Circuit circuit(std::string mark, std::string kind, int poles = 1) {
+    typed::Circuit c;
     c.mark = std::move(mark);
     c.name = "Circuit " + c.mark;
     c.poles = poles;
@@ -38,7 +39,7 @@ Circuit circuit(std::string mark, std::string kind, int poles = 1) {
     return c;
 }
 
-std::vector<Circuit> pair_of(std::string const& kind) {
+std::vector<typed::Circuit> pair_of(std::string const& kind) {
     auto first = circuit("K1", kind), second = circuit("K2", kind);
     first.multiwire = second.multiwire = "K";
     return {first, second};
@@ -73,7 +74,12 @@ std::string told(CableRun const& run) {
     return words;
 }
 
-std::string home(Job const& job, CodeBook const& book = nec()) { return told(cable_runs(job, book).front()); }
+std::string home(typed::Job const& job, CodeBook const& book = nec()) {
+    return told(cable_runs(resolve(job), book).front());
+}
+std::vector<CableRun> cable_runs(typed::Job const& job, CodeBook const& book) {
+    return legwork::cable_runs(resolve(job), book);
+}
 } // namespace
 
 TEST_CASE("one pole: black hot, white neutral", "[cable]") {
@@ -136,7 +142,7 @@ TEST_CASE("two poles with a neutral", "[cable]") {
     c.outlets = {};
     c.use = "hot tub"; // some makes use one: a white that is there is theirs
     REQUIRE(home(job_of({c})) == "black hot R1, red hot R1, white neutral R1, bare ground");
-    REQUIRE_FALSE(needs_neutral(job_of({c}), c));
+    REQUIRE_FALSE(needs_neutral(resolve(job_of({c})).circuits.front()));
 }
 
 TEST_CASE("too few conductors are counted, and nothing is re-marked to hide it", "[cable]") {
@@ -170,8 +176,6 @@ TEST_CASE("a pair: first on black, second on red, one neutral", "[cable]") {
     auto said = pair_of("12/3");
     said[1].hot = "black";
     REQUIRE(home(job_of(said)) == "black hot K2, red hot K1, white neutral, bare ground");
-    REQUIRE(hot_color(job_of(said), nec(), said[0]) == "red");
-    REQUIRE(hot_color(job_of(said), nec(), said[1]) == "black");
     auto quad = pair_of("14/4");
     quad[1].third = "switched";
     REQUIRE(home(job_of(quad)) == "black hot K1, red hot K2, blue switched K2, white neutral, bare ground");
@@ -183,7 +187,7 @@ TEST_CASE("a pair is one cable up to its first box, then each has its own", "[ca
     pair[0].run.push_back({.kind = "12/2", .length = from_mm(4000), .to = "B4"});
     pair[1].run = {}; // home-run keys on one member only
     auto job = job_of({pair[0], circuit("X", "14/2"), pair[1]});
-    auto const runs = cable_runs(job, nec());
+    auto const runs = cable_runs(resolve(job), nec());
     REQUIRE(runs.size() == 3);
     REQUIRE(runs[0].mark == "K1+K2");
     REQUIRE(runs[0].circuits == std::vector<std::string>{"K1", "K2"});
@@ -196,8 +200,7 @@ TEST_CASE("a pair is one cable up to its first box, then each has its own", "[ca
     REQUIRE(runs[1].to == "B4");
     REQUIRE_FALSE(runs[1].from_panel);
     REQUIRE(runs[2].mark == "X");
-    REQUIRE(hot_color(job, nec(), job.circuits[2]) == "red");
-    REQUIRE(smallest_gauge(job, job.circuits[2]) == Gauge::awg12);
+    REQUIRE(told(runs[0]) == "black hot K1, red hot K2, white neutral, bare ground");
 }
 
 TEST_CASE("where the hot changes its colour at a box, the piece says so", "[cable]") {
@@ -264,11 +267,11 @@ TEST_CASE("a switch loop: white feeds, black returns", "[cable]") {
 TEST_CASE("a feeder ends in its panel", "[cable]") {
     auto c = circuit("SP", "6/3", 2);
     auto job = job_of({c});
-    Panel sub;
+    typed::Panel sub;
     sub.name = "Shop";
-    sub.feeder = FeederName{"Main", "SP"};
+    sub.feeder = typed::FeederName{"Main", "SP"};
     job.panels.push_back(sub);
-    auto const run = cable_runs(job, nec()).front();
+    auto const run = cable_runs(resolve(job), nec()).front();
     REQUIRE(told(run) == "black hot SP, red hot SP, white neutral SP, bare ground");
     REQUIRE(run.from_panel);
     REQUIRE(run.to_panel);
@@ -290,10 +293,8 @@ TEST_CASE("what carries no power has no jobs", "[cable]") {
     REQUIRE(home(job_of({c})) == "red spare, white spare");
     auto unknown = circuit("U", "");
     REQUIRE(cable_runs(job_of({unknown}), nec()).front().conductors.empty());
-    REQUIRE_FALSE(smallest_gauge(unknown));
-    REQUIRE_FALSE(smallest_gauge(c));
 
-    Job job = job_of({});
+    typed::Job job = job_of({});
     job.cables.push_back({.mark = "S1",
                           .name = "",
                           .kind = "cat6",
@@ -301,7 +302,7 @@ TEST_CASE("what carries no power has no jobs", "[cable]") {
                           .to = "Camera",
                           .length = from_mm(11000),
                           .asked = {}});
-    auto const run = cable_runs(job, nec()).front();
+    auto const run = cable_runs(resolve(job), nec()).front();
     REQUIRE(run.mark == "S1");
     REQUIRE(run.circuits.empty());
     REQUIRE(run.conductors.size() == 8);
@@ -309,22 +310,13 @@ TEST_CASE("what carries no power has no jobs", "[cable]") {
 }
 
 TEST_CASE("a spare breaker without a cable has no run, a circuit with an unknown cable has one", "[cable]") {
-    Circuit spare;
+    typed::Circuit spare;
     spare.mark = "S";
     spare.use = "spare";
-    Circuit bare;
+    typed::Circuit bare;
     bare.mark = "B";
     auto const runs = cable_runs(job_of({spare, bare}), nec());
     REQUIRE(runs.size() == 1);
     REQUIRE(runs.front().mark == "B");
     REQUIRE(runs.front().to == "B");
-}
-
-TEST_CASE("the smallest wire of all pieces", "[cable]") {
-    auto c = circuit("K1", "10/3");
-    c.run.push_back({.kind = "14/2", .length = {}, .to = ""});
-    REQUIRE(smallest_gauge(c) == Gauge::awg14);
-    c.run.push_back({.kind = "cat6", .length = {}, .to = ""});
-    REQUIRE_FALSE(smallest_gauge(c));
-    REQUIRE(smallest_gauge(circuit("F", "4/0/3")) == Gauge::awg4_0);
 }

@@ -199,7 +199,7 @@ TEST_CASE("a job saved by somebody else since it was read is left as it is", "[c
     legwork::write_file(path, small_job());
     auto const opened = legwork::open_job(path);
     REQUIRE(opened.session);
-    auto const plan = legwork::balance(opened.session->job);
+    auto const plan = legwork::balance(opened.session->building);
     auto const theirs = small_job() + "# one more remark\n";
     legwork::write_file(path, theirs);
     REQUIRE_THROWS_WITH(legwork::save_spaces(*opened.session, plan), Catch::Contains("changed by somebody else"));

@@ -105,7 +105,7 @@ TEST_CASE("a job saved meanwhile is not overwritten by sizes", "[cli][propose]")
     auto const& s = *opened.session;
     auto const theirs = unsized_job() + "# one more remark\n";
     legwork::write_file(path, theirs);
-    REQUIRE_THROWS_WITH(legwork::save_sizes(s, legwork::proposals(s.job, s.plan, *s.book)),
+    REQUIRE_THROWS_WITH(legwork::save_sizes(s, legwork::proposals(s.building, s.plan, *s.book)),
                         Catch::Contains("changed by somebody else"));
     REQUIRE(contents(path) == theirs);
 }

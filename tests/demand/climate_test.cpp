@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // Heating and cooling by every method. Figures worked out from the rules, not published, unless said.
+#include "job/job.h"
 #include "load_job.h"
 
 #include <catch2/catch.hpp>
@@ -14,7 +15,7 @@ namespace {
 std::string const kHome = "[dwelling]\narea = \"100 m²\"\n";
 
 // The whole total and that part of it that is not floor, kitchen and laundry.
-std::int64_t total(Job const& job, LoadMethod method) {
+std::int64_t total(typed::Job const& job, LoadMethod method) {
     auto const p = service_load(job, method);
     INFO(counted(p));
     REQUIRE(p.load);

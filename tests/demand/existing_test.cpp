@@ -3,6 +3,7 @@
 
 // Adding to what stands: NEC 220.83 and 220.87, CE 8-106(8). No worked dwelling with all figures is published; these
 // are worked out from the rules.
+#include "job/job.h"
 #include "load_job.h"
 
 #include <catch2/catch.hpp>
@@ -21,7 +22,7 @@ std::string const kStands = circuit("RG", "range", "12 kW", 2, kOld) + circuit("
                             circuit("WH", "water heater", "4.5 kW", 2, kOld) +
                             circuit("HT", "baseboard", "6 kW", 2, kOld);
 std::string peak(int days) { return fmt::format("peak = {{ amps = \"62 A\", days = {} }}\n", days); }
-std::string why(Job const& job, LoadMethod method) {
+std::string why(typed::Job const& job, LoadMethod method) {
     auto const p = service_load(job, method);
     CHECK_FALSE(p.load);
     CHECK(p.results.empty());

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // What a calculation says it took for granted. Rules of this program.
+#include "job/job.h"
 #include "load_job.h"
 
 #include <catch2/catch.hpp>
@@ -12,7 +13,7 @@ using namespace made;
 using Catch::Contains;
 
 namespace {
-std::string notes(Job const& job) {
+std::string notes(typed::Job const& job) {
     std::string all;
     auto const p = service_load(job);
     for (auto const& n : p.load->notes) all += n + "\n";

@@ -4,6 +4,7 @@
 #include "load_job.h"
 
 #include "balance/balance.h"
+#include "building/resolve.h"
 #include "codebook/cables.h"
 #include "codebook/receptacles.h"
 #include "codebook/uses.h"
@@ -24,8 +25,8 @@ std::string bytes_of(std::string const& path) {
     return {std::istreambuf_iterator<char>(file), {}};
 }
 
-Job job_of(std::string const& bytes) {
-    auto const guess = [](Circuit const& c) { return guess_use(c.name, c.room, c.poles, c.outlets); };
+typed::Job job_of(std::string const& bytes) {
+    auto const guess = [](typed::Circuit const& c) { return guess_use(c.name, c.room, c.poles, c.outlets); };
     auto read = read_job(bytes, {editions(), use_names(), named_cable_kinds(), receptacle_names(), guess});
     std::string problems;
     for (Problem const& p : read.problems) problems += fmt::format("{}: {}\n", p.place.line, p.message);
@@ -34,7 +35,7 @@ Job job_of(std::string const& bytes) {
     return std::move(*read.job);
 }
 
-Job home(std::string const& code, std::string const& rest, std::string const& panel) {
+typed::Job home(std::string const& code, std::string const& rest, std::string const& panel) {
     return job_of(
         fmt::format("[job]\ncode = \"{}\"\n[[panel]]\nname = \"Main\"\nspaces = 42\n{}\n{}\n", code, panel, rest));
 }
@@ -59,16 +60,23 @@ LoadStep const& step(LoadSteps const& steps, std::string const& words) {
     return *at;
 }
 
-PanelLoad panel_load_of(Job const& job, std::string const& panel, std::optional<LoadMethod> method) {
-    Panel const* p = panel_of(job, panel);
-    REQUIRE(p);
-    return panel_load(job, as_filed(job), *code_book(job.code), *p, method);
+namespace {
+PanelLoad load_of(Building const& building, Panel const* panel, std::optional<LoadMethod> method) {
+    REQUIRE(panel);
+    auto load = panel_load(building, as_filed(building), *code_book(building.code), *panel, method);
+    load.panel = nullptr; // it goes with the building
+    return load;
+}
+} // namespace
+
+PanelLoad panel_load_of(typed::Job const& job, std::string const& panel, std::optional<LoadMethod> method) {
+    auto const building = resolve(job);
+    return load_of(building, panel_named(building, panel), method);
 }
 
-PanelLoad service_load(Job const& job, std::optional<LoadMethod> method) {
-    Panel const* panel = service_panel(job);
-    REQUIRE(panel);
-    return panel_load(job, as_filed(job), *code_book(job.code), *panel, method);
+PanelLoad service_load(typed::Job const& job, std::optional<LoadMethod> method) {
+    auto const building = resolve(job);
+    return load_of(building, service_panel(building), method);
 }
 
 std::string counted(LoadSteps const& steps) {

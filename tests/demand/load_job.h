@@ -14,10 +14,10 @@ namespace made {
 using namespace legwork;
 
 std::string bytes_of(std::string const& path); // from the top of the project
-Job job_of(std::string const& bytes);          // fails the test when it is not understood
+typed::Job job_of(std::string const& bytes);   // fails the test when it is not understood
 
 // A job of these lines below the panel, which is 42 spaces of this supply: "[dwelling]..." and circuits.
-Job home(std::string const& code, std::string const& rest, std::string const& panel = "supply = \"120/240\"");
+typed::Job home(std::string const& code, std::string const& rest, std::string const& panel = "supply = \"120/240\"");
 
 // A circuit's table: one pole unless said; `more` are lines of its own.
 std::string circuit(std::string const& mark, std::string const& use, std::string const& load, int poles = 1,
@@ -28,8 +28,9 @@ std::string notes(PanelLoad const& p);
 // The step of these words in its item; fails the test when there is none.
 LoadStep const& step(LoadSteps const& steps, std::string const& words);
 
-PanelLoad panel_load_of(Job const& job, std::string const& panel, std::optional<LoadMethod> method = std::nullopt);
-PanelLoad service_load(Job const& job, std::optional<LoadMethod> method = std::nullopt);
+PanelLoad panel_load_of(typed::Job const& job, std::string const& panel,
+                        std::optional<LoadMethod> method = std::nullopt);
+PanelLoad service_load(typed::Job const& job, std::optional<LoadMethod> method = std::nullopt);
 
 // "4500 General lighting and receptacles; ..." of the counted steps.
 std::string counted(PanelLoad const& p);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // Sub-panels, feeders and outbuildings. Worked out from the rules, not published.
+#include "building/resolve.h"
 #include "load_job.h"
 
 #include <catch2/catch.hpp>
@@ -102,7 +103,8 @@ TEST_CASE("a DC panel listed first does not take the dwelling away from the AC s
                "[[panel]]\nname = \"Shelf\"\nspaces = 4\nsupply = \"12 V DC\"\n"
                "[[panel]]\nname = \"Main\"\nspaces = 12\nsupply = \"120/240\"\n" +
                circuit("L1", "lighting", "60 VA", 1, on("Shelf")) + circuit("HT", "heating", "2 kW", 2, on("Main")));
-    CHECK(service_load(job).panel->name == "Main");
+    auto const building = resolve(job);
+    CHECK(service_panel(building)->name == "Main");
     CHECK(service_load(job).load->whole_dwelling);
     CHECK(service_load(job).load->total_va == 8000);
     auto const dc = panel_load_of(job, "Shelf");

@@ -4,6 +4,7 @@
 #include "random_house.h"
 
 #include "codebook/uses.h"
+#include "job/job.h"
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
@@ -30,8 +31,8 @@ std::string any_use(int poles) {
     return *rc::gen::elementOf(uses_of(poles));
 }
 
-Circuit some_circuit(int n, std::string const& panel) {
-    Circuit c;
+typed::Circuit some_circuit(int n, std::string const& panel) {
+    typed::Circuit c;
     c.mark = fmt::format("K{}", n);
     c.panel = panel;
     c.poles = *rc::gen::inRange(1, 3);
@@ -53,10 +54,10 @@ Circuit some_circuit(int n, std::string const& panel) {
     return c;
 }
 
-std::vector<std::string> any_group(Job const& job) {
+std::vector<std::string> any_group(typed::Job const& job) {
     std::vector<std::string> group;
     for (int n = *rc::gen::inRange(2, 5); n > 0; --n) {
-        Circuit const& c = *rc::gen::elementOf(job.circuits);
+        typed::Circuit const& c = *rc::gen::elementOf(job.circuits);
         group.push_back(c.use.empty() || chance(2) ? c.mark : c.use);
     }
     return group;
@@ -69,8 +70,8 @@ Area any_area(UnitSystem units, std::int64_t most) {
     return {(hundredths * 9'290'304 + 5'000) / 10'000};
 }
 
-Dwelling any_dwelling(Job const& job) {
-    Dwelling d;
+typed::Dwelling any_dwelling(typed::Job const& job) {
+    typed::Dwelling d;
     d.area_units = chance(2) ? UnitSystem::metric : UnitSystem::inch;
     if (!chance(8)) d.area = any_area(d.area_units, 60'000);
     if (chance(5)) d.area = Area{*rc::gen::inRange<std::int64_t>(1, 8) * 90'000'000}; // whole blocks
@@ -80,9 +81,9 @@ Dwelling any_dwelling(Job const& job) {
     if (chance(2)) d.thermostats = *rc::gen::inRange(0, 7);
     if (chance(3)) d.together.push_back(any_group(job));
     if (chance(2))
-        d.peak = PeakDraw{Amps{*rc::gen::inRange<std::int64_t>(1, 2000) * 100}, *rc::gen::element(20, 30, 365)};
+        d.peak = typed::PeakDraw{Amps{*rc::gen::inRange<std::int64_t>(1, 2000) * 100}, *rc::gen::element(20, 30, 365)};
     if (chance(3)) {
-        EnergyManagement e{Amps{*rc::gen::inRange<std::int64_t>(1, 80) * 1000}, {}};
+        typed::EnergyManagement e{Amps{*rc::gen::inRange<std::int64_t>(1, 80) * 1000}, {}};
         for (int n = *rc::gen::inRange(1, 4); n > 0; --n) {
             auto const mark = (*rc::gen::elementOf(job.circuits)).mark;
             if (std::ranges::find(e.circuits, mark) == e.circuits.end()) e.circuits.push_back(mark);
@@ -92,24 +93,24 @@ Dwelling any_dwelling(Job const& job) {
     return d;
 }
 
-Panel panel_named(std::string name) {
-    Panel p;
+typed::Panel panel_named(std::string name) {
+    typed::Panel p;
     p.name = std::move(name);
     p.spaces = 42;
     return p;
 }
 
 // A panel below another: with the feeder's circuit in the other.
-void add_sub_panel(Job& job, std::string const& name, std::string const& above) {
+void add_sub_panel(typed::Job& job, std::string const& name, std::string const& above) {
     auto sub = panel_named(name);
-    Circuit feeder;
+    typed::Circuit feeder;
     feeder.mark = "F" + name;
     feeder.panel = above;
     feeder.poles = 2;
     feeder.use = chance(2) ? "feeder" : "";
     feeder.breaker = 60_A;
     if (chance(2)) feeder.load = 3000_VA;
-    sub.feeder = FeederName{above, feeder.mark};
+    sub.feeder = typed::FeederName{above, feeder.mark};
     if (chance(5)) sub.building = "Workshop";
     job.circuits.push_back(feeder);
     job.panels.push_back(sub);
@@ -119,13 +120,13 @@ void add_sub_panel(Job& job, std::string const& name, std::string const& above) 
 
 bool chance(int of) { return *rc::gen::inRange(0, of) == 0; }
 
-Circuit any_circuit(int n, std::string const& panel) { return some_circuit(n, panel); }
+typed::Circuit any_circuit(int n, std::string const& panel) { return some_circuit(n, panel); }
 
-Job any_job() {
-    Job job;
+typed::Job any_job() {
+    typed::Job job;
     job.code = *rc::gen::element<std::string>("NEC 2017", "NEC 2020", "NEC 2023", "CE 2018", "CE 2021", "CE 2024");
     auto main = panel_named("Main");
-    main.supply = Supply{};
+    main.supply = typed::Supply{};
     main.supply->kind = *rc::gen::weightedElement<SupplyKind>({{6, SupplyKind::split_120_240},
                                                                {2, SupplyKind::wye_120_208},
                                                                {1, SupplyKind::bridged_120},
@@ -144,7 +145,7 @@ Job any_job() {
     return job;
 }
 
-std::string told(Job const& job) {
+std::string told(typed::Job const& job) {
     std::string all = job.code;
     if (auto const& d = job.dwelling) {
         all += fmt::format(" dwelling {} + {} mm2 thermostats {}", d->area.value_or(Area{}).count,
@@ -154,7 +155,7 @@ std::string told(Job const& job) {
             all += fmt::format(" managed {} {}", d->energy_management->limit.count,
                                fmt::join(d->energy_management->circuits, ","));
     }
-    for (Circuit const& c : job.circuits)
+    for (typed::Circuit const& c : job.circuits)
         all +=
             fmt::format("\n  {} {} {} poles={} load={} mca={} measured={} existing={} off={} interlocked={} motor={} "
                         "continuous={} building={}",

@@ -18,9 +18,9 @@ using namespace legwork;
 bool chance(int of); // one in so many
 // Its mark is K and this number, which is in its load too: no two of one figure, so that nothing hangs on which of two
 // equal motors is taken.
-Circuit any_circuit(int n, std::string const& panel);
-Job any_job();
-std::string told(Job const& job); // what a load hangs on, to be shown when a test fails
+typed::Circuit any_circuit(int n, std::string const& panel);
+typed::Job any_job();
+std::string told(typed::Job const& job); // what a load hangs on, to be shown when a test fails
 
 // The property holds for so many cases, the same ones every time.
 template <class Property>

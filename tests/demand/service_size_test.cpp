@@ -3,6 +3,7 @@
 
 // From VA to amperes, to a standard size and its wire. Standard sizes: NEC 240.6(A), CE Table 13. Wires: NEC Table
 // 310.16 (2017: 310.15(B)(16)) and Table 310.12; CE Tables 2, 4 and 39.
+#include "building/resolve.h"
 #include "demand/service_size.h"
 #include "load_job.h"
 
@@ -13,15 +14,15 @@ using namespace made;
 namespace {
 // A service of so many VA, said and not reckoned.
 struct Said {
-    Job job;
+    Building building;
     ServiceFacts facts{240_V};
     LoadCalculation load{};
 
     Said(std::string const& code, std::int64_t va, std::string const& area = "100 m²")
-        : job(home(code, "[dwelling]\narea = \"" + area + "\"\n")) {
+        : building(resolve(home(code, "[dwelling]\narea = \"" + area + "\"\n"))) {
         load.total_va = va;
     }
-    LoadQuestion question() const { return {job, *code_book(job.code), job.panels.front(), facts}; }
+    LoadQuestion question() const { return {building, *code_book(building.code), building.panels.front(), facts}; }
     ServiceSize size() const { return service_size(question(), load); }
 };
 

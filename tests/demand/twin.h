@@ -22,7 +22,7 @@ enum class Kind { light, kitchen, laundry, appliance, full, cooking, dryer, heat
 
 // A load as the twin sees it.
 struct Load {
-    Circuit const* circuit = nullptr;
+    typed::Circuit const* circuit = nullptr;
     Kind kind = Kind::appliance;
     std::string use;
     Va va = 0;
@@ -36,8 +36,8 @@ using Loads = std::vector<Load>;
 
 // All that a reckoning starts from.
 struct House {
-    Job const* job = nullptr;
-    Panel const* panel = nullptr;
+    typed::Job const* job = nullptr;
+    typed::Panel const* panel = nullptr;
     bool nec = true;
     int year = 2023;
     Va volts = 240;
@@ -48,7 +48,7 @@ struct House {
 };
 
 // A panel's own supply or that of the panel above it; one source only.
-House house(Job const& job, Panel const& panel);
+House house(typed::Job const& job, typed::Panel const& panel);
 
 struct Answer {
     Va total = 0;

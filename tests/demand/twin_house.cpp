@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
+#include "job/job.h"
 #include "twin.h"
 
 #include <algorithm>
@@ -70,61 +71,61 @@ bool in(std::vector<std::string> const& list, std::string const& word) {
 }
 
 // Sources feed the panel; a spare or a surge protector draws nothing unless the file says so.
-bool draws(Circuit const& c) {
+bool draws(typed::Circuit const& c) {
     if (in({"generator inlet", "solar", "battery", "main"}, c.use)) return false;
     return !(in({"spare", "surge protector"}, c.use) && !c.load);
 }
 
-void walk(Job const& job, std::string const& name, std::vector<Circuit const*>& found) {
-    for (Circuit const& c : job.circuits) {
+void walk(typed::Job const& job, std::string const& name, std::vector<typed::Circuit const*>& found) {
+    for (typed::Circuit const& c : job.circuits) {
         if (c.panel != name) continue;
-        Panel const* below = nullptr;
-        for (Panel const& p : job.panels)
+        typed::Panel const* below = nullptr;
+        for (typed::Panel const& p : job.panels)
             if (p.feeder && p.feeder->panel == c.panel && p.feeder->mark == c.mark) below = &p;
         bool const feeds = below && std::any_of(job.circuits.begin(), job.circuits.end(),
                                                 [&](auto& o) { return o.panel == below->name; });
         if (!feeds) found.push_back(&c);
     }
-    for (Panel const& p : job.panels)
+    for (typed::Panel const& p : job.panels)
         if (p.feeder && p.feeder->panel == name) walk(job, p.name, found);
 }
 
 // In the file's order, so that of two equal motors the same is named.
-std::vector<Circuit const*> under(Job const& job, Panel const& panel) {
-    std::vector<Circuit const*> found;
+std::vector<typed::Circuit const*> under(typed::Job const& job, typed::Panel const& panel) {
+    std::vector<typed::Circuit const*> found;
     walk(job, panel.name, found);
     std::sort(found.begin(), found.end());
     return found;
 }
 
-bool is_beyond(Circuit const& c) { return c.use == "feeder" && c.load; }
+bool is_beyond(typed::Circuit const& c) { return c.use == "feeder" && c.load; }
 
-int count_drawing(Job const& job, Panel const& panel) {
+int count_drawing(typed::Job const& job, typed::Panel const& panel) {
     int n = 0;
     for (auto const* c : under(job, panel)) n += draws(*c) && !is_beyond(*c);
     return n;
 }
 
-std::string building_of(Job const& job, Circuit const& c) {
+std::string building_of(typed::Job const& job, typed::Circuit const& c) {
     return c.building.empty() ? panel_of(job, c.panel)->building : c.building;
 }
 
 // People live where they cook and wash; else where no building is named; where all is named, in the first.
-bool in_the_home(Job const& job, Circuit const& c) {
+bool in_the_home(typed::Job const& job, typed::Circuit const& c) {
     static std::vector<std::string> const living{"kitchen counter", "refrigerator", "dishwasher", "disposer",
                                                  "microwave",       "range",        "cooktop",    "oven",
                                                  "laundry",         "dryer",        "bathroom",   "bath fan"};
     std::vector<std::string> names;
-    for (Circuit const& one : job.circuits)
+    for (typed::Circuit const& one : job.circuits)
         if (draws(one) && one.use != "feeder" && in(living, one.use))
             return building_of(job, c) == building_of(job, one);
-    for (Circuit const& one : job.circuits)
+    for (typed::Circuit const& one : job.circuits)
         if (draws(one) && one.use != "feeder") names.push_back(building_of(job, one));
     auto const home = names.empty() || in(names, "") ? std::string() : names.front();
     return building_of(job, c) == home;
 }
 
-Load load_of(House const& h, Circuit const& c) {
+Load load_of(House const& h, typed::Circuit const& c) {
     Load l;
     l.circuit = &c;
     l.use = c.use;
@@ -151,13 +152,13 @@ Load load_of(House const& h, Circuit const& c) {
 
 } // namespace
 
-House house(Job const& job, Panel const& panel) {
+House house(typed::Job const& job, typed::Panel const& panel) {
     House h;
     h.job = &job;
     h.panel = &panel;
     h.nec = job.code.starts_with("NEC");
     h.year = std::stoi(job.code.substr(job.code.size() - 4));
-    Panel const* top = &panel;
+    typed::Panel const* top = &panel;
     while (top->feeder) top = panel_of(job, top->feeder->panel);
     auto const kind = top->supply->kind;
     h.wye = kind == SupplyKind::wye_120_208;
@@ -210,7 +211,7 @@ bool named(std::vector<std::string> const& group, Load const& l) {
     return in(group, l.circuit->mark) || in(group, l.use);
 }
 
-bool said_together(Job const& job, Load const& a, Load const& b) {
+bool said_together(typed::Job const& job, Load const& a, Load const& b) {
     for (auto const& group : job.dwelling ? job.dwelling->together : std::vector<std::vector<std::string>>{})
         if (named(group, a) && named(group, b)) return true;
     return false;

@@ -3,6 +3,7 @@
 
 // NEC Article 220 by hand. Figures: 3 VA a square foot or 33 a square metre, 1500 VA a circuit, Tables 220.42 (2023:
 // 220.45), 220.53 to 220.55, 220.60, 220.61, 220.82, 220.83, 220.87.
+#include "job/job.h"
 #include "twin.h"
 
 #include <algorithm>
@@ -192,7 +193,7 @@ Extra extra(House const& h, Loads const& among, Loads const& left_out) {
     if (h.nec) add(motors, left_out);
     auto const [more, returns] = motor(motors, {});
     auto const most = largest(motors);
-    Circuit const* its = nullptr;
+    typed::Circuit const* its = nullptr;
     for (Load const& l : motors)
         if (!its && l.motor && !l.has_quarter && l.va == most && most > 0) its = l.circuit;
     auto const lasting = those(among, [&](Load const& l) { return l.lasts && l.circuit != its; });

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // Random buildings reckoned twice, by the program and by its twin; and what one more load may do to a total.
+#include "building/resolve.h"
 #include "calculator.h"
 #include "load_job.h"
 #include "random_house.h"
@@ -16,22 +17,23 @@
 using namespace made;
 
 namespace {
-PanelLoad loaded(Job const& job, Panel const& panel, LoadMethod method) {
-    return panel_load(job, Plan{}, *code_book(job.code), panel, method);
+PanelLoad loaded(typed::Job const& job, typed::Panel const& panel, LoadMethod method) {
+    auto const building = resolve(job);
+    return panel_load(building, Plan{}, *code_book(job.code), *panel_named(building, panel.name), method);
 }
 
 // Whether a method is for this building, told once more.
 bool holds(twin::House const& h, LoadMethod method) {
     if (method == LoadMethod::standard) return true;
     auto const& circuits = h.job->circuits;
-    auto const is_here = [&](Circuit const& c) {
-        for (Panel const* p = panel_of(*h.job, c.panel); p;
+    auto const is_here = [&](typed::Circuit const& c) {
+        for (typed::Panel const* p = panel_of(*h.job, c.panel); p;
              p = p->feeder ? panel_of(*h.job, p->feeder->panel) : nullptr)
             if (p == h.panel) return true;
         return false;
     };
-    auto const feeds_some = [&](Circuit const& c) {
-        Panel const* below = fed_panel(*h.job, c);
+    auto const feeds_some = [&](typed::Circuit const& c) {
+        typed::Panel const* below = fed_panel(*h.job, c);
         return below && std::ranges::any_of(circuits, [&](auto& o) { return o.panel == below->name; });
     };
     bool const stands =
@@ -76,7 +78,7 @@ std::string written(LoadSteps const& steps) {
     return all;
 }
 
-void check_against_twin(Job const& job, Panel const& panel, LoadMethod method) {
+void check_against_twin(typed::Job const& job, typed::Panel const& panel, LoadMethod method) {
     auto const p = loaded(job, panel, method);
     auto const h = twin::house(job, panel);
     RC_LOG() << told(job) << "\npanel " << panel.name << ", " << name(method) << "\n";
@@ -108,7 +110,7 @@ void check_against_twin(Job const& job, Panel const& panel, LoadMethod method) {
 TEST_CASE("any building comes out as its twin, by every method, and by a pocket calculator", "[demand][twin]") {
     REQUIRE(always(4000, 220, [] {
         auto const job = any_job();
-        for (Panel const& panel : job.panels)
+        for (typed::Panel const& panel : job.panels)
             for (auto const method : kMethods) check_against_twin(job, panel, method);
     }));
 }
@@ -130,7 +132,7 @@ bool is_stepped(twin::House const& before, twin::House const& after) {
     return (fastened(before) < 4 && fastened(after) >= 4) || of_tables(before) != of_tables(after);
 }
 
-void check_never_less(Job const& before, Job const& after) {
+void check_never_less(typed::Job const& before, typed::Job const& after) {
     for (auto const method : kMethods) {
         auto const& panel = before.panels.front();
         auto const one = loaded(before, panel, method), more = loaded(after, after.panels.front(), method);

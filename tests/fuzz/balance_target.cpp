@@ -10,6 +10,7 @@
 #include "balance/balance.h"
 #include "cli/json.h"
 #include "cli/plan_text.h"
+#include "job/job.h"
 
 #include <algorithm>
 
@@ -26,21 +27,21 @@ BalanceOptions options_of(std::string_view bytes) {
 }
 
 void show(Session const& s, Plan const& plan) {
-    fuzz::promise_json(fuzz::shown_by([&](Streams& to) { write_plan_json(s.job, plan, {}, to); }));
-    for (PanelPlan const& p : plan.panels) fuzz::shown_by([&](Streams& to) { print_panel_plan(s.job, p, to); });
+    fuzz::promise_json(fuzz::shown_by([&](Streams& to) { write_plan_json(s.building, plan, {}, to); }));
+    for (PanelPlan const& p : plan.panels) fuzz::shown_by([&](Streams& to) { print_panel_plan(s.building, p, to); });
 }
 
-Job with_spaces(Job job, Plan const& plan) {
-    for (Circuit& c : job.circuits)
+typed::Job with_spaces(typed::Job job, Plan const& plan) {
+    for (typed::Circuit& c : job.circuits)
         if (auto const* p = placement_of(plan, c.mark); p && !p->slots.empty()) c.space = p->slots.front();
     return job;
 }
 
 // A person who writes and asks again must not be told to move on.
 void promise_settled(Session const& written, BalanceOptions const& options) {
-    auto const again = balance(written.job, options);
-    require_sound(written.job, again, false);
-    fuzz::promise(spaces_to_save(written.job, again).empty(), "a second write changes nothing", written.bytes);
+    auto const again = balance(written.building, options);
+    require_sound(written.building, again, false);
+    fuzz::promise(spaces_to_save(written.building, again).empty(), "a second write changes nothing", written.bytes);
 }
 
 } // namespace
@@ -49,12 +50,12 @@ extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size
     auto const s = fuzz::opened(fuzz::text_of(data, size));
     if (!s) return 0;
     auto const options = options_of(s->bytes);
-    auto const plan = balance(s->job, options);
-    require_sound(s->job, plan, false);
+    auto const plan = balance(s->building, options);
+    require_sound(s->building, plan, false);
     show(*s, plan);
     if (std::ranges::any_of(plan.panels, [](PanelPlan const& p) { return !p.why.empty(); })) return 0;
-    auto const written = fuzz::rewritten(*s, spaces_to_save(s->job, plan), with_spaces(s->job, plan));
-    fuzz::promise(spaces_to_save(written.job, plan).empty(), "what was written is in the file");
+    auto const written = fuzz::rewritten(*s, spaces_to_save(s->building, plan), with_spaces(*s->building.said, plan));
+    fuzz::promise(spaces_to_save(written.building, plan).empty(), "what was written is in the file");
     promise_settled(written, options);
     return 0;
 }

@@ -9,6 +9,7 @@
 #include "cli/listing.h"
 #include "cli/load_text.h"
 #include "cli/measure_list.h"
+#include "job/job.h"
 
 using namespace legwork;
 
@@ -32,18 +33,18 @@ void show_findings(Session const& s) {
 }
 
 void show_load(Session const& s, Panel const& panel, std::optional<LoadMethod> method) {
-    auto const load = panel_load(s.job, s.plan, *s.book, panel, method);
+    auto const load = panel_load(s.building, s.plan, *s.book, panel, method);
     if (!load.load) return fuzz::promise(!load.why.empty() && !load.fix.empty(), "no load says why and the way out");
     fuzz::shown_by([&](Streams& to) { tell_load(s, load, to); });
-    fuzz::promise_json(fuzz::shown_by([&](Streams& to) { write_load_json(s.job, load, to); }));
+    fuzz::promise_json(fuzz::shown_by([&](Streams& to) { write_load_json(s.building, load, to); }));
 }
 
 void show_one_more(Session const& s, Panel const& panel) {
-    auto const told = told_circuit("vehicle charger, 40 A, 2 poles, continuous", s.job, *s.book, panel);
+    auto const told = told_circuit("vehicle charger, 40 A, 2 poles, continuous", s.building, *s.book, panel);
     if (!told.circuit) return fuzz::promise(!told.why.empty(), "no circuit to add says why");
-    auto const more = with_more(s.job, s.plan, *s.book, *told.circuit);
+    auto const more = with_more(s.building, s.plan, *s.book, *told.circuit);
     fuzz::shown_by([&](Streams& to) { tell_more(s, told, more, to); });
-    fuzz::promise_json(fuzz::shown_by([&](Streams& to) { write_more_json(s.job, told, more, to); }));
+    fuzz::promise_json(fuzz::shown_by([&](Streams& to) { write_more_json(s.building, told, more, to); }));
 }
 
 } // namespace
@@ -53,10 +54,10 @@ extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size
     if (!s) return 0;
     promise_findings(*s);
     show_findings(*s);
-    for (Panel const& panel : s->job.panels) {
+    for (Panel const& panel : s->building.panels) {
         show_load(*s, panel, std::nullopt);
         for (auto const& method : load_method_names()) show_load(*s, panel, load_method(method));
     }
-    if (auto const* service = service_panel(s->job)) show_one_more(*s, *service);
+    if (auto const* service = service_panel(s->building)) show_one_more(*s, *service);
     return 0;
 }

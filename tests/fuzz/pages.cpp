@@ -32,7 +32,7 @@ void promise_svg(std::string const& bytes) {
 } // namespace
 
 void draw_sheet(Session const& s, SheetKind const& kind, Form const& form) {
-    SheetInput const input{s.job, s.plan, s.findings, *s.book, *s.fonts, s.file};
+    SheetInput const input{s.building, s.plan, s.findings, *s.book, *s.fonts, s.file};
     for (Sheet const& sheet : kind.compose(input, form)) {
         if (sheet.pages.empty()) continue;
         promise_pdf(draw_pdf(sheet.pages, {sheet.title, ""}, *s.fonts));

@@ -3,7 +3,7 @@
 
 #include "fuzz/promises.h"
 
-#include "job/utf8.h"
+#include "units/utf8.h"
 
 #include <nlohmann/json.hpp>
 

@@ -5,7 +5,7 @@
 // fuzzer keeps the input.
 #pragma once
 
-#include "job/problem.h"
+#include "toml/problem.h"
 
 #include <string>
 #include <string_view>

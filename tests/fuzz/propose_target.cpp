@@ -16,7 +16,7 @@ using namespace legwork;
 namespace {
 
 void show(Session const& s, std::vector<Proposal> const& proposed) {
-    fuzz::promise_json(fuzz::shown_by([&](Streams& to) { write_proposals_json(s.job, proposed, {}, to); }));
+    fuzz::promise_json(fuzz::shown_by([&](Streams& to) { write_proposals_json(s.building, proposed, {}, to); }));
     fuzz::shown_by([&](Streams& to) { list_proposals(s, proposed, {}, to); });
 }
 
@@ -32,10 +32,10 @@ std::vector<Edit> edits(Session const& s, std::vector<Proposal> const& proposed)
 extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size) {
     auto const s = fuzz::opened(fuzz::text_of(data, size));
     if (!s) return 0;
-    auto const proposed = proposals(s->job, s->plan, *s->book);
+    auto const proposed = proposals(s->building, s->plan, *s->book);
     show(*s, proposed);
-    auto const written = fuzz::rewritten(*s, edits(*s, proposed), with_proposals(s->job, proposed));
-    auto const again = proposals(written.job, written.plan, *written.book);
+    auto const written = fuzz::rewritten(*s, edits(*s, proposed), *with_proposals(s->building, proposed).said);
+    auto const again = proposals(written.building, written.plan, *written.book);
     fuzz::promise(edits(written, again).empty(), "a second write changes nothing", written.bytes);
     return 0;
 }

@@ -6,6 +6,7 @@
 #include "fuzz/opened.h"
 #include "fuzz/promises.h"
 #include "job/circuit_table.h"
+#include "job/job.h"
 
 #include <algorithm>
 #include <set>
@@ -86,9 +87,9 @@ void promise_rest_is_same(std::string_view before, std::string_view after, std::
 }
 
 // Questions that were answered, of both of a pair.
-Job answered(Job job, std::vector<Edit> const& edits) {
+typed::Job answered(typed::Job job, std::vector<Edit> const& edits) {
     for (Edit const& e : edits)
-        for (Circuit& c : job.circuits) {
+        for (typed::Circuit& c : job.circuits) {
             auto const* other = partner(job, c);
             if (c.mark == e.mark || (other && other->mark == e.mark)) std::erase(c.asked, e.segment ? "cable" : e.key);
         }
@@ -97,13 +98,13 @@ Job answered(Job job, std::vector<Edit> const& edits) {
 
 } // namespace
 
-Session rewritten(Session const& before, std::vector<Edit> const& edits, Job const& wanted) {
+Session rewritten(Session const& before, std::vector<Edit> const& edits, typed::Job const& wanted) {
     auto const edited = edit_job(before.bytes, edits);
     promise(edited.why.empty(), "what was found can be written", edited.why);
     promise_rest_is_same(before.bytes, edited.bytes, edits);
     auto now = opened(edited.bytes);
     promise(now.has_value(), "the file as written is understood", edited.bytes);
-    promise(answered(now->job, edits) == answered(wanted, edits), "the file as written means what was found",
+    promise(answered(*now->building.said, edits) == answered(wanted, edits), "the file as written means what was found",
             edited.bytes);
     return std::move(*now);
 }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "job/made_text.h"
+#include "job/job.h"
 
 #include <catch2/catch.hpp>
 #include <fmt/format.h>
@@ -37,7 +38,7 @@ std::vector<std::string> complaints(std::string_view bytes) {
     return told;
 }
 
-Job good(std::string_view bytes) {
+typed::Job good(std::string_view bytes) {
     INFO(fmt::format("{}", fmt::join(complaints(bytes), "\n")));
     auto const read = read_job(bytes, words());
     REQUIRE(read.job);

@@ -4,6 +4,7 @@
 // Job files made in a few lines, and what the reader says of them in short.
 #pragma once
 
+#include "job/job.h"
 #include "job/read.h"
 
 #include <string>
@@ -23,7 +24,7 @@ std::string job_with(std::string_view rest);
 // "7:1 circuit K1: there is no key "lenght" | did you mean "length"?", one a problem.
 std::vector<std::string> complaints(std::string_view bytes);
 // The job, which must have been read.
-Job good(std::string_view bytes);
+typed::Job good(std::string_view bytes);
 
 std::string file(std::string const& path); // of the source folder
 

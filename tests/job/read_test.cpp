@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
+#include "job/job.h"
 #include "job/made_text.h"
 #include "job/spaces.h"
 
@@ -165,7 +166,7 @@ TEST_CASE("every key of the job file lands in its field", "[job][read]") {
     CHECK_FALSE(job.loop);
     CHECK(job.asked == std::vector<std::string>{"loop"});
     REQUIRE(job.dwelling);
-    Dwelling const& home = *job.dwelling;
+    typed::Dwelling const& home = *job.dwelling;
     CHECK(home.area == Area{64'103'098}); // 690 x 0.09290304 m2
     CHECK(home.area_units == UnitSystem::inch);
     CHECK(home.basement == Area{27'870'912});
@@ -189,7 +190,7 @@ TEST_CASE("every key of the job file lands in its field", "[job][read]") {
     CHECK(job.supplies[1].asked == std::vector<std::string>{"amps"});
 
     REQUIRE(job.panels.size() == 2);
-    Panel const& p = job.panels[0];
+    typed::Panel const& p = job.panels[0];
     CHECK(p.spaces == 9);
     CHECK(p.supplies == std::vector<std::string>{"Grid", "Inlet"});
     CHECK_FALSE(p.supply);
@@ -204,7 +205,7 @@ TEST_CASE("every key of the job file lands in its field", "[job][read]") {
     CHECK(p.first == Corner::bottom_right);
     CHECK(p.hang == Hang::turned_left);
     CHECK(p.main_at == PanelEnd::bottom);
-    CHECK(p.bus_legs == Panel::Bus::listed);
+    CHECK(p.bus_legs == BusLegs::listed);
     CHECK(p.row_legs == std::vector{Leg::a, Leg::b, Leg::b, Leg::a, Leg::a});
     CHECK(p.circuits_max == 12);
     CHECK(p.neutral_terminals == 20);
@@ -221,7 +222,7 @@ TEST_CASE("every key of a circuit lands in its field", "[job][read]") {
     REQUIRE(job.circuits.size() == 3);
     CHECK(job.circuits[0].tie == Tie::handle_tie);
     CHECK(job.circuits[0].space == Spot{1, 'b'});
-    Circuit const& c = job.circuits[1];
+    typed::Circuit const& c = job.circuits[1];
     CHECK(c.name == "Water heater");
     CHECK(c.name_fr == "Chauffe-eau");
     CHECK(c.name_es == "Calentador");
@@ -260,7 +261,7 @@ TEST_CASE("every key of a circuit lands in its field", "[job][read]") {
     CHECK(c.reach_spaces == std::vector{1, 3});
     CHECK(c.runs_with == std::vector<std::string>{"SP"});
 
-    Circuit const& asked = job.circuits[2];
+    typed::Circuit const& asked = job.circuits[2];
     CHECK(asked.asked == std::vector<std::string>{"breaker", "load", "cable", "length", "outlet_count"});
     CHECK((!asked.breaker && !asked.load && asked.run.empty() && !asked.outlet_count));
     CHECK(asked.reach_side == "left");
@@ -283,7 +284,7 @@ TEST_CASE("what is not said has its usual value", "[job][read]") {
     CHECK(job.languages == std::vector<std::string>{"en"});
     CHECK(job.units == UnitSystem::metric);
     CHECK_FALSE(job.date);
-    Circuit const& c = job.circuits[0];
+    typed::Circuit const& c = job.circuits[0];
     CHECK(c.panel == "Main"); // the only one
     CHECK((c.poles == 1 && c.tie == Tie::none && !c.tie_said && c.terminals == 60 && c.metal == Metal::copper));
     CHECK((!c.breaker && !c.load && !c.space && c.run.empty() && c.use.empty() && !c.continuous));
@@ -306,7 +307,7 @@ colors = ["black", "red", "white"]
 wiring = "conduit"
 metal = "aluminium"
 )"));
-    Circuit const &a = job.circuits[0], &b = job.circuits[1];
+    typed::Circuit const &a = job.circuits[0], &b = job.circuits[1];
     REQUIRE(a.run.size() == 2);
     REQUIRE(b.run.size() == 1); // the first segment is the shared one
     CHECK((b.run[0].kind == "12/3" && b.run[0].length == from_mm(18'000) && b.run[0].to == "B4"));
@@ -326,7 +327,7 @@ TEST_CASE("a direct-current panel has fuses", "[job][read]") {
 
 TEST_CASE("a use is guessed for circuits that say none", "[job][read]") {
     auto words = made::words();
-    words.guess_use = [](Circuit const& c) { return c.poles == 2 ? std::string("range") : std::string(); };
+    words.guess_use = [](typed::Circuit const& c) { return c.poles == 2 ? std::string("range") : std::string(); };
     auto const read = read_job(made::job_with("[[circuit]]\nmark = \"A\"\npoles = 2\n[[circuit]]\nmark = \"B\"\n"
                                               "[[circuit]]\nmark = \"C\"\npoles = 2\nuse = \"dryer\"\n"),
                                words);
@@ -388,7 +389,7 @@ TEST_CASE("the shipped jobs read without a mistake", "[job][read]") {
 }
 
 TEST_CASE("a breaker fills the spaces that its column gives it", "[job][read]") {
-    Panel p;
+    typed::Panel p;
     p.spaces = 8;
     CHECK(filled_spots(p, {1, 0}, 2) == std::vector<Spot>{{1, 0}, {3, 0}});
     CHECK(filled_spots(p, {1, 'a'}, 2) == std::vector<Spot>{{1, 'a'}, {3, 'b'}});

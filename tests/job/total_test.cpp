@@ -3,7 +3,7 @@
 
 // Any bytes give a job or problems: never an exception, a crash or a hang (the sanitizer build runs this too).
 #include "job/made_text.h"
-#include "job/utf8.h"
+#include "units/utf8.h"
 
 #include <catch2/catch.hpp>
 #include <random>

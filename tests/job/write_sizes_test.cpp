@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
+#include "job/job.h"
 #include "job/made_text.h"
 #include "job/write_sizes.h"
 
@@ -84,7 +85,7 @@ TEST_CASE("whatever shape a pair is in, the job reads back with the sizes writte
         RC_ASSERT(edited.why.empty());
         auto after = made::good(edited.bytes);
         for (std::size_t i = 0; i < 2; ++i) {
-            Circuit const &was = before.circuits[i], &is = after.circuits[i];
+            typed::Circuit const &was = before.circuits[i], &is = after.circuits[i];
             RC_ASSERT(is.breaker == 20_A);
             RC_ASSERT(is.run.front().kind == "12/3");
             RC_ASSERT(is.asked.empty());

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // What feeds a sub-panel: the sources above, of which its own supply may only take away.
+#include "job/job.h"
 #include "panel/feeds.h"
 
 #include <catch2/catch.hpp>
@@ -10,13 +11,13 @@ using namespace legwork;
 
 namespace {
 // A panel on a source of one leg B and one of two hots, and a sub-panel that says `own`.
-Job with_sub_panel(std::optional<Supply> own) {
-    Job job;
+typed::Job with_sub_panel(std::optional<typed::Supply> own) {
+    typed::Job job;
     job.supplies = {{"Inlet", SupplyKind::one_leg_120, {}, Leg::b, {}},
                     {"Grid", SupplyKind::split_120_240, {}, {}, {}}};
     job.panels.resize(2);
     job.panels[0].name = "Main", job.panels[0].spaces = 8, job.panels[0].supplies = {"Inlet", "Grid"};
-    job.panels[1].name = "Shed", job.panels[1].spaces = 4, job.panels[1].feeder = FeederName{"Main", "SP"};
+    job.panels[1].name = "Shed", job.panels[1].spaces = 4, job.panels[1].feeder = typed::FeederName{"Main", "SP"};
     job.panels[1].supply = std::move(own);
     return job;
 }
@@ -31,7 +32,7 @@ TEST_CASE("a sub-panel has the sources above as they are", "[panel]") {
 }
 
 TEST_CASE("a sub-panel in phase does not move the live leg of a source above", "[panel]") {
-    auto const job = with_sub_panel(Supply{"", SupplyKind::bridged_120, {}, Leg::a, {}});
+    auto const job = with_sub_panel(typed::Supply{"", SupplyKind::bridged_120, {}, Leg::a, {}});
     auto const found = feeds(job, job.panels[1]);
     REQUIRE(found.size() == 2);
     CHECK((!reaches(found[0], Leg::a) && reaches(found[0], Leg::b)));
@@ -40,7 +41,7 @@ TEST_CASE("a sub-panel in phase does not move the live leg of a source above", "
 
 TEST_CASE("a sub-panel on one hot has that one, whatever the source", "[panel]") {
     auto const leg = GENERATE(Leg::a, Leg::b);
-    auto const job = with_sub_panel(Supply{"", SupplyKind::one_leg_120, {}, leg, {}});
+    auto const job = with_sub_panel(typed::Supply{"", SupplyKind::one_leg_120, {}, leg, {}});
     for (Feed const& f : feeds(job, job.panels[1])) {
         CHECK((f.kind == SupplyKind::one_leg_120 && f.leg == leg));
         CHECK((reaches(f, leg) && !reaches(f, other(leg))));

@@ -3,6 +3,7 @@
 
 #include "panel/layout.h"
 
+#include "job/job.h"
 #include "panel/feeds.h"
 
 #include <catch2/catch.hpp>
@@ -11,7 +12,7 @@ using namespace legwork;
 
 TEST_CASE("layout: a row is on one leg and legs alternate down a column", "[panel]") {
     // Source: common practice, no source (panels of 42 spaces have 21 rows, 22 spaces on leg A).
-    Panel p;
+    typed::Panel p;
     p.spaces = 42;
     Layout const across(p);
     REQUIRE(across.leg(1) == Leg::a);
@@ -27,7 +28,7 @@ TEST_CASE("layout: a row is on one leg and legs alternate down a column", "[pane
 }
 
 TEST_CASE("layout: numbered down the columns", "[panel]") {
-    Panel p;
+    typed::Panel p;
     p.spaces = 24;
     p.numbering = Numbering::down;
     Layout const down(p);
@@ -38,7 +39,8 @@ TEST_CASE("layout: numbered down the columns", "[panel]") {
 }
 
 TEST_CASE("neutral current is one formula for every phase angle", "[panel]") {
-    // Source: published worked examples (16 A and 10 A: 6 A on opposite legs, 26 A on one) and N2 (5 and 8 A on two phases of a wye: 7 A).
+    // Source: published worked examples (16 A and 10 A: 6 A on opposite legs, 26 A on one) and N2 (5 and 8 A on two
+    // phases of a wye: 7 A).
     REQUIRE(neutral_amps(16, 10, 180) == Approx(6));
     REQUIRE(neutral_amps(16, 10, 0) == Approx(26));
     REQUIRE(neutral_amps(5, 8, 120) == Approx(7));

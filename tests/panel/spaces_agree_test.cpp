@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // The reader lies below panel/ and finds the second pole of a breaker by itself: it must be where the layout has it.
+#include "job/job.h"
 #include "job/spaces.h"
 #include "panel/layout.h"
 
@@ -12,7 +13,7 @@ using namespace legwork;
 TEST_CASE("reader and layout agree on what a breaker fills", "[panel]") {
     for (auto const numbering : {Numbering::across, Numbering::down})
         for (int spaces = 1; spaces <= 84; ++spaces) {
-            Panel p;
+            typed::Panel p;
             p.spaces = spaces;
             p.numbering = numbering;
             Layout const layout(p);

@@ -4,6 +4,7 @@
 // Published examples of voltage drop as circuits that ask for a wire: the figures of each step. Resistances here are of
 // solid wire up to 10 AWG, as cables are made, and of stranded from 8 AWG (NEC Chapter 9 Table 8); where an example
 // takes others, it is said. Those of direct current, and with a K of another temperature, are in the tests of drop.h.
+#include "job/job.h"
 #include "proposed_jobs.h"
 
 #include <catch2/catch.hpp>
@@ -16,7 +17,7 @@ namespace {
 Length from_feet(int feet) { return {feet * std::int64_t{304'800}}; }
 
 // A load that is not continuous, so many feet away.
-Job far_away(VoltAmperes load, int poles, int feet) {
+typed::Job far_away(VoltAmperes load, int poles, int feet) {
     auto c = bare("appliance", load, poles);
     c.continuous = false;
     c.run.front().length = from_feet(feet);
@@ -107,13 +108,13 @@ TEST_CASE("a feeder loses on its heavier leg, and a branch behind it adds to tha
     near.breaker = other.breaker = 15_A;
     near.run = other.run = {{"14/2", from_feet(20), ""}};
     far.run.front().length = from_feet(80);
-    for (Circuit* c : {&far, &near, &other}) c->continuous = false;
+    for (typed::Circuit* c : {&far, &near, &other}) c->continuous = false;
     auto job = job_of({feeder, far, near, other});
     job.units = UnitSystem::inch;
-    Panel shop = job.panels.front();
+    typed::Panel shop = job.panels.front();
     shop.name = "Shop";
     shop.supply.reset();
-    shop.feeder = FeederName{"Main", "SP"};
+    shop.feeder = typed::FeederName{"Main", "SP"};
     job.panels.push_back(shop);
     auto const steps = steps_of(proposed(job, "NEC 2023"));
     CHECK_THAT(steps, Contains("2 x 10 A x 0.1544 ohm = 3.09 V, 2.6 % of 120 V"));

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // Sizes that tables of the trade and published answers give, and the reckoning beside them.
+#include "job/job.h"
 #include "proposed_jobs.h"
 
 #include <catch2/catch.hpp>
@@ -57,7 +58,7 @@ TEST_CASE("what each code eases or asks is in the size", "[propose]") {
 TEST_CASE("with no load known, the code's or the usual circuit, and it is said so", "[propose]") {
     auto const use = GENERATE("kitchen counter", "laundry", "bathroom", "garage");
     auto home = job_of({bare(use, {})});
-    home.dwelling = Dwelling{};
+    home.dwelling = typed::Dwelling{};
     CAPTURE(use);
     // Source: NEC 210.11(C)(1) to (4).
     REQUIRE(sized(home, "NEC 2020") == "20 A 12/2");
@@ -85,10 +86,10 @@ TEST_CASE("a feeder is sized by what its panel draws", "[propose][feeder]") {
     heater.panel = tools.panel = "Shop";
     heater.space = Spot{1, 0}, tools.space = Spot{2, 0};
     auto job = job_of({feeder, heater, tools});
-    Panel shop = job.panels.front();
+    typed::Panel shop = job.panels.front();
     shop.name = "Shop";
     shop.supply.reset();
-    shop.feeder = FeederName{"Main", "SP"};
+    shop.feeder = typed::FeederName{"Main", "SP"};
     job.panels.push_back(shop);
     // 20 A of heat x 125 % and 10 A of tools on one leg: 35 A.
     auto const p = all_proposed(job, "NEC 2023").front();

@@ -2,9 +2,11 @@
 // SPDX-License-Identifier: MIT
 
 #include "exhaustive.h"
+#include "building/resolve.h"
 
 #include "codebook/receptacles.h"
 #include "codebook/uses.h"
+#include "job/job.h"
 #include "proposed_jobs.h"
 
 #include <algorithm>
@@ -19,21 +21,21 @@ constexpr char const* kRules[] = {"wire-breaker-fits", "wire-load-fits",    "wir
 constexpr int kBreakers[] = {15,  20,  25,  30,  35,  40,  45,  50,  60,  70,  80, 90,
                              100, 110, 125, 150, 175, 200, 225, 250, 300, 350, 400}; // NEC 240.6(A), from 15 A
 
-bool motor(Circuit const& c) {
+bool motor(typed::Circuit const& c) {
     Use const* use = use_named(c.use);
     return c.motor.value_or(use && use->motor);
 }
 
 // A motor's breaker above its wire (NEC 430.52, CE 28-200) is from memory: not built by.
-Job without_motor_easement(Job job, std::vector<std::string> const& marks) {
-    for (Circuit& c : job.circuits)
+typed::Job without_motor_easement(typed::Job job, std::vector<std::string> const& marks) {
+    for (typed::Circuit& c : job.circuits)
         if (std::ranges::find(marks, c.mark) != marks.end()) c.motor = false;
     return job;
 }
 
 // NEC Table 210.21(B)(3), 15, 30 and 50 A rows from memory; CE 5-20R on 20 A from memory.
 // `as_sold`: a dryer and a range that name no receptacle have a 14-30R and a 14-50R (common practice, no source).
-bool receptacles_have(Circuit const& c, int breaker, bool nec, bool as_sold) {
+bool receptacles_have(typed::Circuit const& c, int breaker, bool nec, bool as_sold) {
     static std::map<int, std::vector<int>> const of_nec{
         {15, {15}}, {20, {15, 20}}, {30, {30}}, {40, {40, 50}}, {50, {50}}};
     static std::map<int, std::vector<int>> const of_ce{{15, {15}}, {20, {20}}, {30, {30}}, {40, {50}}, {50, {50}}};
@@ -51,7 +53,7 @@ bool receptacles_have(Circuit const& c, int breaker, bool nec, bool as_sold) {
 }
 
 // What a dwelling's circuits are asked whatever their load: NEC 210.11(C), CE 26-722(d).
-int household(Job const& job, Circuit const& c, bool nec) {
+int household(typed::Job const& job, typed::Circuit const& c, bool nec) {
     if (!job.dwelling || c.poles != 1) return 0;
     bool const counter = c.use == "kitchen counter";
     if (nec) return counter || c.use == "laundry" || c.use == "bathroom" || c.use == "garage" ? 20 : 0;
@@ -59,7 +61,7 @@ int household(Job const& job, Circuit const& c, bool nec) {
 }
 
 // A motor's current at its load or reading, in the worst source of these jobs' one panel.
-double amperes(Job const& job, Circuit const& c) {
+double amperes(typed::Job const& job, typed::Circuit const& c) {
     auto const kind = job.panels.front().supply->kind;
     double const volts = c.poles == 1 ? 120 : kind == SupplyKind::wye_120_208 ? 208 : 240;
     Use const* use = use_named(c.use);
@@ -68,40 +70,40 @@ double amperes(Job const& job, Circuit const& c) {
     return std::max(load / volts, c.measured ? value(*c.measured) : 0);
 }
 
-bool keeps_customs(Job const& job, Circuit const& c, int breaker, bool nec, bool as_sold) {
+bool keeps_customs(typed::Job const& job, typed::Circuit const& c, int breaker, bool nec, bool as_sold) {
     if (c.mca && *c.mca > Amps{breaker * 1000}) return false;
     if (c.mop && Amps{breaker * 1000} > *c.mop) return false;
     if (motor(c) && !c.mca && amperes(job, c) * 1.25 > breaker + 0.002) return false;
     return receptacles_have(c, breaker, nec, as_sold) && breaker >= household(job, c, nec);
 }
 
-Circuit const& at(Job const& job, std::string const& mark) { return *circuit_of(job, mark); }
+typed::Circuit const& at(typed::Job const& job, std::string const& mark) { return *circuit_of(job, mark); }
 } // namespace
 
-std::string objections(Job const& job, std::vector<std::string> const& marks, std::string_view edition) {
+std::string objections(typed::Job const& job, std::vector<std::string> const& marks, std::string_view edition) {
     std::string all;
     auto const plan = as_typed(job);
     for (auto const* id : kRules)
-        for (Finding const& f : judged(*rule_named(id), {job, plan, *code_book(edition)}).findings())
+        for (Finding const& f : judged(*rule_named(id), {resolve(job), plan, *code_book(edition)}).findings())
             for (auto const& mark : f.where.circuits)
                 if (std::ranges::find(marks, mark) != marks.end()) all += f.rule + ": " + f.message + "\n";
     return all;
 }
 
-Job filled(Job job, std::vector<std::string> const& marks, Amps breaker, Gauge gauge, int insulated) {
+typed::Job filled(typed::Job job, std::vector<std::string> const& marks, Amps breaker, Gauge gauge, int insulated) {
     auto const kind = std::string(name(gauge)) + "/" + std::to_string(insulated);
-    for (Circuit& c : job.circuits) {
+    for (typed::Circuit& c : job.circuits) {
         if (std::ranges::find(marks, c.mark) == marks.end()) continue;
         if (!c.breaker) c.breaker = breaker;
         if (c.run.empty()) c.run.emplace_back();
-        for (Segment& s : c.run)
+        for (typed::Segment& s : c.run)
             if (s.kind.empty()) s.kind = kind;
     }
     return job;
 }
 
 namespace {
-std::optional<Sizes> smallest_of(Job const& job, std::vector<std::string> const& marks, std::string_view edition,
+std::optional<Sizes> smallest_of(typed::Job const& job, std::vector<std::string> const& marks, std::string_view edition,
                                  bool as_sold) {
     bool const nec = edition.starts_with("NEC");
     for (int const breaker : kBreakers) {
@@ -120,7 +122,7 @@ std::optional<Sizes> smallest_of(Job const& job, std::vector<std::string> const&
 }
 } // namespace
 
-std::optional<Sizes> smallest(Job const& job, std::vector<std::string> const& marks, std::string_view edition) {
+std::optional<Sizes> smallest(typed::Job const& job, std::vector<std::string> const& marks, std::string_view edition) {
     auto const plugged_in = smallest_of(job, marks, edition, true);
     return plugged_in ? plugged_in : smallest_of(job, marks, edition, false);
 }

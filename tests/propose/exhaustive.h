@@ -5,6 +5,7 @@
 // speak. It shares no reckoning with what proposes.
 #pragma once
 
+#include "job/job.h"
 #include "rules/check.h"
 
 #include <optional>
@@ -20,14 +21,14 @@ struct Sizes {
 };
 
 // What the wire rules, and those that a pair's cable and breakers answer to, say of these circuits; "" for nothing.
-std::string objections(Job const& job, std::vector<std::string> const& marks, std::string_view edition);
+std::string objections(typed::Job const& job, std::vector<std::string> const& marks, std::string_view edition);
 
 // The smallest breaker, and on it the smallest wire with the fewest conductors, that no rule speaks of and that keeps
 // what is asked besides. The circuits of `marks` share a cable where they are two, and
 // have loads that are known.
-std::optional<Sizes> smallest(Job const& job, std::vector<std::string> const& marks, std::string_view edition);
+std::optional<Sizes> smallest(typed::Job const& job, std::vector<std::string> const& marks, std::string_view edition);
 
 // Puts sizes into what the circuits lack.
-Job filled(Job job, std::vector<std::string> const& marks, Amps breaker, Gauge gauge, int insulated);
+typed::Job filled(typed::Job job, std::vector<std::string> const& marks, Amps breaker, Gauge gauge, int insulated);
 
 } // namespace legwork::testing

@@ -3,6 +3,7 @@
 
 // Random feeders and the circuits behind them, against the slow twin: what is proposed passes every wire rule, and
 // nothing smaller carries the panel.
+#include "building/resolve.h"
 #include "cable/drop.h"
 #include "exhaustive.h"
 #include "proposed_jobs.h"
@@ -28,7 +29,7 @@ std::string told(std::vector<Proposal> const& all) {
 }
 
 struct Tried {
-    Job job;
+    typed::Job job;
     Amps breaker;
     Gauge gauge;
 };
@@ -41,7 +42,7 @@ public:
           book_(*code_book(edition)),
           nec_(edition.starts_with("NEC")),
           feeder_(shop.job.circuits.front()),
-          by_demand_(decides(load_of(shop.job))) {
+          by_demand_(decides(shop.job)) {
         marks_ = shop.branches;
         auto near = filled(shop.job, {"SP"}, 225_A, Gauge::awg4_0, insulated());
         near.circuits.front().run.front().length = from_mm(10);
@@ -64,8 +65,9 @@ public:
                     if (g.gauge < Gauge::awg14 || ampacity_of_feeder(g.gauge, breaker, feeder_, nec_) == 0) continue;
                     Tried const t{filled(shop_.job, {"SP"}, breaker, g.gauge, insulated()), breaker, g.gauge};
                     auto const plan = as_typed(t.job);
-                    auto const p =
-                        any_method ? permitted_load(t.job, plan, book_, t.job.panels.back()) : load_of(t.job);
+                    auto const building = resolve(t.job);
+                    auto const p = any_method ? permitted_load(building, plan, book_, building.panels.back())
+                                              : panel_load(building, plan, book_, building.panels.back());
                     if (!does(t, p)) continue;
                     if (!by_demand_ || loses_little(t, p))
                         return Sizes{breaker, std::string(g.name) + "/" + std::to_string(insulated())};
@@ -78,8 +80,11 @@ public:
 
 private:
     int insulated() const { return feeder_.poles + 1; }
+    bool decides(typed::Job const& job) const {
+        auto const building = resolve(job);
+        return decides(panel_load(building, as_typed(job), book_, building.panels.back()));
+    }
     static bool decides(PanelLoad const& p) { return p.load && p.load->unknown.empty() && !p.load->all_at_once; }
-    PanelLoad load_of(Job const& job) const { return panel_load(job, as_typed(job), book_, job.panels.back()); }
 
     bool does(Tried const& t, PanelLoad const& p) const {
         double const wire = ampacity_of_feeder(t.gauge, t.breaker, feeder_, nec_);
@@ -111,10 +116,10 @@ private:
         return nec_ && row != kRows.end() && t.gauge >= (feeder_.metal == Metal::copper ? row->copper : row->aluminium);
     }
 
-    bool load_rules_are_silent(Job const& job) const {
+    bool load_rules_are_silent(typed::Job const& job) const {
         auto const plan = as_typed(job);
         for (auto const* id : {"load-service", "panel-main-overloaded"})
-            for (Finding const& f : judged(*rule_named(id), {job, plan, book_}).findings())
+            for (Finding const& f : judged(*rule_named(id), {resolve(job), plan, book_}).findings())
                 if (f.severity != Severity::note && f.where.panel == "Shop") return false;
         return true;
     }
@@ -124,8 +129,9 @@ private:
     // 3 % of the feeder, 5 % with a branch behind it (NEC 215.2, informational note; CE 8-102).
     bool loses_little(Tried const& t, PanelLoad const& p) const {
         auto const plan = as_typed(t.job);
-        Case const c{t.job, plan, book_};
-        double const ohms = run_length(c, t.job.circuits.front()).ohms, all = value(p.size.to_carry);
+        auto const building = resolve(t.job);
+        Case const c{building, plan, book_};
+        double const ohms = run_length(building.circuits.front()).ohms, all = value(p.size.to_carry);
         double const a = p.size.lines ? value(p.size.lines->a) : all, b = p.size.lines ? value(p.size.lines->b) : all;
         std::array<double, 3> lost{}; // percent on A, on B, between
         if (feeder_.poles == 1) {
@@ -138,8 +144,8 @@ private:
         }
         for (double const percent : lost)
             if (!within(percent, 3)) return false;
-        return std::ranges::all_of(t.job.circuits, [&](Circuit const& o) {
-            auto const own = o.panel == "Shop" ? branch_drop(c, o) : std::nullopt;
+        return std::ranges::all_of(building.circuits, [&](Circuit const& o) {
+            auto const own = o.panel->name == "Shop" ? branch_drop(c, o) : std::nullopt;
             if (!own || !within(own->percent(), 3)) return true;
             double const ahead =
                 o.poles == 2 ? lost[2] : lost.at(static_cast<std::size_t>((o.space->space - 1) / 2 % 2));
@@ -151,14 +157,14 @@ private:
     std::string const& edition_;
     CodeBook const& book_;
     bool nec_;
-    Circuit const& feeder_;
+    typed::Circuit const& feeder_;
     bool by_demand_;
     std::vector<std::string> marks_;
     std::string others_;
     double at_once_ = 0;
 };
 
-Circuit any_feeder() {
+typed::Circuit any_feeder() {
     auto feeder = bare("feeder", {}, chance(6) ? 1 : 2);
     feeder.run.front().length = from_mm(*rc::gen::inRange<std::int64_t>(1, 12) * 10'000);
     if (chance(4)) feeder.metal = Metal::aluminium;
@@ -167,8 +173,8 @@ Circuit any_feeder() {
 }
 
 // All of a dwelling behind the feeder, or a part of one.
-void make_dwelling(Job& job) {
-    job.dwelling = Dwelling{};
+void make_dwelling(typed::Job& job) {
+    job.dwelling = typed::Dwelling{};
     if (!chance(4)) job.dwelling->area = Area{*rc::gen::inRange<std::int64_t>(15, 140) * 1'000'000};
     if (!chance(3)) return;
     auto light = bare("lighting", 300_VA);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // What is said where no size can be proposed, and of each step that decides one.
+#include "job/job.h"
 #include "proposed_jobs.h"
 
 #include <catch2/catch.hpp>
@@ -11,31 +12,31 @@ using namespace legwork::testing;
 using Catch::Contains;
 
 namespace {
-std::string find_out(Job const& job, std::string_view edition = "NEC 2023") {
+std::string find_out(typed::Job const& job, std::string_view edition = "NEC 2023") {
     auto const p = proposed(job, edition);
     CHECK_FALSE(p.breaker);
     CHECK_FALSE(p.has_cable());
     CHECK(p.reference.edition.empty());
     return p.find_out;
 }
-std::string find_out(Circuit circuit) { return find_out(job_of({std::move(circuit)})); }
-std::string steps(Circuit circuit, std::string_view edition = "NEC 2023") {
+std::string find_out(typed::Circuit circuit) { return find_out(job_of({std::move(circuit)})); }
+std::string steps(typed::Circuit circuit, std::string_view edition = "NEC 2023") {
     return steps_of(proposed(job_of({std::move(circuit)}), edition));
 }
 
-Job with_shop(std::vector<Circuit> in_shop) {
+typed::Job with_shop(std::vector<typed::Circuit> in_shop) {
     auto feeder = bare("feeder", {}, 2);
     feeder.mark = "SP";
-    std::vector<Circuit> all{feeder};
-    for (Circuit& c : in_shop) {
+    std::vector<typed::Circuit> all{feeder};
+    for (typed::Circuit& c : in_shop) {
         c.panel = "Shop";
         all.push_back(std::move(c));
     }
     auto job = job_of(std::move(all));
-    Panel shop = job.panels.front();
+    typed::Panel shop = job.panels.front();
     shop.name = "Shop";
     shop.supply.reset();
-    shop.feeder = FeederName{"Main", "SP"};
+    shop.feeder = typed::FeederName{"Main", "SP"};
     job.panels.push_back(shop);
     return job;
 }

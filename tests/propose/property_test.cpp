@@ -2,9 +2,11 @@
 // SPDX-License-Identifier: MIT
 
 // What is proposed passes every wire rule, and nothing smaller does: random circuits, every edition.
+#include "building/resolve.h"
 #include "codebook/receptacles.h"
 #include "codebook/uses.h"
 #include "exhaustive.h"
+#include "job/job.h"
 #include "proposed_jobs.h"
 #include "units/text.h"
 
@@ -34,7 +36,7 @@ std::vector<std::string> outlets_of(int poles) {
     return names;
 }
 
-Circuit any_circuit(std::string mark, int poles) {
+typed::Circuit any_circuit(std::string mark, int poles) {
     auto const use = *rc::gen::elementOf(uses_of(poles));
     auto c = bare(use, VoltAmperes{*rc::gen::inRange<std::int64_t>(0, poles == 2 ? 150 : 48) * 100'000}, poles);
     c.mark = std::move(mark);
@@ -56,16 +58,16 @@ Circuit any_circuit(std::string mark, int poles) {
     return c;
 }
 
-Job any_job(std::vector<Circuit> circuits) {
+typed::Job any_job(std::vector<typed::Circuit> circuits) {
     auto const kind =
         *rc::gen::weightedElement<SupplyKind>({{4, SupplyKind::split_120_240}, {1, SupplyKind::wye_120_208}});
-    Job job = job_of(std::move(circuits), kind);
-    if (chance(2)) job.dwelling = Dwelling{};
+    typed::Job job = job_of(std::move(circuits), kind);
+    if (chance(2)) job.dwelling = typed::Dwelling{};
     return job;
 }
 
 // A second piece of the run, known or not.
-void lengthen(Circuit& c) {
+void lengthen(typed::Circuit& c) {
     if (!chance(4)) return;
     auto const kind = *rc::gen::element<std::string>("", "10/2", "8/3");
     c.run.push_back({kind, from_mm(*rc::gen::inRange<std::int64_t>(1, 40) * 500), ""});
@@ -81,7 +83,7 @@ std::string told(std::vector<Proposal> const& all) {
     return words;
 }
 
-void check_against_twin(Job const& job, std::vector<std::string> const& marks, std::string const& edition) {
+void check_against_twin(typed::Job const& job, std::vector<std::string> const& marks, std::string const& edition) {
     auto const all = all_proposed(job, edition);
     RC_LOG() << edition << "\n" << told(all);
     RC_ASSERT(all.size() == marks.size());
@@ -89,8 +91,8 @@ void check_against_twin(Job const& job, std::vector<std::string> const& marks, s
     if (best) RC_LOG() << "twin: " << text(best->breaker) << " " << best->cable << "\n";
     for (auto const& p : all) RC_ASSERT(p.find_out.empty() == best.has_value());
     if (!best) return;
-    auto const after = with_proposals(job, all);
-    auto const said = objections(after, marks, edition);
+    auto const after = with_proposals(resolve(job), all);
+    auto const said = objections(*after.said, marks, edition);
     RC_LOG() << said;
     RC_ASSERT(said.empty());
     for (auto const& p : all) {

@@ -3,6 +3,7 @@
 
 #include "proposed_jobs.h"
 
+#include "building/resolve.h"
 #include "panel/layout.h"
 #include "units/text.h"
 
@@ -11,8 +12,8 @@
 
 namespace legwork::testing {
 
-Circuit bare(std::string use, std::optional<VoltAmperes> load, int poles) {
-    Circuit c;
+typed::Circuit bare(std::string use, std::optional<VoltAmperes> load, int poles) {
+    typed::Circuit c;
     c.mark = "K1";
     c.name = "Test circuit";
     c.use = std::move(use);
@@ -23,26 +24,26 @@ Circuit bare(std::string use, std::optional<VoltAmperes> load, int poles) {
     return c;
 }
 
-Job job_of(std::vector<Circuit> circuits, SupplyKind kind) {
-    Job job;
-    Panel p;
+typed::Job job_of(std::vector<typed::Circuit> circuits, SupplyKind kind) {
+    typed::Job job;
+    typed::Panel p;
     p.name = "Main";
     p.spaces = 24;
-    p.supply = Supply{};
+    p.supply = typed::Supply{};
     p.supply->kind = kind;
     job.panels.push_back(p);
-    for (Circuit& c : circuits)
+    for (typed::Circuit& c : circuits)
         if (c.panel.empty()) c.panel = "Main";
     job.circuits = std::move(circuits);
     return job;
 }
 
-Plan as_typed(Job const& job) {
+Plan as_typed(typed::Job const& job) {
     Plan plan;
-    for (Panel const& panel : job.panels) {
+    for (typed::Panel const& panel : job.panels) {
         PanelPlan one;
         one.panel = panel.name;
-        for (Circuit const& c : job.circuits) {
+        for (typed::Circuit const& c : job.circuits) {
             if (c.panel != panel.name) continue;
             auto at = c.space ? slots(Layout(panel), *c.space, c.poles) : std::vector<Spot>{};
             bool const one_leg = c.poles == 1 && !at.empty();
@@ -54,24 +55,26 @@ Plan as_typed(Job const& job) {
     return plan;
 }
 
-std::vector<Proposal> all_proposed(Job const& job, std::string_view edition) {
-    return proposals(job, as_typed(job), *code_book(edition));
+std::vector<Proposal> all_proposed(typed::Job const& job, std::string_view edition) {
+    return proposals(resolve(job), as_typed(job), *code_book(edition));
 }
 
-Proposal proposed(Job const& job, std::string_view edition) {
+Proposal proposed(typed::Job const& job, std::string_view edition) {
     auto const all = all_proposed(job, edition);
     REQUIRE(all.size() == 1);
     return all.front();
 }
 
-std::string sized(Job const& job, std::string_view edition) {
+std::string sized(typed::Job const& job, std::string_view edition) {
     auto const p = proposed(job, edition);
     CHECK((p.breaker || p.has_cable()) == p.find_out.empty());
     std::string words = p.breaker ? text(*p.breaker) : std::string();
     for (auto const& kind : p.cables) words += (words.empty() || kind.empty() ? "" : " ") + kind;
     return words.empty() ? "?" : words;
 }
-std::string sized(Circuit circuit, std::string_view edition) { return sized(job_of({std::move(circuit)}), edition); }
+std::string sized(typed::Circuit circuit, std::string_view edition) {
+    return sized(job_of({std::move(circuit)}), edition);
+}
 
 std::string steps_of(Proposal const& p) {
     std::string all;

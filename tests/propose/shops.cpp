@@ -4,6 +4,7 @@
 #include "shops.h"
 
 #include "codebook/uses.h"
+#include "job/job.h"
 #include "proposed_jobs.h"
 
 #include <rapidcheck.h>
@@ -26,7 +27,7 @@ constexpr std::array kAluminium60{0, 15, 25, 35, 40, 55, 65, 75, 85, 100, 115, 1
 constexpr std::array kAluminium75{0, 20, 30, 40, 50, 65, 75, 90, 100, 120, 135, 155, 180};
 } // namespace
 
-int ampacity_of_feeder(Gauge gauge, Amps breaker, Circuit const& feeder, bool nec) {
+int ampacity_of_feeder(Gauge gauge, Amps breaker, typed::Circuit const& feeder, bool nec) {
     auto const* row = std::ranges::find(kGauges, gauge, &GaugeName::gauge);
     auto const* first = std::ranges::find(kGauges, Gauge::awg14, &GaugeName::gauge);
     auto const i = static_cast<std::size_t>(row - first);
@@ -38,7 +39,7 @@ int ampacity_of_feeder(Gauge gauge, Amps breaker, Circuit const& feeder, bool ne
 }
 
 // A circuit of the shop with all its sizes, in one of the first spaces.
-Circuit in_shop(std::string mark, int space, bool one_pole) {
+typed::Circuit in_shop(std::string mark, int space, bool one_pole) {
     int const poles = one_pole ? 1 : chance(3) ? 2 : 1;
     static std::vector<std::string> const one{"receptacles", "lighting", "workshop", "bath fan", "kitchen counter"};
     static std::vector<std::string> const two{"baseboard", "well pump", "water heater", "dryer"};
@@ -53,10 +54,10 @@ Circuit in_shop(std::string mark, int space, bool one_pole) {
 }
 
 // Spaces 1 and 2 are on leg A, 3 and 4 on leg B: across a row of the panel legs agree.
-Shop any_shop(Circuit feeder) {
+Shop any_shop(typed::Circuit feeder) {
     bool const one_pole = feeder.poles == 1;
     feeder.mark = "SP";
-    std::vector<Circuit> all{std::move(feeder)};
+    std::vector<typed::Circuit> all{std::move(feeder)};
     Shop shop;
     for (int const space : {1, 2, 9, 7, 14}) {
         if (space > 1 && *rc::gen::inRange(0, 3) == 2) continue;
@@ -66,33 +67,33 @@ Shop any_shop(Circuit feeder) {
     shop.job = job_of(std::move(all), one_pole ? SupplyKind::bridged_120
                                                : *rc::gen::weightedElement<SupplyKind>(
                                                      {{4, SupplyKind::split_120_240}, {1, SupplyKind::wye_120_208}}));
-    Panel panel = shop.job.panels.front();
+    typed::Panel panel = shop.job.panels.front();
     panel.name = "Shop";
     panel.supply.reset();
-    panel.feeder = FeederName{"Main", "SP"};
+    panel.feeder = typed::FeederName{"Main", "SP"};
     shop.job.panels.push_back(panel);
     return shop;
 }
 
 // Amperes on each leg, by hand: what runs for hours and the largest motor at 125 %.
-std::array<double, 2> weighed_legs(Job const& job, bool nec) {
+std::array<double, 2> weighed_legs(typed::Job const& job, bool nec) {
     bool const wye = job.panels.front().supply->kind == SupplyKind::wye_120_208;
-    auto const draws = [&](Circuit const& c) {
+    auto const draws = [&](typed::Circuit const& c) {
         double const volts = c.poles == 1 ? 120 : wye ? 208 : 240;
         double const load = value(*c.load) * (wye && c.use == "baseboard" ? 208.0 * 208 / (240 * 240) : 1);
         return load / volts;
     };
-    auto const is_motor = [](Circuit const& c) { return c.use == "bath fan" || c.use == "well pump"; };
-    auto const for_hours = [&](Circuit const& c) {
+    auto const is_motor = [](typed::Circuit const& c) { return c.use == "bath fan" || c.use == "well pump"; };
+    auto const for_hours = [&](typed::Circuit const& c) {
         if (c.use == "baseboard" || c.use == "water heater") return true;
         if (c.use == "lighting") return !(nec && job.dwelling);
         return !nec && is_motor(c); // CE presumes it of all that is not of short use
     };
-    Circuit const* largest = nullptr;
-    for (Circuit const& c : job.circuits)
+    typed::Circuit const* largest = nullptr;
+    for (typed::Circuit const& c : job.circuits)
         if (c.panel == "Shop" && is_motor(c) && (!largest || draws(c) > draws(*largest))) largest = &c;
     std::array<double, 2> legs{};
-    for (Circuit const& c : job.circuits) {
+    for (typed::Circuit const& c : job.circuits) {
         if (c.panel != "Shop") continue;
         double const amps = draws(c) * (for_hours(c) || &c == largest ? 1.25 : 1);
         std::size_t const leg = static_cast<std::size_t>((c.space->space - 1) / 2 % 2);

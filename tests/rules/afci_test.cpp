@@ -4,6 +4,7 @@
 // Arc-fault protection. Sources: NEC 210.12(A) 2017 and 2020, 210.12(B) 2023 (rooms, 15 A and 20 A, 10 A from 2023), CE
 // 26-656 and 26-658 (every receptacle circuit up to 20 A of a dwelling save kitchen counter, refrigerator, bathroom
 // basin, sump pump): trade pages on these editions. CE garages: from memory, a warning at most.
+#include "job/job.h"
 #include "protection_jobs.h"
 
 #include <catch2/catch.hpp>
@@ -71,7 +72,7 @@ TEST_CASE("afci-needed: breakers in scope", "[check][afci]") {
     REQUIRE(ce(kRule, at("receptacles", "Bedroom", {"TT-30R"}).breaker(30_A)) == "---");
     REQUIRE(nec(kRule, at_240("heating", "Bedroom").breaker(20_A)) == "---"); // 120 V circuits
     REQUIRE(ce(kRule, at_240("receptacles", "Bedroom", {"6-20R"}).breaker(20_A)) == "---");
-    auto const not_known = at("receptacles", "Bedroom").with([](Circuit& c) { c.breaker.reset(); });
+    auto const not_known = at("receptacles", "Bedroom").with([](typed::Circuit& c) { c.breaker.reset(); });
     REQUIRE(nec(kRule, not_known) == "WWW");
     REQUIRE(ce(kRule, not_known) == "WWW");
 }

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 // Running, sorting, accepting and counting findings.
+#include "building/resolve.h"
+#include "job/job.h"
 #include "made_job.h"
 
 #include <catch2/catch.hpp>
@@ -20,8 +22,8 @@ Finding a_finding(std::string rule, Severity severity, Where where) {
     f.fix = "Do it";
     return f;
 }
-Job three() { return job({one_pole("L1", 1), one_pole("L2", 3), one_pole("L3", 5)}); }
-Job accepting(Job job, Accept accept) {
+typed::Job three() { return job({one_pole("L1", 1), one_pole("L2", 3), one_pole("L3", 5)}); }
+typed::Job accepting(typed::Job job, typed::Accept accept) {
     job.accepts.push_back(std::move(accept));
     return job;
 }
@@ -37,7 +39,7 @@ TEST_CASE("findings: worst first, then in the file's order, as found where both 
     all.back().accepted = true;
     auto made = three();
     made.cables = {{.mark = "S1", .name = "", .kind = "cat6", .from = "", .to = "", .length = {}, .asked = {}}};
-    sort_findings(made, all);
+    sort_findings(resolve(made), all);
     std::string order;
     for (Finding const& f : all) order += f.rule;
     REQUIRE(order == "cgbfehdai");
@@ -47,9 +49,9 @@ TEST_CASE("findings: worst first, then in the file's order, as found where both 
 
 TEST_CASE("accept: by rule and a circuit of the finding, or the panel", "[check]") {
     Findings const one{a_finding("dir-vague", Severity::error, {"Main", {"L1", "L2"}, ""})};
-    auto const taken = [&](Accept accept) {
+    auto const taken = [&](typed::Accept accept) {
         auto findings = one;
-        apply_accepts(accepting(three(), std::move(accept)), findings);
+        apply_accepts(resolve(accepting(three(), std::move(accept))), findings);
         return findings.at(0).accepted;
     };
     REQUIRE(taken({"dir-vague", "why", "who", "L2", ""}));
@@ -61,7 +63,7 @@ TEST_CASE("accept: by rule and a circuit of the finding, or the panel", "[check]
     REQUIRE_FALSE(taken({"dir-person", "why", "who", "L1", ""}));
     REQUIRE_FALSE(taken({"dir-vague", "why", "who", "", ""}));
     auto findings = one;
-    apply_accepts(accepting(three(), {"dir-vague", "known here", "R. Doe", "L1", ""}), findings);
+    apply_accepts(resolve(accepting(three(), {"dir-vague", "known here", "R. Doe", "L1", ""})), findings);
     REQUIRE(findings[0].accepted_why == "known here");
     REQUIRE(findings[0].accepted_by == "R. Doe");
     REQUIRE(count(findings, Severity::error) == 0);
@@ -74,8 +76,8 @@ TEST_CASE("accept: what burns or shocks stays an error, and says so", "[check]")
                  "panel-two-legs", "tape-green", "wire-breaker-fits");
     Findings findings{a_finding(rule, Severity::error, {"Main", {"L1"}, ""})};
     auto const made = accepting(three(), {rule, "why", "who", "L1", ""});
-    apply_accepts(made, findings);
-    apply_accepts(made, findings); // more than once: the sheets' findings come later
+    apply_accepts(resolve(made), findings);
+    apply_accepts(resolve(made), findings); // more than once: the sheets' findings come later
     REQUIRE_FALSE(findings[0].accepted);
     REQUIRE(count(findings, Severity::error) == 1);
     REQUIRE_THAT(findings[0].fix, Contains("does not hold"));
@@ -88,7 +90,7 @@ TEST_CASE("accept: by panel, also a finding that names only its circuits", "[che
     made.circuits[2].panel = "Shed";
     auto const taken = [&](std::vector<std::string> circuits) {
         Findings findings{a_finding("tape-white-as-hot", Severity::note, {"", std::move(circuits), ""})};
-        apply_accepts(accepting(made, {"tape-white-as-hot", "why", "who", "", "Main"}), findings);
+        apply_accepts(resolve(accepting(made, {"tape-white-as-hot", "why", "who", "", "Main"})), findings);
         return findings[0].accepted;
     };
     REQUIRE(taken({"L1", "L2"}));
@@ -100,8 +102,8 @@ TEST_CASE("job-accept-unused: an acceptance that covers nothing", "[check][job]"
     auto made = three();
     made.circuits[0].name = "Lights";
     made.accepts = {{"dir-vague", "one room", "R. Doe", "L1", ""}};
-    auto const unused = [](Job const& j, Printed const& printed = {}) {
-        auto all = check(j, as_typed(j), *code_book(GENERATE("NEC 2023", "CE 2018")), printed).findings;
+    auto const unused = [](typed::Job const& j, Printed const& printed = {}) {
+        auto all = check(resolve(j), as_typed(j), *code_book(GENERATE("NEC 2023", "CE 2018")), printed).findings;
         std::erase_if(all, [](Finding const& f) { return f.rule != "job-accept-unused"; });
         return all;
     };
@@ -145,7 +147,7 @@ TEST_CASE("accept: a receptacle of the wrong volts never, of the wrong amperes y
     Findings findings{a_finding("wire-outlet", Severity::error, {"Main", {"L1"}, ""}),
                       a_finding("wire-outlet", Severity::error, {"Main", {"L1"}, ""})};
     findings[0].never_accepted = true;
-    apply_accepts(accepting(three(), {"wire-outlet", "why", "who", "L1", ""}), findings);
+    apply_accepts(resolve(accepting(three(), {"wire-outlet", "why", "who", "L1", ""})), findings);
     REQUIRE_FALSE(findings[0].accepted);
     REQUIRE(findings[1].accepted);
 }
@@ -154,10 +156,10 @@ TEST_CASE("check: runs every rule, sorts, accepts", "[check]") {
     auto made = pair_job({5}, {6}, Tie::none);
     made.circuits[0].name = "Lights";
     made.accepts = {{"dir-vague", "one room", "R. Doe", "K1", ""}};
-    auto const all = check(made, as_typed(made), *code_book("NEC 2023")).findings;
+    auto const all = check(resolve(made), as_typed(made), *code_book("NEC 2023")).findings;
     REQUIRE(std::ranges::is_sorted(all, {}, [](Finding const& f) { return std::pair(f.accepted, f.severity); }));
     REQUIRE(all.at(0).rule == "mw-opposite-legs");
     REQUIRE(all.back().rule == "dir-vague");
     REQUIRE(all.back().accepted);
-    REQUIRE(check(Job{}, Plan{}, *code_book("CE 2018")).findings.size() == 1); // no dwelling
+    REQUIRE(check(resolve(typed::Job{}), Plan{}, *code_book("CE 2018")).findings.size() == 1); // no dwelling
 }

@@ -4,6 +4,7 @@
 // The agreed list of rules, the rules in the code, what `explain` says of them and the names of the tests are held
 // against each other: none is missing, none is too many.
 #include "balance/balance.h"
+#include "building/resolve.h"
 #include "codebook/cite.h"
 #include "codebook/topics.h"
 #include "judged_file.h"
@@ -152,11 +153,11 @@ TEST_CASE("count: no finding is graver than its rule, in any job and any edition
     for (auto const& file : job_files()) {
         auto job = job_of(bytes_of(file));
         if (!job) continue; // the file of mistakes
-        auto const plan = as_filed(*job);
+        auto const plan = as_filed(resolve(*job));
         for (auto const& edition : editions()) {
             auto const& book = *code_book(edition);
             job->code = edition;
-            for (Finding const& f : check(*job, plan, book).findings) {
+            for (Finding const& f : check(resolve(*job), plan, book).findings) {
                 CAPTURE(file, edition, f.rule, f.message);
                 Rule const* rule = rule_named(f.rule);
                 REQUIRE(rule);
@@ -171,5 +172,5 @@ TEST_CASE("count: no finding is graver than its rule, in any job and any edition
 TEST_CASE("count: every rule survives an empty job in every edition", "[check][count]") {
     for (auto const& edition : editions())
         for (Rule const* rule : rules())
-            REQUIRE(judged(*rule, {Job{}, Plan{}, *code_book(edition)}).findings().size() <= 1);
+            REQUIRE(judged(*rule, {resolve(typed::Job{}), Plan{}, *code_book(edition)}).findings().size() <= 1);
 }

@@ -5,6 +5,7 @@
 // that depends on occupancy), CE 2-100(3); the words themselves are common usage, no source.
 #include "made_job.h"
 
+#include "job/job.h"
 #include "rules/directory/naming.h"
 
 #include <catch2/catch.hpp>
@@ -81,14 +82,14 @@ TEST_CASE("dir-vague: spares, mains and feeders", "[check][directory]") {
     auto sub = with_sub.panels[0];
     sub.name = "Workshop";
     sub.supply.reset();
-    sub.feeder = FeederName{"Main", "SP"};
+    sub.feeder = typed::FeederName{"Main", "SP"};
     with_sub.panels.push_back(sub);
     REQUIRE(says("dir-vague", with_sub).empty()); // what it feeds is the panel
 }
 
 TEST_CASE("dir-duplicate: circuits that read the same, all in one finding", "[check][directory]") {
     auto const with = [](std::vector<std::pair<std::string, std::string>> names) {
-        std::vector<Circuit> all;
+        std::vector<typed::Circuit> all;
         for (auto const& [name, room] : names)
             all.push_back(one_pole("B" + std::to_string(all.size() + 1)).called(name, room));
         return job(all);
@@ -110,7 +111,7 @@ TEST_CASE("dir-duplicate: circuits that read the same, all in one finding", "[ch
     two_panels.circuits[1].panel = "Cottage";
     REQUIRE(says("dir-duplicate", two_panels).empty()); // two directories
     auto spares = with({{"Spare", ""}, {"Spare", ""}});
-    for (Circuit& c : spares.circuits) c.use = "spare";
+    for (typed::Circuit& c : spares.circuits) c.use = "spare";
     REQUIRE(says("dir-duplicate", spares).empty());
 }
 

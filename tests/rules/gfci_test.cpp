@@ -4,6 +4,7 @@
 // Ground-fault protection. Sources: NEC 210.8(A) 2017, 2020 and 2023, 210.8(F) 2020 and 2023 with its relief until
 // 1 September 2026, CE 26-704 (1.5 m, 2.5 m, what stands before its receptacle), CE Section 62: trade pages on these
 // editions. From memory, and so a warning at most: NEC 210.8(D), 424.44, 555.9, 625.54, 680.44, CE 68-068.
+#include "job/job.h"
 #include "protection_jobs.h"
 
 #include <catch2/catch.hpp>
@@ -190,7 +191,7 @@ TEST_CASE("gfci-needed: the breaker of a feeder protects all behind it, feeders 
     auto shed = made.panels[0];
     shed.name = "Shed";
     shed.supply.reset();
-    shed.feeder = FeederName{"Main", "SP"};
+    shed.feeder = typed::FeederName{"Main", "SP"};
     auto boat = made.panels[0];
     boat.name = "Boat";
     boat.supply->kind = SupplyKind::dc_12;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // What is missing and what was taken for granted. Sources: common practice, no source.
+#include "job/job.h"
 #include "made_job.h"
 
 #include <catch2/catch.hpp>
@@ -13,22 +14,23 @@ TEST_CASE("job-unknown: what to measure, thing by thing", "[check][job]") {
     REQUIRE(says("job-unknown", job({one_pole("L1", 1)})).empty());
     auto const gap = [](auto change) { return job({one_pole("L1", 1).with(change)}); };
     for (auto const edition : {"NEC 2023", "CE 2024"}) {
-        REQUIRE(says("job-unknown", gap([](Circuit& c) { c.load.reset(); }), edition) == "note L1");
-        REQUIRE(says("job-unknown", gap([](Circuit& c) { c.breaker.reset(); }), edition) == "note L1");
-        REQUIRE(says("job-unknown", gap([](Circuit& c) { c.run.clear(); }), edition) == "note L1");
-        REQUIRE(says("job-unknown", gap([](Circuit& c) { c.run[0].length.reset(); }), edition) == "note L1");
-        REQUIRE(says("job-unknown", gap([](Circuit& c) { c.asked = {"outlets"}; }), edition) == "note L1");
+        REQUIRE(says("job-unknown", gap([](typed::Circuit& c) { c.load.reset(); }), edition) == "note L1");
+        REQUIRE(says("job-unknown", gap([](typed::Circuit& c) { c.breaker.reset(); }), edition) == "note L1");
+        REQUIRE(says("job-unknown", gap([](typed::Circuit& c) { c.run.clear(); }), edition) == "note L1");
+        REQUIRE(says("job-unknown", gap([](typed::Circuit& c) { c.run[0].length.reset(); }), edition) == "note L1");
+        REQUIRE(says("job-unknown", gap([](typed::Circuit& c) { c.asked = {"outlets"}; }), edition) == "note L1");
     }
-    auto const f = found("job-unknown", gap([](Circuit& c) { c.load.reset(), c.run[0].length.reset(); }));
+    auto const f = found("job-unknown", gap([](typed::Circuit& c) { c.load.reset(), c.run[0].length.reset(); }));
     REQUIRE_THAT(f.at(0).message, Contains("the length of the cable and the load"));
     REQUIRE_THAT(f.at(0).fix, Contains("clamp") && Contains("tape"));
-    REQUIRE(says("job-unknown", gap([](Circuit& c) { c.load.reset(), c.measured = 4_A; })).empty());
-    REQUIRE(says("job-unknown", gap([](Circuit& c) { c.load = 0_VA; })).empty());
+    REQUIRE(says("job-unknown", gap([](typed::Circuit& c) { c.load.reset(), c.measured = 4_A; })).empty());
+    REQUIRE(says("job-unknown", gap([](typed::Circuit& c) { c.load = 0_VA; })).empty());
 }
 
 TEST_CASE("job-unknown: what has no wire or no load of its own is not asked for it", "[check][job]") {
     auto const bare = [](std::string use) {
-        return job({one_pole("X1", 1).use(std::move(use)).with([](Circuit& c) { c.load.reset(), c.run.clear(); })});
+        return job(
+            {one_pole("X1", 1).use(std::move(use)).with([](typed::Circuit& c) { c.load.reset(), c.run.clear(); })});
     };
     REQUIRE(says("job-unknown", bare("spare")).empty());
     REQUIRE(says("job-unknown", bare("surge protector")).empty());
@@ -58,8 +60,8 @@ TEST_CASE("job-assumed: one note for the guessed uses, one for no dwelling", "[c
     REQUIRE(in_short(f) == "note L1 K1; note");
     REQUIRE_THAT(f[0].message, Contains("L1 as lighting; K1 as kitchen counter"));
     REQUIRE(says("job-assumed", made, "CE 2021") == "note L1 K1; note");
-    made.dwelling = Dwelling{};
+    made.dwelling = typed::Dwelling{};
     REQUIRE(says("job-assumed", made) == "note L1 K1");
-    for (Circuit& c : made.circuits) c.use_guessed = false;
+    for (typed::Circuit& c : made.circuits) c.use_guessed = false;
     REQUIRE(says("job-assumed", made).empty());
 }

@@ -2,11 +2,13 @@
 // SPDX-License-Identifier: MIT
 
 #include "judged_file.h"
+#include "building/resolve.h"
 
 #include "balance/balance.h"
 #include "codebook/cables.h"
 #include "codebook/receptacles.h"
 #include "codebook/uses.h"
+#include "job/job.h"
 #include "job/read.h"
 
 #include <fmt/format.h>
@@ -25,20 +27,20 @@ std::string bytes_of(std::string const& path) {
 
 namespace {
 ReadJob read(std::string const& bytes) {
-    auto const guess = [](Circuit const& c) { return guess_use(c.name, c.room, c.poles, c.outlets); };
+    auto const guess = [](typed::Circuit const& c) { return guess_use(c.name, c.room, c.poles, c.outlets); };
     return read_job(bytes, {editions(), use_names(), named_cable_kinds(), receptacle_names(), guess});
 }
 } // namespace
 
-std::optional<Job> job_of(std::string const& bytes) { return read(bytes).job; }
+std::optional<typed::Job> job_of(std::string const& bytes) { return read(bytes).job; }
 
 JudgedFile judge(std::string const& bytes) {
     auto const got = read(bytes);
     JudgedFile v;
     for (Problem const& p : got.problems) v.problems += fmt::format("{}: {}\n", p.place.line, p.message);
     if (!got.job) return v;
-    v.plan = as_filed(*got.job);
-    v.findings = check(*got.job, v.plan, *code_book(got.job->code)).findings;
+    v.plan = as_filed(resolve(*got.job));
+    v.findings = check(resolve(*got.job), v.plan, *code_book(got.job->code)).findings;
     v.exit = count(v.findings, Severity::error) > 0 ? 1 : 0;
     return v;
 }

@@ -4,6 +4,7 @@
 // A job file and the verdict on it, as the program comes by it.
 #pragma once
 
+#include "job/job.h"
 #include "rules/check.h"
 
 #include <optional>
@@ -20,6 +21,6 @@ struct JudgedFile {
 
 std::string bytes_of(std::string const& path); // from the top of the project
 JudgedFile judge(std::string const& bytes);
-std::optional<legwork::Job> job_of(std::string const& bytes); // nothing when it could not be understood
+std::optional<legwork::typed::Job> job_of(std::string const& bytes); // nothing when it could not be understood
 
 } // namespace made

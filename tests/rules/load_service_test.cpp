@@ -3,6 +3,7 @@
 
 // Whether the service carries the calculated load. Sources: NEC 220.82, 220 Part III, 230.79(C); CE 8-200(1) with its
 // floors; the figures are added up beside each case.
+#include "job/job.h"
 #include "made_job.h"
 
 #include <catch2/catch.hpp>
@@ -12,15 +13,15 @@ using Catch::Contains;
 
 namespace {
 // A dwelling of so many square metres with a range of 12 kW and heat, tank or what else is listed.
-Job home(std::int64_t m2, std::vector<Circuit> circuits, Amps main) {
+typed::Job home(std::int64_t m2, std::vector<typed::Circuit> circuits, Amps main) {
     auto made = job(std::move(circuits));
-    Dwelling d;
+    typed::Dwelling d;
     d.area = Area{m2 * 1'000'000};
     made.dwelling = d;
     made.panels[0].main = main;
     return made;
 }
-Circuit load(std::string mark, std::string use, VoltAmperes va) {
+typed::Circuit load(std::string mark, std::string use, VoltAmperes va) {
     return two_pole(std::move(mark)).use(std::move(use)).load(va);
 }
 std::string const nec[] = {"NEC 2017", "NEC 2020", "NEC 2023"};
@@ -107,10 +108,10 @@ TEST_CASE("load-service: NEC, a dwelling's disconnect is of 100 A at least, and 
     auto fed = home(30, {load("WH", "water heater", 3000_VA)}, 60_A); // from another panel
     fed.circuits[0].panel = "Loft";
     fed.circuits.push_back(two_pole("SP").use("feeder").breaker(60_A));
-    Panel loft = fed.panels[0];
+    typed::Panel loft = fed.panels[0];
     loft.name = "Loft";
     loft.supply.reset();
-    loft.feeder = FeederName{"Main", "SP"};
+    loft.feeder = typed::FeederName{"Main", "SP"};
     fed.panels.push_back(loft);
     fed.panels[0].main = 100_A;
     REQUIRE(says("load-service", fed, edition).empty()); // the service has its 100 A, a feeder may be less
@@ -127,16 +128,16 @@ TEST_CASE("load-service: the least of main, source and feeder, each panel by its
     // A generator for the days when the grid is gone is not what the service is judged by.
     made.panels[0].supply.reset();
     made.panels[0].supplies = {"Generator", "Grid"};
-    Supply generator, grid;
+    typed::Supply generator, grid;
     generator.name = "Generator", generator.amps = 30_A;
     grid.name = "Grid", grid.amps = 200_A;
     made.supplies = {generator, grid};
     REQUIRE(says("load-service", made, code).empty());
     // All of it behind a feeder.
-    for (Circuit& c : made.circuits) c.panel = "Loft";
+    for (typed::Circuit& c : made.circuits) c.panel = "Loft";
     made.circuits.push_back(two_pole("SP").use("feeder").breaker(60_A));
-    Panel loft;
-    loft.name = "Loft", loft.spaces = 24, loft.feeder = FeederName{"Main", "SP"};
+    typed::Panel loft;
+    loft.name = "Loft", loft.spaces = 24, loft.feeder = typed::FeederName{"Main", "SP"};
     made.panels.push_back(loft);
     auto const at_feeder = found("load-service", made, code);
     REQUIRE(in_short(at_feeder) == "error Loft");
@@ -152,7 +153,7 @@ TEST_CASE("load-service: another building is all that is listed at once, and a n
     REQUIRE(in_short(f) == "note Main"); // 25 000 VA, 104 A
     REQUIRE_THAT(f[0].message, Contains("All of it at once"));
     REQUIRE_THAT(f[0].fix, Contains("Name what does run together"));
-    Situation day;
+    typed::Situation day;
     day.name = "Any day";
     made.situations = {day};
     REQUIRE_THAT(found("load-service", made, code).at(0).fix, Contains("panel-main-overloaded"));

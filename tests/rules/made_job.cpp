@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: MIT
 
 #include "made_job.h"
+#include "building/resolve.h"
 
+#include "job/job.h"
 #include "panel/layout.h"
 
 #include <stdexcept>
@@ -25,34 +27,34 @@ Make two_pole(std::string mark, int space) {
     return m;
 }
 
-Job job(std::vector<Circuit> circuits, SupplyKind kind) {
-    Job j;
+typed::Job job(std::vector<typed::Circuit> circuits, SupplyKind kind) {
+    typed::Job j;
     j.name = "Test bench";
-    Panel p;
+    typed::Panel p;
     p.name = "Main";
     p.spaces = 24;
     p.main = 100_A;
-    p.supply = Supply{};
+    p.supply = typed::Supply{};
     p.supply->kind = kind;
     j.panels.push_back(p);
     j.circuits = std::move(circuits);
     return j;
 }
 
-Job pair_job(Spot first, Spot second, Tie tie) {
+typed::Job pair_job(Spot first, Spot second, Tie tie) {
     auto const member = [&](std::string mark, Spot s) {
         return one_pole(std::move(mark)).space(s.space, s.half).cable("12/3").pair("K", tie);
     };
     return job({member("K1", first), member("K2", second)});
 }
 
-Plan as_typed(Job const& job) {
+Plan as_typed(typed::Job const& job) {
     Plan plan;
-    for (Panel const& panel : job.panels) {
+    for (typed::Panel const& panel : job.panels) {
         Layout const layout(panel);
         PanelPlan one;
         one.panel = panel.name;
-        for (Circuit const& c : job.circuits) {
+        for (typed::Circuit const& c : job.circuits) {
             if (c.panel != panel.name) continue;
             auto at = c.space ? slots(layout, *c.space, c.poles) : std::vector<Spot>{};
             one.placements.push_back({c.mark, at, std::nullopt, at});
@@ -62,14 +64,14 @@ Plan as_typed(Job const& job) {
     return plan;
 }
 
-Findings found(std::string_view rule, Job const& job, Plan const& plan, std::string_view edition) {
+Findings found(std::string_view rule, typed::Job const& job, Plan const& plan, std::string_view edition) {
     Rule const* r = rule_named(rule);
     CodeBook const* book = code_book(edition);
     if (!r || !r->is_checked() || !book) throw std::invalid_argument("no such rule or edition");
-    return judged(*r, {job, plan, *book}).findings();
+    return judged(*r, {resolve(job), plan, *book}).findings();
 }
 
-Findings found(std::string_view rule, Job const& job, std::string_view edition) {
+Findings found(std::string_view rule, typed::Job const& job, std::string_view edition) {
     return found(rule, job, as_typed(job), edition);
 }
 
@@ -84,11 +86,11 @@ std::string in_short(Findings const& findings) {
     return all;
 }
 
-std::string says(std::string_view rule, Job const& job, std::string_view edition) {
+std::string says(std::string_view rule, typed::Job const& job, std::string_view edition) {
     return in_short(found(rule, job, edition));
 }
 
-std::string says(std::string_view rule, Job const& job, Plan const& plan, std::string_view edition) {
+std::string says(std::string_view rule, typed::Job const& job, Plan const& plan, std::string_view edition) {
     return in_short(found(rule, job, plan, edition));
 }
 

@@ -4,6 +4,7 @@
 // Jobs made in a line or two, and what one rule says of them in a few words.
 #pragma once
 
+#include "job/job.h"
 #include "rules/check.h"
 
 #include <string>
@@ -15,8 +16,8 @@ using namespace legwork;
 
 // A circuit of 20 A on 12/2, 10 m, 600 VA, named after its mark, in panel "Main"; what a test is about is then set.
 struct Make {
-    Circuit c;
-    operator Circuit() const { return c; }
+    typed::Circuit c;
+    operator typed::Circuit() const { return c; }
 
     Make& space(int s, char half = 0) { return c.space = Spot{s, half}, *this; }
     Make& breaker(Amps a) { return c.breaker = a, *this; }
@@ -43,19 +44,19 @@ Make one_pole(std::string mark, int space = 0);
 Make two_pole(std::string mark, int space = 0); // on a two-pole breaker
 
 // A job of one panel "Main", 24 spaces across, 100 A, on this supply.
-Job job(std::vector<Circuit> circuits, SupplyKind kind = SupplyKind::split_120_240);
+typed::Job job(std::vector<typed::Circuit> circuits, SupplyKind kind = SupplyKind::split_120_240);
 // K1 and K2 on 12/3, untied unless said, on these spaces.
-Job pair_job(Spot first, Spot second, Tie tie = Tie::none);
+typed::Job pair_job(Spot first, Spot second, Tie tie = Tie::none);
 
 // Each circuit on the space that the job says, none for those without.
-Plan as_typed(Job const& job);
+Plan as_typed(typed::Job const& job);
 
 // What one rule finds, in the order it finds it.
-Findings found(std::string_view rule, Job const& job, std::string_view edition = "NEC 2023");
-Findings found(std::string_view rule, Job const& job, Plan const& plan, std::string_view edition = "NEC 2023");
+Findings found(std::string_view rule, typed::Job const& job, std::string_view edition = "NEC 2023");
+Findings found(std::string_view rule, typed::Job const& job, Plan const& plan, std::string_view edition = "NEC 2023");
 // The same in short: "error K1 K2; note K3"; the panel's name where no circuit is at fault; empty for silence.
 std::string in_short(Findings const& findings);
-std::string says(std::string_view rule, Job const& job, std::string_view edition = "NEC 2023");
-std::string says(std::string_view rule, Job const& job, Plan const& plan, std::string_view edition = "NEC 2023");
+std::string says(std::string_view rule, typed::Job const& job, std::string_view edition = "NEC 2023");
+std::string says(std::string_view rule, typed::Job const& job, Plan const& plan, std::string_view edition = "NEC 2023");
 
 } // namespace made

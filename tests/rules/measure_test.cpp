@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 // What a person has to go and find out. Sources: common practice, no source.
+#include "building/resolve.h"
+#include "job/job.h"
 #include "made_job.h"
 #include "rules/job/measure.h"
 
@@ -21,11 +23,11 @@ std::string list_in_short(std::vector<ToMeasure> const& list) {
     }
     return all;
 }
-std::string wanted(Job const& made, std::string_view edition = "NEC 2023") {
+std::string wanted(typed::Job const& made, std::string_view edition = "NEC 2023") {
     auto const plan = as_typed(made);
-    return list_in_short(to_measure({made, plan, *code_book(edition)}));
+    return list_in_short(to_measure({resolve(made), plan, *code_book(edition)}));
 }
-Job with(Make circuit) { return job({std::move(circuit)}); }
+typed::Job with(Make circuit) { return job({std::move(circuit)}); }
 } // namespace
 
 TEST_CASE("measure: nothing of a job that says all", "[check][job][measure]") {
@@ -35,15 +37,15 @@ TEST_CASE("measure: nothing of a job that says all", "[check][job][measure]") {
 
 TEST_CASE("measure: each missing figure and each question mark, where the person stands", "[check][job][measure]") {
     auto const gap = [](auto change) { return wanted(with(one_pole("L1", 1).with(change))); };
-    REQUIRE(gap([](Circuit& c) { c.breaker.reset(); }) == "L1 breaker at panel");
-    REQUIRE(gap([](Circuit& c) { c.run.clear(); }) == "L1 cable at panel; L1 length at run");
-    REQUIRE(gap([](Circuit& c) { c.run[0].length.reset(); }) == "L1 length at run");
-    REQUIRE(gap([](Circuit& c) { c.asked = {"outlet_count"}; }) == "L1 outlet_count at outlet");
-    REQUIRE(gap([](Circuit& c) { c.asked = {"mop", "mca"}; }) == "L1 mca at appliance; L1 mop at appliance");
+    REQUIRE(gap([](typed::Circuit& c) { c.breaker.reset(); }) == "L1 breaker at panel");
+    REQUIRE(gap([](typed::Circuit& c) { c.run.clear(); }) == "L1 cable at panel; L1 length at run");
+    REQUIRE(gap([](typed::Circuit& c) { c.run[0].length.reset(); }) == "L1 length at run");
+    REQUIRE(gap([](typed::Circuit& c) { c.asked = {"outlet_count"}; }) == "L1 outlet_count at outlet");
+    REQUIRE(gap([](typed::Circuit& c) { c.asked = {"mop", "mca"}; }) == "L1 mca at appliance; L1 mop at appliance");
 }
 
 TEST_CASE("measure: one thing's load stands on its nameplate, plugged things are clamped", "[check][job][measure]") {
-    auto const load = [](Make c) { return wanted(with(c.with([](Circuit& one) { one.load.reset(); }))); };
+    auto const load = [](Make c) { return wanted(with(c.with([](typed::Circuit& one) { one.load.reset(); }))); };
     REQUIRE(load(one_pole("X1", 1).use("receptacles")) == "X1 load at panel");
     REQUIRE(load(one_pole("X1", 1).use("lighting")) == "X1 load at panel");
     REQUIRE(load(one_pole("X1", 1)) == "X1 load at panel");
@@ -61,7 +63,7 @@ TEST_CASE("measure: a panel without a main, a home without its area", "[check][j
     REQUIRE(wanted(made) == "Main main at panel");
     made.panels[0].main = 100_A;
     made.panels[0].asked.clear();
-    made.dwelling = Dwelling{};
+    made.dwelling = typed::Dwelling{};
     REQUIRE(wanted(made) == "area at building *");
     made.dwelling->asked = {"area"};
     REQUIRE(wanted(made) == "area at building");
@@ -69,7 +71,7 @@ TEST_CASE("measure: a panel without a main, a home without its area", "[check][j
 }
 
 TEST_CASE("measure: what solar on the bus hangs on", "[check][job][measure]") {
-    auto made = with(two_pole("PV", 1).use("solar").with([](Circuit& c) { c.load.reset(); }));
+    auto made = with(two_pole("PV", 1).use("solar").with([](typed::Circuit& c) { c.load.reset(); }));
     REQUIRE(wanted(made, "NEC 2023") == "Main bus at panel *; Main output at appliance *");
     made.panels[0].bus = 100_A;
     REQUIRE(wanted(made, "NEC 2023") == "Main main_at at panel *"); // it may stay, at the far end

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // Breakers, ties and what hangs on them. Sources stand beside each case.
+#include "job/job.h"
 #include "made_job.h"
 
 #include <catch2/catch.hpp>
@@ -10,20 +11,20 @@ using namespace made;
 using Catch::Contains;
 
 namespace {
-Job pair_of(std::string use, Tie tie) {
+typed::Job pair_of(std::string use, Tie tie) {
     auto job = pair_job({3}, {5}, tie);
-    for (Circuit& c : job.circuits) c.use = use;
+    for (typed::Circuit& c : job.circuits) c.use = use;
     return job;
 }
-Job split(Job job) {
+typed::Job split(typed::Job job) {
     job.circuits[0].split = true;
     return job;
 }
-Job old(Job job) {
-    for (Circuit& c : job.circuits) c.existing = true;
+typed::Job old(typed::Job job) {
+    for (typed::Circuit& c : job.circuits) c.existing = true;
     return job;
 }
-std::string disconnect(Job const& job, std::string_view edition) { return says("mw-disconnect", job, edition); }
+std::string disconnect(typed::Job const& job, std::string_view edition) { return says("mw-disconnect", job, edition); }
 } // namespace
 
 TEST_CASE("mw-disconnect: NEC asks it of every pair, and a handle tie does", "[check][multiwire]") {
@@ -140,6 +141,6 @@ TEST_CASE("mw-keep-on: a refrigerator tied to the counter", "[check][multiwire]"
     REQUIRE(says("mw-keep-on", job).empty());
     job.circuits[1].name = "Medical outlets, bed 2";
     REQUIRE(says("mw-keep-on", job) == "warning K2");
-    for (Circuit& c : job.circuits) c.tie = Tie::none;
+    for (typed::Circuit& c : job.circuits) c.tie = Tie::none;
     REQUIRE(says("mw-keep-on", job).empty());
 }

@@ -2,8 +2,10 @@
 // SPDX-License-Identifier: MIT
 
 // The neutral of a pair: wires, currents, and what an open one does.
+#include "building/resolve.h"
 #include "made_job.h"
 
+#include "job/job.h"
 #include "panel/feeds.h"
 #include "rules/multiwire/open_neutral.h"
 #include "rules/multiwire/pair_cable.h"
@@ -17,20 +19,20 @@ using namespace made;
 using Catch::Contains;
 
 namespace {
-Situation situation(std::string name, std::map<std::string, std::int64_t> by_mark) {
-    Situation s;
+typed::Situation situation(std::string name, std::map<std::string, std::int64_t> by_mark) {
+    typed::Situation s;
     s.name = std::move(name);
     s.by_mark = std::move(by_mark);
     return s;
 }
 
 // K1 and K2 draw these at 120 V on 14/3, breakers of 15 A.
-Job drawing(VoltAmperes first, VoltAmperes second, SupplyKind kind = SupplyKind::split_120_240) {
+typed::Job drawing(VoltAmperes first, VoltAmperes second, SupplyKind kind = SupplyKind::split_120_240) {
     auto job = pair_job({3}, {5}, Tie::two_pole_breaker);
     job.panels[0].supply->kind = kind;
     job.circuits[0].load = first;
     job.circuits[1].load = second;
-    for (Circuit& c : job.circuits) c.breaker = 15_A, c.run[0].kind = "14/3";
+    for (typed::Circuit& c : job.circuits) c.breaker = 15_A, c.run[0].kind = "14/3";
     return job;
 }
 } // namespace
@@ -39,15 +41,15 @@ TEST_CASE("mw-conductors: a wire for each hot and one for the neutral", "[check]
     // Source: what the cable kinds are (G/N has N insulated wires): common practice, no source.
     auto job = pair_job({3}, {5}, Tie::two_pole_breaker);
     for (auto const edition : {"NEC 2023", "CE 2024"}) {
-        for (Circuit& c : job.circuits) c.run[0].kind = "12/3";
+        for (typed::Circuit& c : job.circuits) c.run[0].kind = "12/3";
         REQUIRE(says("mw-conductors", job, edition).empty());
-        for (Circuit& c : job.circuits) c.run[0].kind = "12/2";
+        for (typed::Circuit& c : job.circuits) c.run[0].kind = "12/2";
         REQUIRE(says("mw-conductors", job, edition) == "error K1 K2");
     }
     job.circuits[0].colors = {"black", "red", "white"};
     REQUIRE(says("mw-conductors", job).empty());
     job.circuits[0].colors.clear();
-    for (Circuit& c : job.circuits) c.run.clear();
+    for (typed::Circuit& c : job.circuits) c.run.clear();
     REQUIRE(says("mw-conductors", job).empty()); // job-unknown asks for the cable
     job.circuits[1].run = {{"14/2", {}, ""}};    // said at one member only
     REQUIRE(says("mw-conductors", job) == "error K1 K2");
@@ -103,11 +105,11 @@ TEST_CASE("mw-neutral-current: aluminium and warmer terminals have their own fig
     // Source: NEC Table 310.16: 10 AWG copper 35 A at 75 degrees, held to 30 A by 240.4(D); 8 AWG 40 A at 60, 50 A
     // at 75.
     auto job = drawing(100_VA, 100_VA);
-    auto const p = pairs(job).at(0);
     auto const limit = [&](std::string kind, int terminals, Metal metal, std::string_view edition) {
-        for (Circuit& c : job.circuits) c.run[0].kind = kind, c.terminals = terminals, c.metal = metal;
+        for (typed::Circuit& c : job.circuits) c.run[0].kind = kind, c.terminals = terminals, c.metal = metal;
         auto const plan = as_typed(job);
-        return neutral_ampacity({job, plan, *code_book(edition)}, p);
+        auto const building = resolve(job);
+        return neutral_ampacity({building, plan, *code_book(edition)}, building.pairs.at(0));
     };
     REQUIRE(limit("10/3", 75, Metal::copper, "NEC 2023") == 30_A);
     REQUIRE(limit("10/3", 60, Metal::aluminium, "NEC 2023") == 25_A);
@@ -168,8 +170,8 @@ TEST_CASE("mw-unpaired: what does the third wire do?", "[check][multiwire]") {
         REQUIRE(says("mw-unpaired", job({two_pole("H1", 1).cable("12/3").use("baseboard")}), edition) == "warning H1");
         REQUIRE(says("mw-unpaired", job({two_pole("H1", 1).cable("12/2").use("baseboard")}), edition).empty());
     }
-    auto const third = [](Circuit& c) { c.third = "switched"; };
-    auto const loop = [](Circuit& c) { c.switch_loop = true; };
+    auto const third = [](typed::Circuit& c) { c.third = "switched"; };
+    auto const loop = [](typed::Circuit& c) { c.switch_loop = true; };
     REQUIRE(says("mw-unpaired", job({one_pole("L1", 1).cable("14/3").with(third)})).empty());
     REQUIRE(says("mw-unpaired", job({one_pole("L1", 1).cable("14/3").with(loop)})).empty());
     REQUIRE(says("mw-unpaired", job({two_pole("R1", 1).cable("6/3").use("range")})).empty());

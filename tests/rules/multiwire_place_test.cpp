@@ -3,6 +3,7 @@
 
 // Where a pair's two hots land. Sources: NEC 210.4(A), (B) and the meaning of a multiwire circuit; which spaces are on
 // which leg: common practice, no source.
+#include "job/job.h"
 #include "made_job.h"
 
 #include <catch2/catch.hpp>
@@ -15,7 +16,7 @@ constexpr std::string_view kPlace[] = {"mw-one-panel", "mw-same-space", "mw-in-p
                                        "mw-not-adjacent"};
 
 // The rules of a pair's place that speak, and what they say: one at most.
-std::string place_says(Job const& job, std::string_view edition = "NEC 2023") {
+std::string place_says(typed::Job const& job, std::string_view edition = "NEC 2023") {
     std::string all;
     for (auto const rule : kPlace)
         if (auto const words = says(rule, job, edition); !words.empty())
@@ -23,11 +24,11 @@ std::string place_says(Job const& job, std::string_view edition = "NEC 2023") {
     return all;
 }
 
-Job two_supplies(Job job, SupplyKind second) {
+typed::Job two_supplies(typed::Job job, SupplyKind second) {
     job.panels[0].supply.reset();
     job.panels[0].supplies = {"Grid", "Inlet"};
-    job.supplies = {Supply{"Grid", SupplyKind::split_120_240, 60_A, Leg::a, {}},
-                    Supply{"Inlet", second, 30_A, Leg::a, {}}};
+    job.supplies = {typed::Supply{"Grid", SupplyKind::split_120_240, 60_A, Leg::a, {}},
+                    typed::Supply{"Inlet", second, 30_A, Leg::a, {}}};
     return job;
 }
 } // namespace
@@ -51,7 +52,7 @@ TEST_CASE("mw-one-panel: both hots start in one panel", "[check][multiwire]") {
     job.circuits[1].space = Spot{3};
     REQUIRE(place_says(job) == "mw-one-panel error K1 K2");
     REQUIRE(place_says(job, "CE 2021") == "mw-one-panel error K1 K2");
-    for (Circuit& c : job.circuits) c.existing = true;
+    for (typed::Circuit& c : job.circuits) c.existing = true;
     REQUIRE(place_says(job) == "mw-one-panel error K1 K2");
     REQUIRE(says("mw-neutral-current", job).empty());
 }
@@ -86,7 +87,7 @@ TEST_CASE("mw-in-phase-supply: a sub-panel is fed by what feeds the panel above"
     above.name = "House";
     above.supply->kind = SupplyKind::bridged_120;
     job.panels[0].supply.reset();
-    job.panels[0].feeder = FeederName{"House", "SP"};
+    job.panels[0].feeder = typed::FeederName{"House", "SP"};
     job.panels.push_back(above);
     job.circuits.push_back(two_pole("SP", 1).in("House").cable("6/3").breaker(50_A));
     REQUIRE(place_says(job) == "mw-in-phase-supply error K1 K2");
@@ -96,7 +97,7 @@ TEST_CASE("mw-opposite-legs: says what the neutral can carry, in numbers", "[che
     // Source: two 15 A breakers on one leg can put 30 A on the neutral; 900 VA + 1000 VA at 120 V are 15.8 A; 14 AWG
     // copper is good for 15 A (NEC Table 310.16, 60 degrees).
     auto job = pair_job({24}, {20});
-    for (Circuit& c : job.circuits) c.breaker = 15_A, c.run[0].kind = "14/3";
+    for (typed::Circuit& c : job.circuits) c.breaker = 15_A, c.run[0].kind = "14/3";
     job.circuits[0].load = 900_VA;
     job.circuits[1].load = 1000_VA;
     auto const f = found("mw-opposite-legs", job);
@@ -123,7 +124,7 @@ TEST_CASE("mw-opposite-legs: the spaces of one row are on one leg, whatever the 
 
 TEST_CASE("mw-opposite-legs: an odd bus has its own letters", "[check][multiwire]") {
     auto job = pair_job({3}, {5});
-    job.panels[0].bus_legs = Panel::Bus::listed;
+    job.panels[0].bus_legs = BusLegs::listed;
     job.panels[0].row_legs = {Leg::a, Leg::b, Leg::b};
     REQUIRE(place_says(job) == "mw-opposite-legs error K1 K2");
 }
@@ -156,7 +157,7 @@ TEST_CASE("mw-not-adjacent: a tie reaches the next space of the column only", "[
 
 TEST_CASE("a pair without a place yet is judged by its supply only", "[check][multiwire]") {
     auto job = pair_job({3}, {5});
-    for (Circuit& c : job.circuits) c.space.reset();
+    for (typed::Circuit& c : job.circuits) c.space.reset();
     REQUIRE(place_says(job).empty());
     job.panels[0].supply->kind = SupplyKind::bridged_120;
     REQUIRE(place_says(job) == "mw-in-phase-supply error K1 K2");

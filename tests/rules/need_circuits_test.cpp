@@ -4,6 +4,7 @@
 // Circuits a dwelling must have. Sources: NEC 210.11(C)(1) to (4) (two small-appliance circuits, laundry, bathroom and
 // garage circuits, 20 A each), 210.52(B)(3), (E), (F); CE 26-654, 26-722(d) (two circuits at the counter, one where one
 // receptacle is enough; on 15 A split, else 20 A); CE laundry, garage and outdoors from memory.
+#include "job/job.h"
 #include "need_jobs.h"
 
 #include <catch2/catch.hpp>
@@ -42,7 +43,7 @@ TEST_CASE("need-kitchen: two counter circuits", "[check][need]") {
     REQUIRE_THAT(none[0].message, Contains("at least 2 circuits"));
     REQUIRE_THAT(none[0].fix, Contains("Add 2 circuits") && Contains("use = \"kitchen counter\""));
     auto old = home_without({"K1"});
-    for (Circuit& c : old) c.existing = true;
+    for (typed::Circuit& c : old) c.existing = true;
     REQUIRE(says("need-kitchen", dwelling(old), edition) == "warning K2");
     REQUIRE_THAT(found("need-kitchen", dwelling(old), edition)[0].message, Contains("there before"));
 }
@@ -67,7 +68,8 @@ TEST_CASE("need-kitchen: the rating", "[check][need]") {
     auto const small = found("need-kitchen", home_with(k2(15_A)), edition);
     REQUIRE(in_short(small) == (is_nec(edition) ? "warning K1 K2" : "warning K2"));
     REQUIRE_THAT(small[0].message, Contains("15 A") && Contains("20 A"));
-    REQUIRE(says("need-kitchen", home_with(k2(15_A).with([](Circuit& c) { c.breaker.reset(); })), edition).empty());
+    REQUIRE(
+        says("need-kitchen", home_with(k2(15_A).with([](typed::Circuit& c) { c.breaker.reset(); })), edition).empty());
     // A third one is no better for there being two.
     auto const k3 = one_pole("K3").called("Counter, island", "Kitchen").use("kitchen counter").breaker(15_A);
     REQUIRE(says("need-kitchen", home_with(k3), edition) == "warning K3");
@@ -79,7 +81,7 @@ TEST_CASE("need-kitchen: the rating", "[check][need]") {
                            .use("kitchen counter")
                            .breaker(15_A)
                            .pair("K")
-                           .with([](Circuit& c) { c.split = true; }));
+                           .with([](typed::Circuit& c) { c.split = true; }));
     REQUIRE(says("need-kitchen", dwelling(pair), edition) == (is_nec(edition) ? "warning K1 K2" : ""));
 }
 
@@ -90,7 +92,7 @@ TEST_CASE("need-kitchen: circuits under other names", "[check][need]") {
     REQUIRE(says("need-kitchen", dwelling(circuits)).empty());
     REQUIRE(says("need-kitchen", dwelling(circuits), "CE 2024").empty());
     circuits.pop_back();
-    circuits.push_back(one_pole("C").called("Counter by the fridge").use("refrigerator").with([](Circuit& c) {
+    circuits.push_back(one_pole("C").called("Counter by the fridge").use("refrigerator").with([](typed::Circuit& c) {
         c.use_guessed = true;
     }));
     REQUIRE(says("need-kitchen", dwelling(circuits)).empty());
@@ -137,7 +139,7 @@ TEST_CASE("need-laundry: asked where a laundry is shown", "[check][need]") {
     CAPTURE(edition);
     auto const none = home_without({"LA"});
     REQUIRE(says("need-laundry", dwelling(none), edition).empty());
-    auto const and_also = [&](Circuit c) {
+    auto const and_also = [&](typed::Circuit c) {
         auto circuits = none;
         circuits.push_back(std::move(c));
         return dwelling(circuits);
@@ -160,7 +162,7 @@ TEST_CASE("need-garage: asked where a garage is shown", "[check][need]") {
     auto const edition = any_edition();
     CAPTURE(edition);
     auto const car = two_pole("EV").called("Vehicle charger", "Garage").use("vehicle charger");
-    auto const with_receptacles = [&](Circuit c) {
+    auto const with_receptacles = [&](typed::Circuit c) {
         auto made = home_with(car);
         made.circuits.push_back(std::move(c));
         return made;
@@ -186,7 +188,7 @@ TEST_CASE("need-garage: asked where a garage is shown", "[check][need]") {
     REQUIRE(says("need-garage", suite, edition).empty());
     auto detached = dwelling(home_circuits());
     detached.circuits.push_back(
-        one_pole("GL").called("Lights").use("lighting").with([](Circuit& c) { c.building = "Garage"; }));
+        one_pole("GL").called("Lights").use("lighting").with([](typed::Circuit& c) { c.building = "Garage"; }));
     REQUIRE(says("need-garage", detached, edition) == "warning Main");
 }
 
@@ -204,7 +206,7 @@ TEST_CASE("need-outdoor: a receptacle outdoors", "[check][need]") {
     dock.push_back(one_pole("D1").called("Dock outlets", "Dock").use("outdoor"));
     REQUIRE(says("need-outdoor", dwelling(dock), edition).empty());
     auto old = none;
-    for (Circuit& c : old) c.existing = true;
+    for (typed::Circuit& c : old) c.existing = true;
     REQUIRE(says("need-outdoor", dwelling(old), edition).empty());
 }
 

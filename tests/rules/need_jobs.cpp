@@ -2,12 +2,13 @@
 // SPDX-License-Identifier: MIT
 
 #include "need_jobs.h"
+#include "job/job.h"
 
 #include <algorithm>
 
 namespace made {
 
-std::vector<Circuit> home_circuits() {
+std::vector<typed::Circuit> home_circuits() {
     return {one_pole("K1").called("Counter, left", "Kitchen").use("kitchen counter"),
             one_pole("K2").called("Counter, right", "Kitchen").use("kitchen counter"),
             one_pole("RF").called("Refrigerator", "Kitchen").use("refrigerator"),
@@ -18,21 +19,21 @@ std::vector<Circuit> home_circuits() {
             one_pole("L1").called("Lights, all rooms").use("lighting")};
 }
 
-std::vector<Circuit> home_without(std::vector<std::string> const& marks) {
+std::vector<typed::Circuit> home_without(std::vector<std::string> const& marks) {
     auto circuits = home_circuits();
-    std::erase_if(circuits, [&](Circuit const& c) { return std::ranges::find(marks, c.mark) != marks.end(); });
+    std::erase_if(circuits, [&](typed::Circuit const& c) { return std::ranges::find(marks, c.mark) != marks.end(); });
     return circuits;
 }
 
-Job dwelling(std::vector<Circuit> circuits) {
+typed::Job dwelling(std::vector<typed::Circuit> circuits) {
     auto made = job(std::move(circuits));
     made.dwelling.emplace();
     return made;
 }
 
-Job home_with(Circuit c) {
+typed::Job home_with(typed::Circuit c) {
     auto circuits = home_circuits();
-    auto const at = std::ranges::find(circuits, c.mark, &Circuit::mark);
+    auto const at = std::ranges::find(circuits, c.mark, &typed::Circuit::mark);
     if (at == circuits.end())
         circuits.push_back(std::move(c));
     else

@@ -4,6 +4,8 @@
 // What shares a circuit. Sources: CE 26-654, 26-722(d) (two counter receptacles a circuit and nothing else; a central
 // vacuum's own circuit), NEC 422.12 (central heating); NEC 210.52(B)(2), CE refrigerator, microwave, heating from
 // memory; the rest common practice, no source.
+#include "building/resolve.h"
+#include "job/job.h"
 #include "need_jobs.h"
 #include "rules/need/named_things.h"
 
@@ -17,10 +19,11 @@ std::string any_edition() { return GENERATE("NEC 2017", "NEC 2020", "NEC 2023", 
 bool is_nec(std::string_view edition) { return edition.starts_with("NEC"); }
 
 std::string told(std::string const& use, std::string const& name, int poles = 1) {
-    Circuit c = one_pole("K1").called(name).use(use);
+    typed::Circuit c = one_pole("K1").called(name).use(use);
     c.poles = poles;
     std::string all;
-    for (Use const* u : things_of(c)) all += (all.empty() ? "" : ", ") + std::string(u->name);
+    auto const building = resolve(job({std::move(c)}));
+    for (Use const* u : things_of(building.circuits.front())) all += (all.empty() ? "" : ", ") + std::string(u->name);
     return all;
 }
 } // namespace
@@ -68,7 +71,7 @@ TEST_CASE("need-kitchen-share: how many receptacles", "[check][need]") {
     auto const edition = any_edition();
     CAPTURE(edition);
     auto const k1 = [](int count) {
-        return one_pole("K1").called("Counter, left", "Kitchen").use("kitchen counter").with([&](Circuit& c) {
+        return one_pole("K1").called("Counter, left", "Kitchen").use("kitchen counter").with([&](typed::Circuit& c) {
             c.outlet_count = count;
         });
     };
@@ -144,15 +147,15 @@ TEST_CASE("need-dedicated: a second outlet", "[check][need]") {
     auto const edition = any_edition();
     CAPTURE(edition);
     auto const rf = [](int count) {
-        return one_pole("RF").called("Refrigerator", "Kitchen").use("refrigerator").with([&](Circuit& c) {
+        return one_pole("RF").called("Refrigerator", "Kitchen").use("refrigerator").with([&](typed::Circuit& c) {
             c.outlet_count = count;
         });
     };
     REQUIRE(says("need-dedicated", home_with(rf(1)), edition).empty());
     REQUIRE(says("need-dedicated", home_with(rf(2)), edition) == (is_nec(edition) ? "" : "warning RF"));
-    auto const car = two_pole("EV").use("vehicle charger").with([](Circuit& c) { c.outlet_count = 2; });
+    auto const car = two_pole("EV").use("vehicle charger").with([](typed::Circuit& c) { c.outlet_count = 2; });
     REQUIRE(says("need-dedicated", home_with(car), edition) == "warning EV");
-    auto const heaters = two_pole("H1").use("baseboard").with([](Circuit& c) { c.outlet_count = 3; });
+    auto const heaters = two_pole("H1").use("baseboard").with([](typed::Circuit& c) { c.outlet_count = 3; });
     REQUIRE(says("need-dedicated", home_with(heaters), edition).empty());
 }
 

@@ -3,6 +3,7 @@
 
 // A neutral at switches. Sources: NEC 404.2(C) (raceways, other rooms and receptacle loads are let off), CE 4-022: from
 // 2018 at every control location; trade pages on both.
+#include "job/job.h"
 #include "protection_jobs.h"
 
 #include <catch2/catch.hpp>
@@ -14,10 +15,10 @@ namespace {
 constexpr auto kRule = "need-neutral-at-switch";
 
 Make loop(std::string use, std::string room) {
-    return at(std::move(use), std::move(room)).with([](Circuit& c) { c.switch_loop = true; });
+    return at(std::move(use), std::move(room)).with([](typed::Circuit& c) { c.switch_loop = true; });
 }
 Make listed_loop(std::string kind) {
-    return loop("lighting", "Hall").with([&](Circuit& c) {
+    return loop("lighting", "Hall").with([&](typed::Circuit& c) {
         c.run = {{"14/2", from_mm(5000), "Hall light"}, {kind, from_mm(3000), "Hall switch"}};
     });
 }
@@ -50,7 +51,7 @@ TEST_CASE("need-neutral-at-switch: a loop that is listed is looked at", "[check]
     auto const f = found(kRule, home({listed_loop("14/2")}), "CE 2021").at(0);
     REQUIRE_THAT(f.message, Contains("14/2") && Contains("CE 2021 4-022"));
     REQUIRE_THAT(f.fix, Contains("14/3"));
-    auto const in_conduit = loop("lighting", "Hall").with([](Circuit& c) { c.wiring = Wiring::conduit; });
+    auto const in_conduit = loop("lighting", "Hall").with([](typed::Circuit& c) { c.wiring = Wiring::conduit; });
     REQUIRE(nec(kRule, in_conduit) == "---");
     REQUIRE(ce(kRule, in_conduit) == "WWW");
 }

@@ -4,6 +4,7 @@
 // Solar and battery on the bus. Sources: NEC 705.12 as trade pages tell it: 125 % of the output and the main within
 // 120 % of the bus, at opposite ends; worked example: bus 200 A, main 200 A leave 40 A, an inverter of 32 A. CE 64-112
 // from memory: the breakers' ratings, 120 %, in a dwelling 125 %.
+#include "job/job.h"
 #include "made_job.h"
 
 #include <catch2/catch.hpp>
@@ -12,14 +13,16 @@ using namespace made;
 using Catch::Contains;
 
 namespace {
-Circuit solar(std::string mark, int space, Amps breaker = 40_A) {
-    return two_pole(std::move(mark), space).use("solar").breaker(breaker).with([](Circuit& c) { c.fixed = true; });
+typed::Circuit solar(std::string mark, int space, Amps breaker = 40_A) {
+    return two_pole(std::move(mark), space).use("solar").breaker(breaker).with([](typed::Circuit& c) {
+        c.fixed = true;
+    });
 }
 
 // A panel of 24 spaces with the main at the top: spaces 21+23 and 22+24 are at the far end.
-Job fed(std::vector<Circuit> circuits, int bus, int main, int output) {
+typed::Job fed(std::vector<typed::Circuit> circuits, int bus, int main, int output) {
     auto made = job(std::move(circuits));
-    Panel& p = made.panels[0];
+    typed::Panel& p = made.panels[0];
     p.main_at = PanelEnd::top;
     p.bus = p.main = p.output = std::nullopt;
     if (bus) p.bus = Amps{bus * 1000};
@@ -86,17 +89,17 @@ TEST_CASE("panel-backfeed: within the bus it may stand anywhere and move", "[che
 
 TEST_CASE("panel-backfeed: all breakers within the bus are offered, not presumed", "[check][panel]") {
     // Source, from memory: NEC 705.12 takes a sum of all breakers but the main within the bus, with a sign.
-    auto const offered = [](Circuit c, std::string const& edition = "NEC 2023") {
-        auto const pair =
-            std::vector<Circuit>{solar("SO", 1, 60_A), std::move(c), one_pole("A", 5).pair("K", Tie::two_pole_breaker),
-                                 one_pole("B", 7).pair("K", Tie::two_pole_breaker)};
+    auto const offered = [](typed::Circuit c, std::string const& edition = "NEC 2023") {
+        auto const pair = std::vector<typed::Circuit>{solar("SO", 1, 60_A), std::move(c),
+                                                      one_pole("A", 5).pair("K", Tie::two_pole_breaker),
+                                                      one_pole("B", 7).pair("K", Tie::two_pole_breaker)};
         auto const f = found(kRule, fed(pair, 100, 100, 48), edition);
         REQUIRE(f.size() == 1);
         return f[0].fix.find("[[accept]]") != std::string::npos;
     };
     REQUIRE(offered(one_pole("C", 8))); // 60 + 20 A, and one breaker of 20 A for the pair
     REQUIRE_FALSE(offered(one_pole("C", 8).breaker(25_A)));
-    REQUIRE_FALSE(offered(one_pole("C", 8).with([](Circuit& c) { c.breaker.reset(); })));
+    REQUIRE_FALSE(offered(one_pole("C", 8).with([](typed::Circuit& c) { c.breaker.reset(); })));
     REQUIRE(offered(two_pole("MN", 9).use("main").breaker(100_A))); // the main is not counted
     REQUIRE_FALSE(offered(one_pole("C", 8), "CE 2024"));
 }
@@ -129,7 +132,7 @@ TEST_CASE("panel-backfeed: CE counts the breakers, and warns", "[check][panel]")
     REQUIRE(says(kRule, fed({solar("SO", 21, 40_A)}, 200, 200, 0), edition).empty());
     REQUIRE(says(kRule, fed({solar("SO", 21, 50_A)}, 200, 200, 20), edition) == "warning SO");
     auto dwelling = fed({solar("SO", 21, 50_A)}, 200, 200, 0);
-    dwelling.dwelling = Dwelling{};
+    dwelling.dwelling = typed::Dwelling{};
     REQUIRE(says(kRule, dwelling, edition).empty());
     dwelling.circuits[0].breaker = 60_A;
     REQUIRE(says(kRule, dwelling, edition) == "warning SO");
@@ -154,7 +157,7 @@ TEST_CASE("panel-backfeed: through a feeder it reaches the panel above", "[check
     auto shed = made.panels[0];
     shed.name = "Shed";
     shed.supply.reset();
-    shed.feeder = FeederName{"Main", "SP"};
+    shed.feeder = typed::FeederName{"Main", "SP"};
     shed.bus = 125_A;
     shed.main.reset(); // lugs: the feeder's breaker is its main
     shed.output = 32_A;

@@ -3,6 +3,7 @@
 
 // Panels below others, neutrals, heat on a wye, supplies of an outbuilding. Conductors and volts are counted (physics);
 // sections stand beside what they say.
+#include "job/job.h"
 #include "made_job.h"
 
 #include <catch2/catch.hpp>
@@ -11,15 +12,15 @@ using namespace made;
 using Catch::Contains;
 
 namespace {
-Panel panel(std::string name, std::string feeder = "") {
-    Panel p;
+typed::Panel panel(std::string name, std::string feeder = "") {
+    typed::Panel p;
     p.name = std::move(name);
     p.spaces = 12;
-    if (!feeder.empty()) p.feeder = FeederName{"Main", std::move(feeder)};
+    if (!feeder.empty()) p.feeder = typed::FeederName{"Main", std::move(feeder)};
     return p;
 }
-Job with_shop(Make feeder, SupplyKind kind = SupplyKind::split_120_240) {
-    Job made = job({feeder.use("feeder")}, kind);
+typed::Job with_shop(Make feeder, SupplyKind kind = SupplyKind::split_120_240) {
+    typed::Job made = job({feeder.use("feeder")}, kind);
     made.panels.push_back(panel("Shop", "SP"));
     return made;
 }
@@ -57,7 +58,7 @@ TEST_CASE("panel-feeder-wires: one hot for a panel of 120 V", "[check][panel]") 
     auto made = with_shop(one_pole("SP", 1).cable("10/2"));
     REQUIRE(says("panel-feeder-wires", made) == "error SP"); // the panel is taken to have both legs
     REQUIRE_THAT(found("panel-feeder-wires", made).at(0).fix, Contains("120 on both legs"));
-    made.panels[1].supply = Supply{"", SupplyKind::bridged_120, {}, Leg::a, {}};
+    made.panels[1].supply = typed::Supply{"", SupplyKind::bridged_120, {}, Leg::a, {}};
     REQUIRE(says("panel-feeder-wires", made).empty());
     made.panels[1].supply->kind = SupplyKind::one_leg_120;
     REQUIRE(says("panel-feeder-wires", made, "CE 2021").empty());
@@ -90,7 +91,7 @@ TEST_CASE("panel-neutral-terminals: one terminal a neutral, one neutral a pair",
     made.circuits.push_back(one_pole("A", 5));
     made.circuits.push_back(two_pole("WH", 2));                           // two hots only
     made.circuits.push_back(two_pole("RG", 6).cable("8/3").use("range")); // brings one
-    made.circuits.push_back(one_pole("S", 9).use("spare").with([](Circuit& c) { c.run.clear(); }));
+    made.circuits.push_back(one_pole("S", 9).use("spare").with([](typed::Circuit& c) { c.run.clear(); }));
     for (auto const& edition : editions()) {
         CAPTURE(edition);
         made.panels[0].neutral_terminals = 3;
@@ -100,7 +101,7 @@ TEST_CASE("panel-neutral-terminals: one terminal a neutral, one neutral a pair",
     }
     REQUIRE_THAT(found("panel-neutral-terminals", made).at(0).message,
                  Contains("has 2 terminals for neutrals and needs 3"));
-    for (Circuit& c : made.circuits) c.existing = true;
+    for (typed::Circuit& c : made.circuits) c.existing = true;
     REQUIRE(says("panel-neutral-terminals", made) == "error Main");
     made.panels[0].neutral_terminals.reset();
     REQUIRE(says("panel-neutral-terminals", made).empty());
@@ -118,7 +119,7 @@ TEST_CASE("panel-neutral-terminals: one terminal a neutral, one neutral a pair",
 }
 
 TEST_CASE("panel-208-heat: three quarters of the power between two phases of a wye", "[check][panel]") {
-    auto const heaters = std::vector<Circuit>{
+    auto const heaters = std::vector<typed::Circuit>{
         two_pole("H1", 1).load(1500_VA).use("baseboard"), two_pole("WH", 5).load(3000_VA).use("water heater"),
         two_pole("RG", 9).load(8000_VA).use("range"), one_pole("H2", 2).use("heating")};
     for (auto const& edition : editions()) {
@@ -143,7 +144,7 @@ TEST_CASE("panel-208-heat: three quarters of the power between two phases of a w
 
 TEST_CASE("panel-outbuilding: one supply into one building", "[check][panel]") {
     // Source: NEC 225.30; a multiwire circuit counts as one. The CE Code: no rule found, custom.
-    auto const into = [](Make m) { return m.with([](Circuit& c) { c.building = "Shed"; }); };
+    auto const into = [](Make m) { return m.with([](typed::Circuit& c) { c.building = "Shed"; }); };
     auto const two = job({into(one_pole("S1", 1)), into(one_pole("S2", 3)), one_pole("K1", 5)});
     for (auto const& edition : editions()) {
         CAPTURE(edition);
@@ -159,7 +160,7 @@ TEST_CASE("panel-outbuilding: one supply into one building", "[check][panel]") {
         REQUIRE(says("panel-outbuilding", made, edition).empty());
     }
     auto pair = pair_job({1, 0}, {3, 0}, Tie::two_pole_breaker);
-    for (Circuit& c : pair.circuits) c.building = "Shed";
+    for (typed::Circuit& c : pair.circuits) c.building = "Shed";
     REQUIRE(says("panel-outbuilding", pair).empty());
     pair.circuits.push_back(into(one_pole("S3", 5)));
     REQUIRE(says("panel-outbuilding", pair) == "error K1 K2 S3");
@@ -169,7 +170,7 @@ TEST_CASE("panel-outbuilding: one supply into one building", "[check][panel]") {
 }
 
 TEST_CASE("panel-outbuilding: feeders, and exceptions known from memory", "[check][panel]") {
-    auto const into = [](Make m) { return m.with([](Circuit& c) { c.building = "Shed"; }); };
+    auto const into = [](Make m) { return m.with([](typed::Circuit& c) { c.building = "Shed"; }); };
     auto made = with_shop(two_pole("SP", 1).cable("6/3"));
     made.panels[1].building = "Shed";
     made.circuits.push_back(into(one_pole("A", 1).in("Shop"))); // inside
@@ -194,16 +195,17 @@ TEST_CASE("panel-outbuilding: feeders, and exceptions known from memory", "[chec
     // A building with a service of its own and a circuit from elsewhere.
     auto own = job({into(one_pole("S1", 1)), one_pole("K1", 5)});
     own.panels.push_back(panel("Barn panel"));
-    own.panels[1].supply = Supply{};
+    own.panels[1].supply = typed::Supply{};
     own.panels[1].building = "Shed";
     REQUIRE(says("panel-outbuilding", own) == "error S1");
     REQUIRE_THAT(found("panel-outbuilding", own).at(0).message, Contains("what feeds panel \"Barn panel\""));
 }
 
 TEST_CASE("panel-outbuilding: a panel all of whose circuits name one building stands there", "[check][panel]") {
-    std::vector<Circuit> all;
+    std::vector<typed::Circuit> all;
     for (int i = 0; i < 5; ++i)
-        all.push_back(one_pole("S" + std::to_string(i), 2 * i + 1).with([](Circuit& c) { c.building = "Shed"; }));
+        all.push_back(
+            one_pole("S" + std::to_string(i), 2 * i + 1).with([](typed::Circuit& c) { c.building = "Shed"; }));
     REQUIRE(says("panel-outbuilding", job(all)).empty());
     all.push_back(one_pole("K1", 2));
     REQUIRE(says("panel-outbuilding", job(all)) == "error S0 S1 S2 S3 S4");

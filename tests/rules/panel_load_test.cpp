@@ -2,8 +2,10 @@
 // SPDX-License-Identifier: MIT
 
 // How the legs are loaded. Sources: Ohm's law and the sum of currents; the thresholds are ours (rules of this program).
+#include "building/resolve.h"
 #include "made_job.h"
 
+#include "job/job.h"
 #include "reckon/leg_amps.h"
 
 #include <catch2/catch.hpp>
@@ -12,20 +14,23 @@ using namespace made;
 using Catch::Contains;
 
 namespace {
-PanelPlan legs(Job const& job, std::int64_t a, std::int64_t b, std::int64_t least) {
+PanelPlan legs(typed::Job const& job, std::int64_t a, std::int64_t b, std::int64_t least) {
     auto plan = as_typed(job).panels[0];
     plan.situations = {{"connected", a, b, std::abs(a - b), 0}};
     plan.imbalance_va = std::abs(a - b);
     plan.least_imbalance_va = plan.lower_bound_va = least;
     return plan;
 }
-LegAmps amps_on(Job const& job, Situation const* s = nullptr) {
+LegAmps amps_on(typed::Job job, typed::Situation const* s = nullptr) {
+    if (s) job.situations = {*s};
     auto const plan = as_typed(job);
-    Case const c{job, plan, *code_book("NEC 2023")};
-    return leg_amps(c, job.panels[0], s, feeds(job, job.panels[0]).at(0));
+    auto const building = resolve(job);
+    Case const c{building, plan, *code_book("NEC 2023")};
+    Panel const& panel = building.panels[0];
+    return leg_amps(c, panel, s ? &building.situations[0] : nullptr, panel.feeds.at(0));
 }
-Situation evening(std::map<std::string, std::int64_t> by_mark, std::int64_t other = 1'000'000) {
-    Situation s;
+typed::Situation evening(std::map<std::string, std::int64_t> by_mark, std::int64_t other = 1'000'000) {
+    typed::Situation s;
     s.name = "Evening";
     s.other = other;
     s.by_mark = std::move(by_mark);
@@ -140,7 +145,7 @@ TEST_CASE("panel-main-overloaded: a sub-panel loads its feeder and the panel abo
     shed.name = "Shed";
     shed.supply.reset();
     shed.main.reset();
-    shed.feeder = FeederName{"Main", "SP"};
+    shed.feeder = typed::FeederName{"Main", "SP"};
     made.panels.push_back(shed);
     auto const f = found("panel-main-overloaded", made);
     REQUIRE(in_short(f) == "note Main; note Shed");

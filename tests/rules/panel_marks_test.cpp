@@ -3,6 +3,7 @@
 
 // What a panel is marked for (its own label; NEC 408.54: a two-pole breaker counts as two devices) and how it hangs
 // (NEC 240.81 from memory: a handle that moves up and down is on when up).
+#include "job/job.h"
 #include "made_job.h"
 #include "panel/handles.h"
 
@@ -12,13 +13,13 @@ using namespace made;
 using Catch::Contains;
 
 namespace {
-Job marked(int most, std::vector<Circuit> circuits) {
+typed::Job marked(int most, std::vector<typed::Circuit> circuits) {
     auto made = job(std::move(circuits));
     made.panels[0].circuits_max = most;
     return made;
 }
 
-Job hung(Hang hang, std::vector<Circuit> circuits) {
+typed::Job hung(Hang hang, std::vector<typed::Circuit> circuits) {
     auto made = job(std::move(circuits));
     made.panels[0].hang = hang;
     return made;
@@ -26,8 +27,8 @@ Job hung(Hang hang, std::vector<Circuit> circuits) {
 } // namespace
 
 TEST_CASE("panel-circuits: poles, not breakers, within what the panel is marked for", "[check][panel]") {
-    std::vector<Circuit> const five{two_pole("WH", 1), one_pole("A").space(2, 'a'), one_pole("B").space(2, 'b'),
-                                    one_pole("C", 4).use("spare")};
+    std::vector<typed::Circuit> const five{two_pole("WH", 1), one_pole("A").space(2, 'a'), one_pole("B").space(2, 'b'),
+                                           one_pole("C", 4).use("spare")};
     auto const edition = GENERATE(from_range(editions()));
     CAPTURE(edition);
     REQUIRE(says("panel-circuits", marked(5, five), edition).empty());
@@ -37,12 +38,12 @@ TEST_CASE("panel-circuits: poles, not breakers, within what the panel is marked 
 
 TEST_CASE("panel-circuits: quads, pairs, the main, old work", "[check][panel]") {
     // A quad: two two-pole breakers in two spaces.
-    auto const quad = std::vector<Circuit>{two_pole("Q").space(7, 'a'), two_pole("R").space(7, 'b')};
+    auto const quad = std::vector<typed::Circuit>{two_pole("Q").space(7, 'a'), two_pole("R").space(7, 'b')};
     REQUIRE(says("panel-circuits", marked(4, quad)).empty());
     REQUIRE_THAT(found("panel-circuits", marked(3, quad)).at(0).message, Contains("at most 3 poles") && Contains("4"));
     REQUIRE_THAT(found("panel-circuits", marked(3, quad)).at(0).fix, Contains("1 pole,"));
-    auto const pair = std::vector<Circuit>{one_pole("K1", 1).pair("K", Tie::two_pole_breaker),
-                                           one_pole("K2", 3).pair("K", Tie::two_pole_breaker)};
+    auto const pair = std::vector<typed::Circuit>{one_pole("K1", 1).pair("K", Tie::two_pole_breaker),
+                                                  one_pole("K2", 3).pair("K", Tie::two_pole_breaker)};
     REQUIRE(says("panel-circuits", marked(1, pair)) == "error Main");
     REQUIRE(says("panel-circuits", marked(2, pair)).empty());
     REQUIRE(says("panel-circuits", marked(1, {two_pole("MN", 1).use("main"), one_pole("A", 2)})).empty());
@@ -54,7 +55,7 @@ TEST_CASE("panel-circuits: quads, pairs, the main, old work", "[check][panel]") 
 }
 
 TEST_CASE("panel-hang: of a turned panel the upper row is on when down", "[check][panel]") {
-    std::vector<Circuit> const three{one_pole("L1", 1), one_pole("R2", 2), two_pole("R6", 6)};
+    std::vector<typed::Circuit> const three{one_pole("L1", 1), one_pole("R2", 2), two_pole("R6", 6)};
     // Thought through by hand, numbered across from the top left: space 1 is upright in the left column, its handle on
     // when pushed right. A turn to the left (top to the left) brings right to up.
     auto const edition = GENERATE("NEC 2017", "NEC 2020", "NEC 2023");
@@ -78,7 +79,7 @@ TEST_CASE("panel-hang: silent under CE, on a row left empty, on fuses", "[check]
 }
 
 TEST_CASE("panel-hang: numbering and the corner of space 1 decide which column lies above", "[check][panel]") {
-    Panel p;
+    typed::Panel p;
     p.spaces = 6;
     p.hang = Hang::turned_left; // the right column lies above
     auto const [first, numbering, above, below] =

@@ -3,6 +3,7 @@
 
 // What a panel can take. Sources: how buses and supplies are built (physics); which spaces take half-size breakers: the
 // panel's own label, NEC 408.54, 110.3(B).
+#include "job/job.h"
 #include "made_job.h"
 
 #include <catch2/catch.hpp>
@@ -11,7 +12,7 @@ using namespace made;
 using Catch::Contains;
 
 namespace {
-Job with_second(Job job, SupplyKind second, std::vector<std::string> off = {}) {
+typed::Job with_second(typed::Job job, SupplyKind second, std::vector<std::string> off = {}) {
     job.panels[0].supply.reset();
     job.panels[0].supplies = {"Grid", "Cord inlet"};
     job.supplies = {{"Grid", SupplyKind::split_120_240, {}, Leg::a, {}},
@@ -21,7 +22,7 @@ Job with_second(Job job, SupplyKind second, std::vector<std::string> off = {}) {
 } // namespace
 
 TEST_CASE("panel-240-on-120: no 240 V load on one phase", "[check][panel]") {
-    auto const load = std::vector<Circuit>{two_pole("WH", 3).use("water heater")};
+    auto const load = std::vector<typed::Circuit>{two_pole("WH", 3).use("water heater")};
     for (auto const edition : {"NEC 2023", "CE 2024"}) {
         REQUIRE(says("panel-240-on-120", job(load, SupplyKind::bridged_120), edition) == "error WH");
         REQUIRE(says("panel-240-on-120", job(load), edition).empty());
@@ -44,17 +45,17 @@ TEST_CASE("panel-240-on-120: a feeder may be on one phase, the loads behind it m
     auto shed = made.panels[0];
     shed.name = "Shed";
     shed.supply.reset();
-    shed.feeder = FeederName{"Main", "SP"};
+    shed.feeder = typed::FeederName{"Main", "SP"};
     made.panels.push_back(shed);
     REQUIRE(says("panel-240-on-120", made) == "error WH");
     made.panels[0].supply->kind = SupplyKind::split_120_240;
     REQUIRE(says("panel-240-on-120", made).empty());
-    made.panels[1].supply = Supply{"", SupplyKind::bridged_120, {}, Leg::a, {}}; // a 120 V feeder
+    made.panels[1].supply = typed::Supply{"", SupplyKind::bridged_120, {}, Leg::a, {}}; // a 120 V feeder
     REQUIRE(says("panel-240-on-120", made) == "error WH");
 }
 
 TEST_CASE("panel-dead-space: a leg that no source feeds, a space that no bus reaches", "[check][panel]") {
-    auto const three = std::vector<Circuit>{one_pole("C1", 1), one_pole("C2", 2), one_pole("C3", 3)};
+    auto const three = std::vector<typed::Circuit>{one_pole("C1", 1), one_pole("C2", 2), one_pole("C3", 3)};
     for (auto const edition : {"NEC 2023", "CE 2024"}) {
         REQUIRE(says("panel-dead-space", job(three, SupplyKind::one_leg_120), edition) == "error C3");
         REQUIRE(says("panel-dead-space", job(three), edition).empty());
@@ -75,12 +76,12 @@ TEST_CASE("panel-dead-space: a leg that no source feeds, a space that no bus rea
 
 TEST_CASE("panel-two-legs: an odd bus", "[check][panel]") {
     auto made = job({two_pole("WH", 3)});
-    made.panels[0].bus_legs = Panel::Bus::listed;
+    made.panels[0].bus_legs = BusLegs::listed;
     made.panels[0].row_legs = {Leg::a, Leg::b, Leg::a};
     REQUIRE(says("panel-two-legs", made).empty());
     made.panels[0].row_legs = {Leg::a, Leg::b, Leg::b};
     for (auto const edition : {"NEC 2023", "CE 2024"}) REQUIRE(says("panel-two-legs", made, edition) == "error WH");
-    made.panels[0].bus_legs = Panel::Bus::by_column;
+    made.panels[0].bus_legs = BusLegs::by_column;
     REQUIRE(says("panel-two-legs", made) == "error WH");
     REQUIRE(says("panel-two-legs", job({two_pole("WH", 1)}, SupplyKind::bridged_120)).empty());
 }

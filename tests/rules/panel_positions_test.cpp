@@ -3,6 +3,7 @@
 
 // Positions in the panel of a dwelling. Source: CE 8-108 as read in Quebec's print of the 2015 text: 16 to 60 A, 24 to
 // 100 A, 30 to 125 A, 40 above; with central electric heating 16, 24, 24, 30; two left free.
+#include "job/job.h"
 #include "made_job.h"
 
 #include <catch2/catch.hpp>
@@ -13,16 +14,16 @@ using Catch::Contains;
 namespace {
 constexpr auto kRule = "panel-spare-spaces";
 
-Job home(int spaces, Amps main, std::vector<Circuit> circuits = {}) {
+typed::Job home(int spaces, Amps main, std::vector<typed::Circuit> circuits = {}) {
     auto made = job(std::move(circuits));
-    made.dwelling = Dwelling{};
+    made.dwelling = typed::Dwelling{};
     made.panels[0].spaces = spaces;
     made.panels[0].main = main;
     return made;
 }
 
-std::vector<Circuit> filled(int to) {
-    std::vector<Circuit> all;
+std::vector<typed::Circuit> filled(int to) {
+    std::vector<typed::Circuit> all;
     for (int s = 1; s <= to; ++s) all.push_back(one_pole("C" + std::to_string(s), s));
     return all;
 }
@@ -41,14 +42,14 @@ TEST_CASE("panel-spare-spaces: the least number for the service", "[check][panel
 }
 
 TEST_CASE("panel-spare-spaces: central electric heating asks for fewer", "[check][panel]") {
-    auto const furnace = std::vector<Circuit>{two_pole("FU", 1).use("furnace")};
+    auto const furnace = std::vector<typed::Circuit>{two_pole("FU", 1).use("furnace")};
     auto const [service, positions] = GENERATE(table<Amps, int>({{60_A, 16}, {100_A, 24}, {125_A, 24}, {200_A, 30}}));
     REQUIRE(says(kRule, home(positions, service, furnace), "CE 2024").empty());
     REQUIRE(says(kRule, home(positions - 2, service, furnace), "CE 2024") == "error Main");
     // The blower of a gas furnace heats nothing; a heat pump may heat one room or the whole dwelling.
-    auto const blower = std::vector<Circuit>{one_pole("FU", 1).use("furnace")};
+    auto const blower = std::vector<typed::Circuit>{one_pole("FU", 1).use("furnace")};
     REQUIRE(says(kRule, home(30, 200_A, blower), "CE 2024") == "error Main");
-    auto const pump = std::vector<Circuit>{two_pole("HP", 1).use("heat pump")};
+    auto const pump = std::vector<typed::Circuit>{two_pole("HP", 1).use("heat pump")};
     REQUIRE(says(kRule, home(30, 200_A, pump), "CE 2024") == "warning Main");
     REQUIRE(says(kRule, home(28, 200_A, pump), "CE 2024") == "error Main");
     REQUIRE(says(kRule, home(40, 200_A, pump), "CE 2024").empty());
@@ -73,12 +74,12 @@ TEST_CASE("panel-spare-spaces: halves, blocked and dead spaces, the label, a mai
         change(made.panels[0]);
         return says(kRule, made, "CE 2024");
     };
-    REQUIRE(with([](Panel& p) { p.spaces = 14, p.tandem = {13, 14}; }).empty());
-    REQUIRE(with([](Panel& p) { p.spaces = 14, p.tandem = {13}; }) == "error Main");
-    REQUIRE(with([](Panel& p) { p.blocked = {16}; }) == "error Main");
-    REQUIRE(with([](Panel& p) { p.dead = {16}; }) == "error Main");
-    REQUIRE(with([](Panel& p) { p.circuits_max = 15; }) == "error Main");
-    REQUIRE(with([](Panel& p) { p.circuits_max = 16; }).empty());
+    REQUIRE(with([](typed::Panel& p) { p.spaces = 14, p.tandem = {13, 14}; }).empty());
+    REQUIRE(with([](typed::Panel& p) { p.spaces = 14, p.tandem = {13}; }) == "error Main");
+    REQUIRE(with([](typed::Panel& p) { p.blocked = {16}; }) == "error Main");
+    REQUIRE(with([](typed::Panel& p) { p.dead = {16}; }) == "error Main");
+    REQUIRE(with([](typed::Panel& p) { p.circuits_max = 15; }) == "error Main");
+    REQUIRE(with([](typed::Panel& p) { p.circuits_max = 16; }).empty());
     REQUIRE(says(kRule, home(18, 60_A, {two_pole("MN", 1).use("main")}), "CE 2024").empty());
     REQUIRE(says(kRule, home(16, 60_A, {two_pole("MN", 1).use("main")}), "CE 2024") == "error Main");
     // A full-size breaker on a space for halves takes both, a half one.
@@ -104,7 +105,7 @@ TEST_CASE("panel-spare-spaces: what is not known or not new is a warning at most
     auto loft = sub.panels[0];
     loft.name = "Loft";
     loft.supply.reset();
-    loft.feeder = FeederName{"Main", "SP"};
+    loft.feeder = typed::FeederName{"Main", "SP"};
     sub.panels.push_back(loft);
     REQUIRE(says(kRule, sub, "CE 2024") == "warning Main"); // 24 together
     sub.panels[1].building = "Boat house";
@@ -118,7 +119,7 @@ TEST_CASE("panel-spare-spaces: behind a panel of feeders the dwelling's own is j
         fed.name = name;
         fed.main = 100_A;
         fed.supply.reset();
-        fed.feeder = FeederName{"Main", mark};
+        fed.feeder = typed::FeederName{"Main", mark};
         yard.panels.push_back(fed);
     }
     yard.panels[2].building = "Barn";
@@ -136,7 +137,7 @@ TEST_CASE("panel-spare-spaces: dwellings under CE only", "[check][panel]") {
     for (auto const edition : {"NEC 2017", "NEC 2020", "NEC 2023"}) REQUIRE(says(kRule, shed, edition).empty());
     shed.dwelling.reset();
     REQUIRE(says(kRule, shed, "CE 2024").empty());
-    shed.dwelling = Dwelling{};
+    shed.dwelling = typed::Dwelling{};
     shed.panels[0].building = "Garage";
     REQUIRE(says(kRule, shed, "CE 2024").empty());
     shed.panels[0].building.clear();

@@ -4,7 +4,9 @@
 // The signs at a panel: which code asks for which, and what they say. Sources: NEC 408.4(B), 110.22(A), 705.12 and CE
 // 2-100(2), (3), (4) as trade pages tell them; NEC 110.24, 230.70(B), 230.85, 702.7, 705.10, 710.15(C), CE 64-112,
 // 84-030 and the load marking of 2024 from memory. The wording is ours.
+#include "building/resolve.h"
 #include "codebook/cite.h"
+#include "job/job.h"
 #include "made_job.h"
 #include "reckon/signs.h"
 
@@ -14,25 +16,26 @@ using namespace made;
 using Catch::Contains;
 
 namespace {
-std::vector<PanelSign> signs_at(Job const& job, std::string const& edition, std::size_t panel = 0) {
-    return signs_of({job, as_typed(job), *code_book(edition)}, job.panels.at(panel));
+std::vector<PanelSign> signs_at(typed::Job const& job, std::string const& edition, std::size_t panel = 0) {
+    auto const building = resolve(job);
+    return signs_of({building, as_typed(job), *code_book(edition)}, building.panels.at(panel));
 }
 // Their ids in a row.
-std::string ids(Job const& job, std::string const& edition, std::size_t panel = 0) {
+std::string ids(typed::Job const& job, std::string const& edition, std::size_t panel = 0) {
     std::string all;
     for (PanelSign const& s : signs_at(job, edition, panel))
         all += (all.empty() ? "" : " ") + std::string(s.sign->id) + (s.circuit.empty() ? "" : "@" + s.circuit);
     return all;
 }
 
-Job home(std::vector<Circuit> circuits = {}) {
+typed::Job home(std::vector<typed::Circuit> circuits = {}) {
     auto made = job(std::move(circuits));
-    made.dwelling = Dwelling{};
+    made.dwelling = typed::Dwelling{};
     return made;
 }
 
 // The grid and a cord inlet that feeds both legs with one 120 V.
-Job two_sources(Job made) {
+typed::Job two_sources(typed::Job made) {
     made.panels[0].supply.reset();
     made.panels[0].supplies = {"Grid", "Cord inlet"};
     made.supplies = {{"Grid", SupplyKind::split_120_240, {}, Leg::a, {}},
@@ -40,8 +43,8 @@ Job two_sources(Job made) {
     return made;
 }
 
-Circuit solar(int space) {
-    return two_pole("SO", space).use("solar").called("Solar, roof").with([](Circuit& c) { c.fixed = true; });
+typed::Circuit solar(int space) {
+    return two_pole("SO", space).use("solar").called("Solar, roof").with([](typed::Circuit& c) { c.fixed = true; });
 }
 } // namespace
 
@@ -78,7 +81,7 @@ TEST_CASE("panel-sign: where a feeder comes from, outside dwellings under NEC", 
     auto shed = made.panels[0];
     shed.name = "Shed";
     shed.supply.reset();
-    shed.feeder = FeederName{"Main", "SP"};
+    shed.feeder = typed::FeederName{"Main", "SP"};
     made.panels.push_back(shed);
     for (auto const edition : {"NEC 2017", "NEC 2020", "NEC 2023"}) REQUIRE(ids(made, edition, 1) == "fed-from");
     REQUIRE(text(signs_at(made, "NEC 2023", 1).at(0), "en") == "Fed from panel Main, breaker SP");
@@ -86,7 +89,7 @@ TEST_CASE("panel-sign: where a feeder comes from, outside dwellings under NEC", 
     REQUIRE(text(signs_at(made, "NEC 2023", 1).at(0), "es") == "Alimentado desde el tablero Main, interruptor SP");
     REQUIRE(signs_at(made, "NEC 2023", 1).at(0).reference.section == "408.4(B)");
     REQUIRE(ids(made, "CE 2024", 1).empty());
-    made.dwelling = Dwelling{};
+    made.dwelling = typed::Dwelling{};
     REQUIRE(ids(made, "NEC 2023", 1).empty());
     made.panels[1].building = "Boat house";
     for (auto const& edition : editions()) REQUIRE(ids(made, edition, 1) == "outbuilding-disconnect");
@@ -173,7 +176,7 @@ TEST_CASE("panel-sign: every sign has a row of citations, all its words and noth
     auto shed = made.panels[0];
     shed.name = "Shed";
     shed.supplies.clear();
-    shed.feeder = FeederName{"Main", "SP"};
+    shed.feeder = typed::FeederName{"Main", "SP"};
     shed.building = "Shed";
     made.panels.push_back(shed);
     for (auto const& edition : editions())

@@ -5,6 +5,7 @@
 // warnings are those that its file lists, one a line:
 //   #: warning panel-240-on-120 WH  why it is right to say so
 #include "balance/balance.h"
+#include "building/resolve.h"
 #include "judged_file.h"
 
 #include <catch2/catch.hpp>
@@ -55,7 +56,7 @@ bool covers(Listed const& l, Finding const& f) {
            (std::ranges::find(marks, l.mark) != marks.end() || f.where.panel == l.mark);
 }
 
-Job read(std::string const& bytes) {
+typed::Job read(std::string const& bytes) {
     auto const got = job_of(bytes);
     REQUIRE(got);
     return *got;
@@ -102,13 +103,13 @@ TEST_CASE("sound panels: every circuit has its space, and none needs to move", "
     for (auto const& file : sound_files()) {
         CAPTURE(file);
         auto const job = read(bytes_of(file));
-        for (Circuit const& c : job.circuits) {
+        for (typed::Circuit const& c : job.circuits) {
             CAPTURE(c.mark);
             CHECK(c.space);
             CHECK_FALSE(c.use_guessed);
         }
-        auto const plan = balance(job);
-        CHECK(recheck(job, plan, false).empty());
+        auto const plan = balance(resolve(job));
+        CHECK(recheck(resolve(job), plan, false).empty());
         for (PanelPlan const& panel : plan.panels) {
             CAPTURE(panel.panel);
             CHECK(panel.moves == 0);

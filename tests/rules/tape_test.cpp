@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
+#include "job/job.h"
 #include "wire_jobs.h"
 
 using namespace legwork;
@@ -9,7 +10,7 @@ using namespace legwork::testing;
 namespace {
 constexpr std::string_view kEditions[] = {"NEC 2017", "NEC 2020", "NEC 2023", "CE 2018", "CE 2021", "CE 2024"};
 
-Circuit colored(Circuit c, std::vector<std::string> colors) {
+typed::Circuit colored(typed::Circuit c, std::vector<std::string> colors) {
     c.colors = std::move(colors);
     return c;
 }

@@ -3,6 +3,7 @@
 
 // What each rule says it looked at. Silence is not enough: a rule passes only where it could judge something.
 #include "balance/balance.h"
+#include "building/resolve.h"
 #include "judged_file.h"
 #include "made_job.h"
 #include "rule_ids.h"
@@ -23,37 +24,37 @@ namespace {
 constexpr std::string_view kBoathouse = "examples/boathouse.toml", kBungalow = "examples/bungalow.toml";
 
 // How the words of a job stand on sheets that take all of them.
-Printed all_printed(Job const& job) {
+Printed all_printed(typed::Job const& job) {
     Printed p{.names = {}, .form = "", .letters = {}};
-    for (Circuit const& c : job.circuits) {
+    for (typed::Circuit const& c : job.circuits) {
         p.names.push_back({c.mark, true});
         p.letters.push_back({{c.panel, {c.mark}, "name"}, ""});
     }
     return p;
 }
 
-std::vector<Outcome> outcomes(Job const& job, std::string_view edition = {}) {
+std::vector<Outcome> outcomes(typed::Job const& job, std::string_view edition = {}) {
     if (edition.empty()) edition = job.code.empty() ? std::string_view("NEC 2023") : job.code;
     auto const& book = *code_book(edition);
-    return check(job, as_filed(job), book, all_printed(job)).outcomes;
+    return check(resolve(job), as_filed(resolve(job)), book, all_printed(job)).outcomes;
 }
 Verdict verdict_of(std::string_view rule, std::vector<Outcome> const& all) {
     auto const at = std::ranges::find_if(all, [&](Outcome const& o) { return o.rule->id == rule; });
     REQUIRE(at != all.end());
     return at->verdict;
 }
-Verdict verdict_of(std::string_view rule, Job const& job, std::string_view edition = {}) {
+Verdict verdict_of(std::string_view rule, typed::Job const& job, std::string_view edition = {}) {
     return verdict_of(rule, outcomes(job, edition));
 }
 
-Job file(std::string_view path) {
+typed::Job file(std::string_view path) {
     auto job = job_of(bytes_of(std::string(path)));
     REQUIRE(job);
     return *job;
 }
 
 // A panel with nothing in it, in no dwelling.
-Job empty() { return job({}); }
+typed::Job empty() { return job({}); }
 
 std::vector<std::string> sound_files() {
     std::vector<std::string> files{std::string(kBoathouse), std::string(kBungalow), "examples/orchard-shed.toml",
@@ -77,31 +78,34 @@ void holds_together(Outcome const& o) {
 } // namespace
 
 namespace {
-Job with(Job made, void (*change)(Job&)) {
+typed::Job with(typed::Job made, void (*change)(typed::Job&)) {
     change(made);
     return made;
 }
-Job at_home(std::vector<Circuit> circuits) {
+typed::Job at_home(std::vector<typed::Circuit> circuits) {
     auto made = job(std::move(circuits));
-    made.dwelling = Dwelling{};
+    made.dwelling = typed::Dwelling{};
     made.dwelling->area = Area{90'000'000};
     return made;
 }
-Segment piece(std::string kind, std::string to) { return {std::move(kind), from_mm(4000), std::move(to)}; }
+typed::Segment piece(std::string kind, std::string to) { return {std::move(kind), from_mm(4000), std::move(to)}; }
 
 // Where a rule passes, and where it has nothing to look at; for those that no common job shows.
 struct Shown {
     std::string_view rule, edition;
-    Job passes, nothing;
+    typed::Job passes, nothing;
 };
 std::vector<Shown> made_for_one() {
     auto const both = two_pole("SH", 1).outlets({"5-20R", "6-20R"}).cable("12/3");
     auto const on_halves = job({one_pole("L1").space(3, 'a'), one_pole("L2").space(3, 'b')});
-    auto const in_pieces = one_pole("L1", 1).with([](Circuit& c) { c.run = {piece("12/2", "B1"), piece("12/2", "")}; });
-    auto const counted = one_pole("R1", 1).breaker(15_A).with([](Circuit& c) { c.load.reset(), c.outlet_count = 8; });
-    auto const solar = two_pole("PV", 24).use("solar").with([](Circuit& c) { c.fixed = true; });
-    auto const shed = one_pole("SH", 1).with([](Circuit& c) { c.building = "Shed"; });
-    auto const loop = one_pole("L1", 1).use("lighting").called("Lights", "Hall").with([](Circuit& c) {
+    auto const in_pieces = one_pole("L1", 1).with([](typed::Circuit& c) {
+        c.run = {piece("12/2", "B1"), piece("12/2", "")};
+    });
+    auto const counted =
+        one_pole("R1", 1).breaker(15_A).with([](typed::Circuit& c) { c.load.reset(), c.outlet_count = 8; });
+    auto const solar = two_pole("PV", 24).use("solar").with([](typed::Circuit& c) { c.fixed = true; });
+    auto const shed = one_pole("SH", 1).with([](typed::Circuit& c) { c.building = "Shed"; });
+    auto const loop = one_pole("L1", 1).use("lighting").called("Lights", "Hall").with([](typed::Circuit& c) {
         c.switch_loop = true;
         c.run = {piece("14/2", "Hall light"), piece("14/3", "Hall switch")};
     });
@@ -112,35 +116,38 @@ std::vector<Shown> made_for_one() {
         {"mw-not-adjacent", "NEC 2023", file(kBoathouse), pair_job({1}, {3})}, // not tied
         {"mw-keep-on", "NEC 2023", file(kBoathouse), pair_job({1}, {3})},
         {"mw-neutral-current", "NEC 2023", pair_job({1}, {3}),
-         with(pair_job({1}, {3}), [](Job& j) { j.circuits[1].load.reset(); })},
+         with(pair_job({1}, {3}), [](typed::Job& j) { j.circuits[1].load.reset(); })},
         {"mw-unpaired", "NEC 2023", file(kBoathouse), job({one_pole("L1", 1)})},
         {"wire-smaller-downstream", "NEC 2023", job({in_pieces}), job({one_pole("L1", 1)})},
         {"wire-outlet-count", "CE 2024", job({counted}), job({one_pole("L1", 1)})},
         {"wire-breaker-size", "NEC 2023", job({one_pole("L1", 1)}),
-         with(empty(), [](Job& j) { j.panels[0].main.reset(); })},
+         with(empty(), [](typed::Job& j) { j.panels[0].main.reset(); })},
         {"wire-load-fits", "NEC 2023", job({one_pole("L1", 1)}), // a breaker alone is half of the question
-         with(job({one_pole("L1", 1)}), [](Job& j) { j.circuits[0].run.clear(); })},
+         with(job({one_pole("L1", 1)}), [](typed::Job& j) { j.circuits[0].run.clear(); })},
         {"wire-continuous", "NEC 2023", job({one_pole("L1", 1).use("lighting")}),
          job({one_pole("R1", 1).use("receptacles")})},
         {"panel-two-legs", "NEC 2023", job({two_pole("WH", 1)}), job({two_pole("WH", 1)}, SupplyKind::bridged_120)},
-        {"panel-no-tandem", "NEC 2023", with(on_halves, [](Job& j) { j.panels[0].tandem = {3}; }),
+        {"panel-no-tandem", "NEC 2023", with(on_halves, [](typed::Job& j) { j.panels[0].tandem = {3}; }),
          job({one_pole("L1", 1)})},
-        {"panel-circuits", "NEC 2023", with(job({one_pole("L1", 1)}), [](Job& j) { j.panels[0].circuits_max = 20; }),
+        {"panel-circuits", "NEC 2023",
+         with(job({one_pole("L1", 1)}), [](typed::Job& j) { j.panels[0].circuits_max = 20; }),
          job({one_pole("L1", 1)})},
-        {"panel-hang", "NEC 2023", with(job({one_pole("L1", 1)}), [](Job& j) { j.panels[0].hang = Hang::turned_left; }),
+        {"panel-hang", "NEC 2023",
+         with(job({one_pole("L1", 1)}), [](typed::Job& j) { j.panels[0].hang = Hang::turned_left; }),
          job({one_pole("L1", 1)})},
         {"panel-backfeed", "NEC 2023",
-         with(job({solar}), [](Job& j) { j.panels[0].bus = 225_A, j.panels[0].output = 16_A; }),
+         with(job({solar}), [](typed::Job& j) { j.panels[0].bus = 225_A, j.panels[0].output = 16_A; }),
          job({one_pole("L1", 1)})},
         {"panel-neutral-terminals", "NEC 2023",
-         with(job({one_pole("L1", 1)}), [](Job& j) { j.panels[0].neutral_terminals = 12; }), job({one_pole("L1", 1)})},
+         with(job({one_pole("L1", 1)}), [](typed::Job& j) { j.panels[0].neutral_terminals = 12; }),
+         job({one_pole("L1", 1)})},
         {"panel-feeder-wires", "NEC 2023", file("tests/sound/suite-over-garage.toml"), job({one_pole("L1", 1)})},
         {"panel-outbuilding", "NEC 2023", job({shed}), job({one_pole("L1", 1)})},
         {"panel-spare-spaces", "CE 2024", file(kBoathouse), job({one_pole("L1", 1)})},
         {"panel-main-overloaded", "NEC 2023", job({one_pole("L1", 1)}),
-         with(job({one_pole("L1", 1)}), [](Job& j) { j.circuits[0].load.reset(); })},
+         with(job({one_pole("L1", 1)}), [](typed::Job& j) { j.circuits[0].load.reset(); })},
         {"panel-legs-uneven", "NEC 2023", job({one_pole("L1", 1), one_pole("L2", 3)}),
-         with(job({one_pole("L1", 1), one_pole("L2", 3)}), [](Job& j) { j.circuits[0].load.reset(); })},
+         with(job({one_pole("L1", 1), one_pole("L2", 3)}), [](typed::Job& j) { j.circuits[0].load.reset(); })},
         {"tape-white-as-hot", "NEC 2023", job({one_pole("L1", 1)}), empty()},
         {"gfci-needed", "NEC 2023", job({one_pole("R1", 1).use("bathroom").gfci(Protection::breaker)}),
          job({one_pole("L1", 1).use("lighting").called("Lights", "Hall")})},
@@ -150,10 +157,11 @@ std::vector<Shown> made_for_one() {
         {"need-dedicated", "CE 2024", file(kBoathouse), at_home({one_pole("L1", 1).use("lighting")})},
         {"need-kitchen-share", "CE 2024", file(kBoathouse), at_home({one_pole("L1", 1).use("lighting")})},
         {"need-neutral-at-switch", "NEC 2023", at_home({loop}), job({loop})},
-        {"load-service", "CE 2024", file(kBoathouse), with(file(kBoathouse), [](Job& j) { j.panels[0].main.reset(); })},
+        {"load-service", "CE 2024", file(kBoathouse),
+         with(file(kBoathouse), [](typed::Job& j) { j.panels[0].main.reset(); })},
         {"job-accept-unused", "NEC 2023",
          with(job({vague}),
-              [](Job& j) {
+              [](typed::Job& j) {
                   j.accepts = {{"dir-vague", "one room", "R. Doe", "L1", ""}};
               }),
          job({vague})},
@@ -194,13 +202,13 @@ TEST_CASE("verdicts: every rule that is checked has one, and is shown to pass an
 }
 
 TEST_CASE("verdicts: passed with something looked at, nothing where there is nothing", "[check][verdict]") {
-    auto const passes = [](std::string_view rule, Job const& made, std::string_view edition) {
+    auto const passes = [](std::string_view rule, typed::Job const& made, std::string_view edition) {
         auto const v = verdict_of(rule, made, edition);
         CAPTURE(rule, name(v.kind()), v.looked_at(), v.findings().empty() ? "" : v.findings()[0].message);
         CHECK(v.kind() == Kind::passed);
         CHECK(v.looked_at() > 0);
     };
-    auto const has_nothing = [](std::string_view rule, Job const& made, std::string_view edition) {
+    auto const has_nothing = [](std::string_view rule, typed::Job const& made, std::string_view edition) {
         auto const v = verdict_of(rule, made, edition);
         CAPTURE(rule, name(v.kind()), v.looked_at(), v.findings().empty() ? "" : v.findings()[0].message);
         CHECK(v.kind() == Kind::nothing);
@@ -227,8 +235,8 @@ TEST_CASE("wire-drop: without lengths there is nothing to look at", "[check][ver
         if (!made) continue;
         CAPTURE(path);
         CHECK(verdict_of("wire-drop", *made).looked_at() > 0);
-        for (Circuit& c : made->circuits)
-            for (Segment& s : c.run) s.length.reset();
+        for (typed::Circuit& c : made->circuits)
+            for (typed::Segment& s : c.run) s.length.reset();
         auto const v = verdict_of("wire-drop", *made);
         CHECK(v.kind() == Kind::nothing);
         CHECK(v.looked_at() == 0);
@@ -252,7 +260,7 @@ TEST_CASE("wire-drop: a circuit whose length is not known was not looked at", "[
 
 // Sources: Ohm's law; NEC 210.20(A), 80 % of 20 A; Table 310.16, 12 AWG.
 TEST_CASE("verdicts: the nearest to its limit is told in figures", "[check][verdict]") {
-    auto const nearest = [](std::string_view rule, Job const& made) {
+    auto const nearest = [](std::string_view rule, typed::Job const& made) {
         auto const v = verdict_of(rule, made, "NEC 2023");
         CAPTURE(rule, name(v.kind()));
         REQUIRE(v.kind() == Kind::passed);
@@ -283,7 +291,7 @@ TEST_CASE("verdicts: kind, count and findings belong together, in every job and 
         for (auto const& edition : editions()) {
             CAPTURE(path, edition);
             auto const& book = *code_book(edition);
-            auto const all = check(*made, as_filed(*made), book, all_printed(*made));
+            auto const all = check(resolve(*made), as_filed(resolve(*made)), book, all_printed(*made));
             std::size_t findings = 0;
             for (Outcome const& o : all.outcomes) holds_together(o), findings += o.verdict.findings().size();
             CHECK(findings == all.findings.size());
@@ -293,7 +301,7 @@ TEST_CASE("verdicts: kind, count and findings belong together, in every job and 
 
 TEST_CASE("verdicts: kind, count and findings belong together, whatever is not known", "[check][verdict][property]") {
     auto const files = sound_files();
-    auto const lose = [](Circuit& c) {
+    auto const lose = [](typed::Circuit& c) {
         auto const lost = [] { return *rc::gen::inRange(0, 3) == 0; };
         if (lost()) c.breaker.reset();
         if (lost()) c.load.reset();
@@ -302,13 +310,13 @@ TEST_CASE("verdicts: kind, count and findings belong together, whatever is not k
         if (lost()) c.use.clear();
         if (lost()) c.name.clear();
         if (lost()) c.existing = !c.existing;
-        for (Segment& s : c.run)
+        for (typed::Segment& s : c.run)
             if (lost()) s.length.reset();
     };
     REQUIRE(rc::check([&] {
         auto made = job_of(bytes_of(*rc::gen::elementOf(files)));
         RC_PRE(made.has_value());
-        for (Circuit& c : made->circuits) lose(c);
+        for (typed::Circuit& c : made->circuits) lose(c);
         if (*rc::gen::inRange(0, 3) == 0) made->dwelling.reset();
         for (Outcome const& o : outcomes(*made, *rc::gen::elementOf(editions()))) {
             auto const& v = o.verdict;

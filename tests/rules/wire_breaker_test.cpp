@@ -1,14 +1,15 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
+#include "job/job.h"
 #include "wire_jobs.h"
 
 using namespace legwork;
 using namespace legwork::testing;
 
 namespace {
-char fits(Circuit c, std::string_view edition) { return verdict("wire-breaker-fits", std::move(c), edition); }
-char fits(Job const& job, std::string_view edition) { return verdict("wire-breaker-fits", job, edition); }
+char fits(typed::Circuit c, std::string_view edition) { return verdict("wire-breaker-fits", std::move(c), edition); }
+char fits(typed::Job const& job, std::string_view edition) { return verdict("wire-breaker-fits", job, edition); }
 } // namespace
 
 TEST_CASE("wire-breaker-fits: either side of the limit, every edition", "[check][wire]") {
@@ -194,12 +195,12 @@ TEST_CASE("wire-breaker-fits: the feeder of a whole dwelling", "[check][wire]") 
     // Source: NEC Table 310.12: 100 A on 4 AWG copper; CE Table 39 from memory: 60 A on 6 AWG, 200 A on 2/0.
     auto c = circuit("4/3", 100_A, 2);
     auto job = job_of({c});
-    Panel house;
+    typed::Panel house;
     house.name = "House";
-    house.feeder = FeederName{"Main", "K1"};
+    house.feeder = typed::FeederName{"Main", "K1"};
     job.panels.push_back(house);
     REQUIRE(fits(job, "NEC 2023") == 'E'); // no dwelling
-    job.dwelling = Dwelling{};
+    job.dwelling = typed::Dwelling{};
     REQUIRE(fits(job, "NEC 2017") == '-');
     REQUIRE(fits(job, "NEC 2023") == '-');
     job.circuits[0].run[0].kind = "6/3";

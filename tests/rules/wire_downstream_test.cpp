@@ -1,6 +1,8 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
+#include "building/resolve.h"
+#include "job/job.h"
 #include "reckon/wire_downstream.h"
 #include "wire_jobs.h"
 
@@ -9,18 +11,19 @@ using namespace legwork::testing;
 using Catch::Contains;
 
 namespace {
-Circuit run(std::vector<std::string> kinds, Amps breaker, int poles = 1) {
+typed::Circuit run(std::vector<std::string> kinds, Amps breaker, int poles = 1) {
     auto c = circuit(kinds.front(), breaker, poles);
     c.run.clear();
     for (auto& kind : kinds) c.run.push_back({std::move(kind), from_mm(5000), ""});
     return c;
 }
-char note(Circuit c, std::string_view edition = "NEC 2023") {
+char note(typed::Circuit c, std::string_view edition = "NEC 2023") {
     return verdict("wire-smaller-downstream", std::move(c), edition);
 }
-std::string directory_says(Circuit c, std::string_view edition = "NEC 2023") {
+std::string directory_says(typed::Circuit c, std::string_view edition = "NEC 2023") {
     auto const job = job_of({std::move(c)});
-    auto const wire = smaller_wire({job, Plan{}, *code_book(edition)}, job.circuits[0]);
+    auto const building = resolve(job);
+    auto const wire = smaller_wire({building, Plan{}, *code_book(edition)}, building.circuits[0]);
     return wire ? largest_breaker_words(*wire) : "nothing";
 }
 } // namespace

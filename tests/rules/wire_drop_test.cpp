@@ -3,6 +3,7 @@
 
 // Limits: CE 8-102(1), (2), mandatory; NEC informational notes of 210.19 and 215.2, advice. Volts by Ohm's law with NEC
 // Chapter 9 Table 8 (14 AWG 3.07, 12 AWG 1.93, 10 AWG 1.21 ohm/kft solid): see the worked examples of cable/drop_test.
+#include "job/job.h"
 #include "made_job.h"
 #include "reckon/run_drop.h"
 
@@ -12,31 +13,32 @@ using namespace made;
 using Catch::Contains;
 
 namespace {
-Circuit long_run(Make m, double metres, std::string kind = "14/2") {
+typed::Circuit long_run(Make m, double metres, std::string kind = "14/2") {
     m.c.run = {{std::move(kind), from_mm(static_cast<std::int64_t>(metres * 1000)), ""}};
     return m;
 }
 // 12 A of a 15 A breaker, its load not being known.
 Make unknown(std::string mark = "R1", int space = 1) {
-    return one_pole(std::move(mark), space).breaker(15_A).with([](Circuit& c) { c.load.reset(); });
+    return one_pole(std::move(mark), space).breaker(15_A).with([](typed::Circuit& c) { c.load.reset(); });
 }
-std::string drop(Circuit c, std::string_view edition = "CE 2024", SupplyKind kind = SupplyKind::split_120_240) {
+std::string drop(typed::Circuit c, std::string_view edition = "CE 2024", SupplyKind kind = SupplyKind::split_120_240) {
     return says("wire-drop", job({std::move(c)}, kind), edition);
 }
 
 // Panel "Shop" behind 10/3 on 30 A, two poles.
-Job with_shop(double feeder_metres, std::vector<Circuit> in_shop) {
-    std::vector<Circuit> all{long_run(
-        two_pole("SP", 1).breaker(30_A).use("feeder").with([](Circuit& c) { c.load.reset(); }), feeder_metres, "10/3")};
-    for (Circuit& c : in_shop) {
+typed::Job with_shop(double feeder_metres, std::vector<typed::Circuit> in_shop) {
+    std::vector<typed::Circuit> all{
+        long_run(two_pole("SP", 1).breaker(30_A).use("feeder").with([](typed::Circuit& c) { c.load.reset(); }),
+                 feeder_metres, "10/3")};
+    for (typed::Circuit& c : in_shop) {
         c.panel = "Shop";
         all.push_back(std::move(c));
     }
-    Job made = job(std::move(all));
-    Panel shop;
+    typed::Job made = job(std::move(all));
+    typed::Panel shop;
     shop.name = "Shop";
     shop.spaces = 12;
-    shop.feeder = FeederName{"Main", "SP"};
+    shop.feeder = typed::FeederName{"Main", "SP"};
     made.panels.push_back(shop);
     return made;
 }
@@ -68,14 +70,14 @@ TEST_CASE("wire-drop: says volts, amperes, length, size and what cures it", "[ch
 TEST_CASE("wire-drop: the load where it is known, else 80 % of the breaker", "[check][wire]") {
     REQUIRE(drop(long_run(unknown().load(600_VA), 25)).empty());         // 5 A: 2.1 %
     REQUIRE(drop(long_run(unknown().load(600_VA), 40)) == "warning R1"); // 3.4 %
-    REQUIRE(drop(long_run(unknown().with([](Circuit& c) { c.measured = 5_A; }), 25)).empty());
-    REQUIRE(drop(long_run(unknown().with([](Circuit& c) { c.breaker.reset(); }), 100)).empty());
+    REQUIRE(drop(long_run(unknown().with([](typed::Circuit& c) { c.measured = 5_A; }), 25)).empty());
+    REQUIRE(drop(long_run(unknown().with([](typed::Circuit& c) { c.breaker.reset(); }), 100)).empty());
     REQUIRE(drop(long_run(unknown().load(0_VA), 100)).empty());
 }
 
 TEST_CASE("wire-drop: out and back on one pole, and from hot to hot on two", "[check][wire]") {
     auto const two = [](double metres) {
-        return long_run(two_pole("WH", 1).breaker(15_A).with([](Circuit& c) { c.load.reset(); }), metres);
+        return long_run(two_pole("WH", 1).breaker(15_A).with([](typed::Circuit& c) { c.load.reset(); }), metres);
     };
     REQUIRE(drop(two(30)).empty()); // 7.25 V of 240 V: twice as far as at 120 V
     REQUIRE(drop(two(32)) == "warning WH");
@@ -104,7 +106,7 @@ TEST_CASE("wire-drop: along every piece of the run", "[check][wire]") {
 
 TEST_CASE("wire-drop: a pair is reckoned with the other circuit off", "[check][wire]") {
     auto made = pair_job({1, 0}, {3, 0}, Tie::two_pole_breaker);
-    for (Circuit& c : made.circuits) c.load = 1920_VA; // 16 A
+    for (typed::Circuit& c : made.circuits) c.load = 1920_VA; // 16 A
     made.circuits[0].run = {{"12/3", from_mm(20000), ""}};
     made.circuits[1].run.clear(); // said at one member
     auto const f = found("wire-drop", made, "CE 2021");
@@ -115,14 +117,14 @@ TEST_CASE("wire-drop: a pair is reckoned with the other circuit off", "[check][w
 TEST_CASE("wire-drop: what draws nothing, and direct current", "[check][wire]") {
     REQUIRE(drop(long_run(unknown().use("spare"), 100)).empty());
     REQUIRE(drop(long_run(two_pole("GI", 1).use("generator inlet"), 300)).empty());
-    REQUIRE(drop(long_run(unknown().with([](Circuit& c) { c.off = true; }), 100)).empty());
+    REQUIRE(drop(long_run(unknown().with([](typed::Circuit& c) { c.off = true; }), 100)).empty());
     REQUIRE(drop(long_run(unknown(), 100), "CE 2024", SupplyKind::dc_12).empty());
 }
 
 TEST_CASE("wire-drop: a dwelling's lighting and receptacles may go by a table of lengths", "[check][wire]") {
     auto made = job({long_run(unknown().use("receptacles"), 16)});
     REQUIRE_THAT(found("wire-drop", made, "CE 2024").at(0).fix, !Contains("Table 68"));
-    made.dwelling = Dwelling{};
+    made.dwelling = typed::Dwelling{};
     REQUIRE_THAT(found("wire-drop", made, "CE 2024").at(0).fix, Contains("Table 68"));
     REQUIRE_THAT(found("wire-drop", made, "NEC 2023").at(0).fix, !Contains("Table 68"));
     made.circuits[0].use = "refrigerator";
@@ -187,15 +189,15 @@ TEST_CASE("wire-drop: a feeder of one pole, and feeders in a row", "[check][wire
     // One hot carries both legs of its panel: 20 A out and back on 10 AWG, 40 m, 5.3 %.
     auto one = with_shop(40, {one_pole("S1", 1).load(1200_VA), one_pole("S2", 3).load(1200_VA)});
     one.circuits[0].poles = 1;
-    one.panels[1].supply = Supply{"", SupplyKind::bridged_120, {}, Leg::a, {}};
+    one.panels[1].supply = typed::Supply{"", SupplyKind::bridged_120, {}, Leg::a, {}};
     REQUIRE_THAT(found("wire-drop", one, "CE 2024").at(0).message, Contains("loses 5.3 %") && Contains("at 20 A"));
     // 2.6 % to the shop and 2.6 % on to the kiln: each within its own, both together not.
     auto row = with_shop(
-        40,
-        {long_run(two_pole("KF", 1).breaker(30_A).use("feeder").with([](Circuit& c) { c.load.reset(); }), 40, "10/3")});
-    Panel kiln = row.panels[1];
+        40, {long_run(two_pole("KF", 1).breaker(30_A).use("feeder").with([](typed::Circuit& c) { c.load.reset(); }), 40,
+                      "10/3")});
+    typed::Panel kiln = row.panels[1];
     kiln.name = "Kiln";
-    kiln.feeder = FeederName{"Shop", "KF"};
+    kiln.feeder = typed::FeederName{"Shop", "KF"};
     row.panels.push_back(kiln);
     row.circuits.push_back(two_pole("KN", 1).in("Kiln").load(4800_VA).cable("10/2"));
     auto const f = found("wire-drop", row, "CE 2024");
@@ -203,9 +205,9 @@ TEST_CASE("wire-drop: a feeder of one pole, and feeders in a row", "[check][wire
     REQUIRE_THAT(f[0].message, Contains("with the feeders ahead of it 5.3 %, more than 5 %"));
     // Told once: a third feeder behind it, in any order of the file, adds nothing of its own.
     row.circuits.push_back(long_run(two_pole("LF", 5).in("Kiln").breaker(30_A).use("feeder").load(0_VA), 5, "10/3"));
-    Panel last = kiln;
+    typed::Panel last = kiln;
     last.name = "Last";
-    last.feeder = FeederName{"Kiln", "LF"};
+    last.feeder = typed::FeederName{"Kiln", "LF"};
     row.panels.insert(row.panels.begin(), last);
     row.circuits.push_back(one_pole("LA", 1).in("Last").load(100_VA));
     REQUIRE(says("wire-drop", row, "CE 2024") == "warning KF");

@@ -4,6 +4,8 @@
 // Small jobs for the wire- and tape- rules.
 #pragma once
 
+#include "building/resolve.h"
+#include "job/job.h"
 #include "rules/check.h"
 
 #include <catch2/catch.hpp>
@@ -12,22 +14,22 @@
 
 namespace legwork::testing {
 
-inline Job job_of(std::vector<Circuit> circuits, SupplyKind kind = SupplyKind::split_120_240) {
-    Job job;
-    Panel p;
+inline typed::Job job_of(std::vector<typed::Circuit> circuits, SupplyKind kind = SupplyKind::split_120_240) {
+    typed::Job job;
+    typed::Panel p;
     p.name = "Main";
     p.spaces = 24;
-    p.supply = Supply{};
+    p.supply = typed::Supply{};
     p.supply->kind = kind;
     job.panels.push_back(p);
-    for (Circuit& c : circuits)
+    for (typed::Circuit& c : circuits)
         if (c.panel.empty()) c.panel = "Main";
     job.circuits = std::move(circuits);
     return job;
 }
 
-inline Circuit circuit(std::string kind, Amps breaker, int poles = 1) {
-    Circuit c;
+inline typed::Circuit circuit(std::string kind, Amps breaker, int poles = 1) {
+    typed::Circuit c;
     c.mark = "K1";
     c.name = "Test circuit";
     c.poles = poles;
@@ -37,21 +39,21 @@ inline Circuit circuit(std::string kind, Amps breaker, int poles = 1) {
     return c;
 }
 
-inline Circuit used(Circuit c, std::string use, VoltAmperes load) {
+inline typed::Circuit used(typed::Circuit c, std::string use, VoltAmperes load) {
     c.use = std::move(use);
     c.load = load;
     return c;
 }
 
 // Findings of one rule of the whole table.
-inline Findings of(std::string_view rule, Job const& job, std::string_view edition) {
+inline Findings of(std::string_view rule, typed::Job const& job, std::string_view edition) {
     Rule const* found = rule_named(rule);
     REQUIRE(found);
-    return judged(*found, {job, Plan{}, *code_book(edition)}).findings();
+    return judged(*found, {resolve(job), Plan{}, *code_book(edition)}).findings();
 }
 
 // "-" none, else E, W, N of the one finding. Numbers from memory never make an error.
-inline char verdict(std::string_view rule, Job const& job, std::string_view edition) {
+inline char verdict(std::string_view rule, typed::Job const& job, std::string_view edition) {
     auto const found = of(rule, job, edition);
     if (found.empty()) return '-';
     REQUIRE(found.size() == 1);
@@ -64,7 +66,7 @@ inline char verdict(std::string_view rule, Job const& job, std::string_view edit
     REQUIRE_FALSE((f.severity == Severity::error && f.reference.source == Source::memory));
     return f.severity == Severity::error ? 'E' : f.severity == Severity::warning ? 'W' : 'N';
 }
-inline char verdict(std::string_view rule, Circuit c, std::string_view edition) {
+inline char verdict(std::string_view rule, typed::Circuit c, std::string_view edition) {
     return verdict(rule, job_of({std::move(c)}), edition);
 }
 

@@ -1,16 +1,17 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
+#include "job/job.h"
 #include "wire_jobs.h"
 
 using namespace legwork;
 using namespace legwork::testing;
 
 namespace {
-char load_fits(Circuit c, std::string_view edition) { return verdict("wire-load-fits", std::move(c), edition); }
-char load_fits(Job const& job, std::string_view edition) { return verdict("wire-load-fits", job, edition); }
-char runs_on(Circuit c, std::string_view edition) { return verdict("wire-continuous", std::move(c), edition); }
-char runs_on(Job const& job, std::string_view edition) { return verdict("wire-continuous", job, edition); }
+char load_fits(typed::Circuit c, std::string_view edition) { return verdict("wire-load-fits", std::move(c), edition); }
+char load_fits(typed::Job const& job, std::string_view edition) { return verdict("wire-load-fits", job, edition); }
+char runs_on(typed::Circuit c, std::string_view edition) { return verdict("wire-continuous", std::move(c), edition); }
+char runs_on(typed::Job const& job, std::string_view edition) { return verdict("wire-continuous", job, edition); }
 } // namespace
 
 TEST_CASE("wire-load-fits: a plain load on 120 V and on 240 V", "[check][wire]") {
@@ -92,9 +93,9 @@ TEST_CASE("wire-load-fits: a motor needs a quarter more wire, not more breaker",
 TEST_CASE("wire-load-fits: what is not this rule's question", "[check][wire]") {
     auto feeder = used(circuit("6/3", 60_A, 2), "feeder", 20000_VA);
     auto job = job_of({feeder});
-    Panel sub;
+    typed::Panel sub;
     sub.name = "Shop";
-    sub.feeder = FeederName{"Main", "K1"};
+    sub.feeder = typed::FeederName{"Main", "K1"};
     job.panels.push_back(sub);
     REQUIRE(load_fits(job, "NEC 2023") == 'E'); // empty panel: its own load counts
     auto lights = circuit("14/2", 15_A);
@@ -145,7 +146,7 @@ TEST_CASE("wire-continuous: lighting by family and dwelling", "[check][wire]") {
     auto job = job_of({used(circuit("14/2", 15_A), "lighting", 1500_VA)}); // 12.5 A
     REQUIRE(runs_on(job, "NEC 2023") == 'E');
     REQUIRE(runs_on(job, "CE 2024") == 'E');
-    job.dwelling = Dwelling{};
+    job.dwelling = typed::Dwelling{};
     REQUIRE(runs_on(job, "NEC 2023") == '-');
     REQUIRE(runs_on(job, "CE 2024") == 'E');
 }

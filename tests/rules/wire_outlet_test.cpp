@@ -1,17 +1,20 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
+#include "job/job.h"
 #include "wire_jobs.h"
 
 using namespace legwork;
 using namespace legwork::testing;
 
 namespace {
-char outlet(Circuit c, std::string_view edition) { return verdict("wire-outlet", std::move(c), edition); }
-char conductors(Circuit c, std::string_view edition) { return verdict("wire-conductors", std::move(c), edition); }
-char conductors(Job const& job, std::string_view edition) { return verdict("wire-conductors", job, edition); }
+char outlet(typed::Circuit c, std::string_view edition) { return verdict("wire-outlet", std::move(c), edition); }
+char conductors(typed::Circuit c, std::string_view edition) {
+    return verdict("wire-conductors", std::move(c), edition);
+}
+char conductors(typed::Job const& job, std::string_view edition) { return verdict("wire-conductors", job, edition); }
 
-Circuit with(Circuit c, std::vector<std::string> outlets) {
+typed::Circuit with(typed::Circuit c, std::vector<std::string> outlets) {
     c.outlets = std::move(outlets);
     return c;
 }

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "balance/balance.h"
+#include "building/resolve.h"
 #include "labels_fixture.h"
 #include "panel/layout.h"
 #include "sheet/directory.h"
@@ -16,8 +17,8 @@
 
 namespace legwork::sheet_test {
 
-inline Circuit line(std::string mark, std::string name, std::string room, int amps, int space, int poles = 1) {
-    Circuit c = circuit(std::move(mark), std::move(name), std::move(room), "12/2", space);
+inline typed::Circuit line(std::string mark, std::string name, std::string room, int amps, int space, int poles = 1) {
+    typed::Circuit c = circuit(std::move(mark), std::move(name), std::move(room), "12/2", space);
     c.breaker = Amps{amps * 1000};
     c.poles = poles;
     c.tie = poles == 2 ? Tie::two_pole_breaker : Tie::none;
@@ -27,15 +28,15 @@ inline Circuit line(std::string mark, std::string name, std::string room, int am
 
 // A tied pair, an untied one, two-pole breakers, halves, a spare, a circuit that is off, blocked spaces, a smaller wire
 // downstream, a bridged second source with two things to switch off.
-inline Job boathouse() {
-    Job job;
+inline typed::Job boathouse() {
+    typed::Job job;
     job.name = "Ferry Landing boathouse";
     job.code = "CE 2024";
     job.revision = "B";
     job.date = Date{2026, 5, 2};
     job.supplies = {{"Grid", SupplyKind::split_120_240, 60_A, Leg::a, {}},
                     {"Cord inlet, north wall", SupplyKind::bridged_120, 30_A, Leg::a, {"WH", "RNG"}}};
-    Panel p;
+    typed::Panel p;
     p.name = "Main";
     p.spaces = 24;
     p.main = 60_A;
@@ -82,7 +83,7 @@ inline Job boathouse() {
 }
 
 // As many invented circuits as a seed says, everywhere on a panel of any shape.
-inline Job crowded(unsigned seed) {
+inline typed::Job crowded(unsigned seed) {
     auto const pick = [&](unsigned n) { // a small congruential generator, the same everywhere
         seed = seed * 1664525U + 1013904223U;
         return (seed >> 16) % n;
@@ -96,10 +97,10 @@ inline Job crowded(unsigned seed) {
                                        "Donaudampfschifffahrtsgesellschaftskapitänsmützenständerlampe",
                                        "A name of sixty letters that goes on and on without any end ok"};
     static constexpr std::array kRooms{"", "Loft", "Packing hall, mezzanine", "Outside, lane side, by the meter post"};
-    Job job;
+    typed::Job job;
     job.name = pick(2) ? "Quince Hollow packing shed" : "";
     job.code = pick(2) ? "NEC 2023" : "CE 2021";
-    Panel p;
+    typed::Panel p;
     p.name = "Main";
     p.spaces = 2 + static_cast<int>(pick(83));
     p.numbering = pick(2) ? Numbering::across : Numbering::down;
@@ -107,15 +108,15 @@ inline Job crowded(unsigned seed) {
     p.hang = static_cast<Hang>(pick(4));
     if (pick(2)) p.main_at = pick(2) ? PanelEnd::top : PanelEnd::bottom;
     if (pick(3)) p.main = 100_A;
-    p.bus_legs = pick(4) ? Panel::Bus::by_row : Panel::Bus::by_column;
-    p.supply = Supply{"", static_cast<SupplyKind>(pick(7)), {}, Leg::b, {}};
+    p.bus_legs = pick(4) ? BusLegs::by_row : BusLegs::by_column;
+    p.supply = typed::Supply{"", static_cast<SupplyKind>(pick(7)), {}, Leg::b, {}};
     job.panels = {p};
     Layout const layout(p);
     int n = 0;
     for (int space = 1; space <= p.spaces; ++space) {
         if (pick(5) == 0) continue;
         auto const next = layout.next_in_column(space);
-        bool const free = std::ranges::none_of(job.circuits, [&](Circuit const& c) {
+        bool const free = std::ranges::none_of(job.circuits, [&](typed::Circuit const& c) {
             auto const s = slots(layout, *c.space, c.poles);
             return std::ranges::count(s, space, &Spot::space) > 0;
         });
@@ -145,13 +146,13 @@ inline Job crowded(unsigned seed) {
 inline Form directory_letter() { return {"directory-letter", "directory", "US letter", 215.9, 279.4}; }
 inline Form directory_a4() { return {"directory-a4", "directory", "A4", 210, 297}; }
 
-inline std::vector<Sheet> directory(Job const& job, Plan const& plan, TextWidth const& widths, Form const& form,
+inline std::vector<Sheet> directory(typed::Job const& job, Plan const& plan, TextWidth const& widths, Form const& form,
                                     Findings const& findings = {}) {
-    return compose_directory({job, plan, findings, *code_book(job.code), widths, "boathouse.toml"}, form);
+    return compose_directory({resolve(job), plan, findings, *code_book(job.code), widths, "boathouse.toml"}, form);
 }
-inline std::vector<Sheet> directory(Job const& job, TextWidth const& widths, Form const& form = directory_letter(),
-                                    Findings const& findings = {}) {
-    return directory(job, as_filed(job), widths, form, findings);
+inline std::vector<Sheet> directory(typed::Job const& job, TextWidth const& widths,
+                                    Form const& form = directory_letter(), Findings const& findings = {}) {
+    return directory(job, as_filed(resolve(job)), widths, form, findings);
 }
 
 // Empty when every mark stands within the page's margins.

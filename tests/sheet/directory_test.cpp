@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
+#include "building/resolve.h"
 #include "directory_fixture.h"
 #include "draw/draw.h"
 #include "labels_golden.h"
@@ -32,8 +33,8 @@ Text only(std::vector<Sheet> const& sheets, std::string_view words) {
 TEST_CASE("directory: nothing cut, nothing over another, whatever stands on the panel", "[sheet][directory]") {
     Fonts const widths(SOURCE_DIR "/fonts");
     for (unsigned seed = 1; seed <= kPanels; ++seed) {
-        Job const job = crowded(seed);
-        Plan const plan = as_filed(job);
+        typed::Job const job = crowded(seed);
+        Plan const plan = as_filed(resolve(job));
         for (Form const& form : {directory_letter(), directory_a4()}) {
             Findings findings(seed % 3, Finding{});
             auto const sheets = directory(job, plan, widths, form, findings);
@@ -51,7 +52,7 @@ TEST_CASE("directory: every circuit's whole name and every space stand on it", "
     Fonts const widths(SOURCE_DIR "/fonts");
     for (unsigned seed = 1; seed <= kPanels; ++seed) {
         CAPTURE(seed);
-        Job const job = crowded(seed);
+        typed::Job const job = crowded(seed);
         auto const sheets = directory(job, widths);
         std::string words;
         for (auto const& page : sheets[0].pages)
@@ -71,7 +72,7 @@ TEST_CASE("directory: every circuit's whole name and every space stand on it", "
 
 TEST_CASE("directory: lines read like the panel", "[sheet][directory]") {
     EvenWidths const widths;
-    Job job = boathouse();
+    typed::Job job = boathouse();
     auto const at = [&](std::string_view number) { return only(directory(job, widths), number); };
     SECTION("upright: odd numbers left, going down") {
         CHECK(at("1").x < at("2").x);
@@ -104,7 +105,7 @@ TEST_CASE("directory: lines read like the panel", "[sheet][directory]") {
 
 TEST_CASE("directory: a turned panel has a map as it hangs above upright lines", "[sheet][directory]") {
     EvenWidths const widths;
-    Job job = boathouse();
+    typed::Job job = boathouse();
     // Turned left: the top points left, the left column becomes the lower row. Turned right: the upper row, right to
     // left.
     auto const [hang, odd_below, rightwards] =
@@ -133,15 +134,15 @@ TEST_CASE("directory: the leg letter of each row stands between the columns", "[
     CHECK(legs == "ABABABABABAB"); // Source: common practice, no source: legs alternate from row to row.
     for (auto const& t : all)
         if (t.words == "A") CHECK(t.x == Approx(215.9 / 2));
-    Job dc = boathouse();
+    typed::Job dc = boathouse();
     dc.panels[0].supplies.clear();
-    dc.panels[0].supply = Supply{"", SupplyKind::dc_12, {}, Leg::a, {}};
+    dc.panels[0].supply = typed::Supply{"", SupplyKind::dc_12, {}, Leg::a, {}};
     CHECK(said(directory(dc, widths), "B").empty());
 }
 
 TEST_CASE("directory: what a hand at the breaker must know", "[sheet][directory]") {
     Fonts const widths(SOURCE_DIR "/fonts");
-    Job job = boathouse();
+    typed::Job job = boathouse();
     auto const words = [&] { return all_words(directory(job, widths)); };
     SECTION("pairs, two-pole breakers, protection, smaller wire") {
         CHECK_THAT(words(), Contains("off together with 3") && Contains("off together with 1"));
@@ -156,10 +157,10 @@ TEST_CASE("directory: what a hand at the breaker must know", "[sheet][directory]
         CHECK_THAT(words(), Contains("shares neutral with 7: turn both off") && !Contains("off together"));
     }
     SECTION("a pair in two panels") {
-        Panel sub;
+        typed::Panel sub;
         sub.name = "Barn";
         sub.spaces = 8;
-        sub.feeder = FeederName{"Main", "RNG"};
+        sub.feeder = typed::FeederName{"Main", "RNG"};
         job.panels.push_back(sub);
         job.circuits[1].panel = "Barn";
         job.circuits[1].space = Spot{1, 0};
@@ -178,13 +179,13 @@ TEST_CASE("directory: what a hand at the breaker must know", "[sheet][directory]
     }
     SECTION("no source reaches half of the spaces") {
         job.panels[0].supplies.clear();
-        job.panels[0].supply = Supply{"", SupplyKind::one_leg_120, 30_A, Leg::a, {}};
+        job.panels[0].supply = typed::Supply{"", SupplyKind::one_leg_120, 30_A, Leg::a, {}};
         CHECK_THAT(words(), Contains("NOT FED") && Contains("120 V on leg A only") &&
                                 Contains("on leg B and 240 V circuits are dead on it."));
     }
     SECTION("a circuit without a space") {
         job.circuits[11].space.reset();
-        Plan plan = as_filed(job);
+        Plan plan = as_filed(resolve(job));
         for (auto& p : plan.panels[0].placements)
             if (p.circuit == "RF") p.slots.clear();
         CHECK_THAT(all_words(directory(job, plan, widths, directory_letter())),
@@ -198,7 +199,7 @@ TEST_CASE("directory: what a hand at the breaker must know", "[sheet][directory]
 
 TEST_CASE("directory: every source is named with what kills it", "[sheet][directory]") {
     EvenWidths const widths;
-    Job job = boathouse();
+    typed::Job job = boathouse();
     auto const words = [&] {
         std::string all;
         for (auto const& t : texts(directory(job, widths)[0].pages[0])) all += t.words + " ";
@@ -222,10 +223,10 @@ TEST_CASE("directory: every source is named with what kills it", "[sheet][direct
                    Contains("Off: no main here, so switch off where it comes from.") && !Contains("Off: main"));
     }
     SECTION("a sub-panel") {
-        Panel sub;
+        typed::Panel sub;
         sub.name = "Barn";
         sub.spaces = 8;
-        sub.feeder = FeederName{"Main", "RNG"};
+        sub.feeder = typed::FeederName{"Main", "RNG"};
         job.panels.push_back(sub);
         auto const barn = all_words({directory(job, widths)[1]});
         CHECK_THAT(barn, Contains("Circuit RNG, 40 A, on space 9+11 there. Off: that breaker."));
@@ -234,7 +235,7 @@ TEST_CASE("directory: every source is named with what kills it", "[sheet][direct
 
 TEST_CASE("directory: bands tell what the sheet must not hide", "[sheet][directory]") {
     EvenWidths const widths;
-    Job job = boathouse();
+    typed::Job job = boathouse();
     Findings findings(2, Finding{});
     findings.push_back(findings.front());
     findings.back().accepted = true;
@@ -256,7 +257,7 @@ TEST_CASE("directory: head and foot", "[sheet][directory]") {
 
 TEST_CASE("directory: 84 spaces take two pages, and no breaker is cut in two", "[sheet][directory]") {
     EvenWidths const widths;
-    Job job = boathouse();
+    typed::Job job = boathouse();
     job.panels[0].spaces = 84;
     job.panels[0].blocked.clear();
     job.panels[0].supplies = {"Grid"};
@@ -276,11 +277,12 @@ TEST_CASE("directory: 84 spaces take two pages, and no breaker is cut in two", "
 
 TEST_CASE("dir-name-too-long and dir-no-letter", "[sheet][directory]") {
     Fonts const widths(SOURCE_DIR "/fonts");
-    Job job = boathouse();
+    typed::Job job = boathouse();
     Form const form = directory_letter();
-    auto const found_in = [&](Job const& j) {
-        auto const plan = as_filed(j);
-        auto found = check(j, plan, *code_book(j.code), printed_words(j, plan, form, widths)).findings;
+    auto const found_in = [&](typed::Job const& j) {
+        auto const plan = as_filed(resolve(j));
+        auto found =
+            check(resolve(j), plan, *code_book(j.code), printed_words(resolve(j), plan, form, widths)).findings;
         std::erase_if(found,
                       [](Finding const& f) { return f.rule != "dir-name-too-long" && f.rule != "dir-no-letter"; });
         return found;
@@ -300,12 +302,12 @@ TEST_CASE("dir-name-too-long and dir-no-letter", "[sheet][directory]") {
 
 TEST_CASE("directory: pages as they were looked at", "[sheet][directory][golden]") {
     EvenWidths const widths;
-    Job job = boathouse();
+    typed::Job job = boathouse();
     CHECK(matches_golden("directory-boathouse.txt", dumped(directory(job, widths))));
     job.panels[0].hang = Hang::turned_left;
     CHECK(matches_golden("directory-turned.txt", dumped(directory(job, widths, directory_a4()))));
     job.panels[0].hang = Hang::upright;
     job.panels[0].supplies.clear();
-    job.panels[0].supply = Supply{"", SupplyKind::one_leg_120, 30_A, Leg::a, {}};
+    job.panels[0].supply = typed::Supply{"", SupplyKind::one_leg_120, 30_A, Leg::a, {}};
     CHECK(matches_golden("directory-one-leg.txt", dumped(directory(job, widths))));
 }

@@ -4,7 +4,9 @@
 // An invented workshop with one of each kind of cable, and what the tests of labels and tape notes ask of pages.
 #pragma once
 
+#include "building/resolve.h"
 #include "cable/run.h"
+#include "job/job.h"
 #include "sheet/sheets.h"
 
 #include <string>
@@ -24,8 +26,8 @@ public:
     std::vector<std::string> missing(std::string_view) const override { return {}; }
 };
 
-inline Circuit circuit(std::string mark, std::string name, std::string room, std::string cable, int space) {
-    Circuit c;
+inline typed::Circuit circuit(std::string mark, std::string name, std::string room, std::string cable, int space) {
+    typed::Circuit c;
     c.mark = std::move(mark);
     c.name = std::move(name);
     c.room = std::move(room);
@@ -39,50 +41,50 @@ inline Circuit circuit(std::string mark, std::string name, std::string room, std
 // A pair that splits at box B3, a water heater on a white re-marked as hot, lights with a switch loop, a feeder with a
 // sub-panel, a GFCI breaker, a red and black cable that lacks a neutral, a spare, a circuit of unsaid cable, a network
 // cable.
-inline Job workshop(std::string code) {
-    Job job;
+inline typed::Job workshop(std::string code) {
+    typed::Job job;
     job.name = "Mill Creek workshop";
     job.code = std::move(code);
     job.revision = "B";
     job.date = Date{2026, 5, 2};
-    Panel main;
+    typed::Panel main;
     main.name = "Main";
     main.spaces = 24;
-    main.supply = Supply{};
+    main.supply = typed::Supply{};
     job.panels.push_back(main);
-    Panel loft;
+    typed::Panel loft;
     loft.name = "Loft";
     loft.spaces = 8;
-    loft.feeder = FeederName{"Main", "SP"};
+    loft.feeder = typed::FeederName{"Main", "SP"};
     job.panels.push_back(loft);
 
-    Circuit k1 = circuit("K1", "Bench, left of window", "Machine room", "12/3", 8);
-    Circuit k2 = circuit("K2", "Bench, right of window", "Machine room", "12/3", 10);
+    typed::Circuit k1 = circuit("K1", "Bench, left of window", "Machine room", "12/3", 8);
+    typed::Circuit k2 = circuit("K2", "Bench, right of window", "Machine room", "12/3", 10);
     k1.multiwire = k2.multiwire = "K";
     k1.tie = k2.tie = Tie::two_pole_breaker;
     k1.box = "B3";
     k1.run.push_back({"12/2", from_mm(3000), ""});
     k2.run.push_back({"12/2", from_mm(5000), "B4"});
-    Circuit wh = circuit("WH", "Water heater, under stair", "", "12/2", 3);
+    typed::Circuit wh = circuit("WH", "Water heater, under stair", "", "12/2", 3);
     wh.poles = 2;
     wh.tie = Tie::two_pole_breaker;
     wh.use = "water heater";
-    Circuit l1 = circuit("L1", "Ceiling lights", "Machine room", "14/2", 1);
+    typed::Circuit l1 = circuit("L1", "Ceiling lights", "Machine room", "14/2", 1);
     l1.breaker = Amps{15'000};
     l1.switch_loop = true;
     l1.run.push_back({"14/2", from_mm(4000), "Switch at the door"});
-    Circuit sp = circuit("SP", "Loft panel", "Loft", "8/3", 13);
+    typed::Circuit sp = circuit("SP", "Loft panel", "Loft", "8/3", 13);
     sp.poles = 2;
     sp.tie = Tie::two_pole_breaker;
     sp.breaker = Amps{40'000};
-    Circuit g1 = circuit("G1", "Washroom, by the basin", "Washroom", "12/2", 0);
+    typed::Circuit g1 = circuit("G1", "Washroom, by the basin", "Washroom", "12/2", 0);
     g1.gfci = Protection::breaker;
-    Circuit o1 = circuit("O1", "Yard outlet, west post", "Yard", "12/2", 4);
+    typed::Circuit o1 = circuit("O1", "Yard outlet, west post", "Yard", "12/2", 4);
     o1.colors = {"red", "black"};
-    Circuit spare = circuit("X9", "Spare", "", "", 12);
+    typed::Circuit spare = circuit("X9", "Spare", "", "", 12);
     spare.use = "spare";
-    Circuit unsaid = circuit("Q1", "Dust extractor", "Machine room", "", 6);
-    Circuit f1 = circuit("F1", "Desk outlets", "Loft", "14/2", 1);
+    typed::Circuit unsaid = circuit("Q1", "Dust extractor", "Machine room", "", 6);
+    typed::Circuit f1 = circuit("F1", "Desk outlets", "Loft", "14/2", 1);
     f1.panel = "Loft";
     f1.breaker = Amps{15'000};
     job.circuits = {k1, k2, wh, l1, sp, g1, o1, spare, unsaid, f1};
@@ -91,7 +93,7 @@ inline Job workshop(std::string code) {
 }
 
 // Circuits stand where the file has them; those without a space get the next even one from 14 on.
-inline Plan filed(Job const& job) {
+inline Plan filed(typed::Job const& job) {
     Plan plan;
     for (auto const& panel : job.panels) {
         PanelPlan p;
@@ -153,15 +155,17 @@ inline Form tape_letter() {
 }
 
 struct Ask {
-    Job job;
+    typed::Job job;
     Plan plan;
     Findings findings;
+    mutable std::shared_ptr<Building const> building{}; // of the job as it is when the sheet is asked for
     SheetInput input(TextWidth const& widths) const {
-        return {job, plan, findings, *code_book(job.code), widths, "workshop.toml"};
+        building = std::make_shared<Building const>(resolve(job));
+        return {*building, plan, findings, *code_book(job.code), widths, "workshop.toml"};
     }
 };
 inline Ask ask(std::string code) {
-    Job job = workshop(std::move(code));
+    typed::Job job = workshop(std::move(code));
     Plan plan = filed(job);
     return {std::move(job), std::move(plan), {}};
 }

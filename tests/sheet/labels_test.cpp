@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
+#include "building/resolve.h"
 #include "draw/draw.h"
 #include "labels_fixture.h"
 #include "labels_golden.h"
@@ -25,7 +26,10 @@ std::map<std::string, int> labelled(std::vector<CableEnd> const& ends) {
     return found;
 }
 
-std::vector<CableEnd> ends_of(Ask const& a) { return cable_ends(a.job, cable_runs(a.job, *code_book(a.job.code))); }
+std::vector<CableEnd> ends_of(Ask const& a) {
+    auto const building = resolve(a.job);
+    return cable_ends(building, cable_runs(building, *code_book(building.code)));
+}
 
 } // namespace
 

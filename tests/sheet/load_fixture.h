@@ -5,6 +5,7 @@
 #pragma once
 
 #include "balance/balance.h"
+#include "building/resolve.h"
 #include "codebook/cables.h"
 #include "codebook/receptacles.h"
 #include "codebook/uses.h"
@@ -22,8 +23,8 @@
 
 namespace legwork::sheet_test {
 
-inline Job read_text(std::string const& bytes) {
-    auto const guess = [](Circuit const& c) { return guess_use(c.name, c.room, c.poles, c.outlets); };
+inline typed::Job read_text(std::string const& bytes) {
+    auto const guess = [](typed::Circuit const& c) { return guess_use(c.name, c.room, c.poles, c.outlets); };
     auto read = read_job(bytes, {editions(), use_names(), named_cable_kinds(), receptacle_names(), guess});
     std::string problems;
     for (Problem const& p : read.problems) problems += fmt::format("{}: {}\n", p.place.line, p.message);
@@ -31,7 +32,7 @@ inline Job read_text(std::string const& bytes) {
     REQUIRE(read.job);
     return std::move(*read.job);
 }
-inline Job read_file(std::string const& path) { // from the top of the project
+inline typed::Job read_file(std::string const& path) { // from the top of the project
     std::ifstream file(SOURCE_DIR "/" + path, std::ios::binary);
     return read_text({std::istreambuf_iterator<char>(file), {}});
 }
@@ -48,12 +49,13 @@ inline std::vector<std::string> job_files() {
 inline Form load_letter() { return {"load-letter", "load", "US letter", 215.9, 279.4}; }
 inline Form load_a4() { return {"load-a4", "load", "A4", 210, 297}; }
 
-inline std::vector<Sheet> load_sheets(Job const& job, Plan const& plan, TextWidth const& widths,
+inline std::vector<Sheet> load_sheets(typed::Job const& job, Plan const& plan, TextWidth const& widths,
                                       Form const& form = load_letter(), Findings const& findings = {}) {
-    return compose_load({job, plan, findings, *code_book(job.code), widths, "house.toml"}, form);
+    return compose_load({resolve(job), plan, findings, *code_book(job.code), widths, "house.toml"}, form);
 }
-inline std::vector<Sheet> load_sheets(Job const& job, TextWidth const& widths, Form const& form = load_letter()) {
-    return load_sheets(job, as_filed(job), widths, form);
+inline std::vector<Sheet> load_sheets(typed::Job const& job, TextWidth const& widths,
+                                      Form const& form = load_letter()) {
+    return load_sheets(job, as_filed(resolve(job)), widths, form);
 }
 
 inline bool is_figure(std::string_view words) {

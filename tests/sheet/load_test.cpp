@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // The sheet of the load calculation: what stands on it, and that a person can add it up.
+#include "building/resolve.h"
 #include "directory_fixture.h"
 #include "draw/draw.h"
 #include "draw/reader.h"
@@ -177,13 +178,13 @@ TEST_CASE("load: what is missing is said at the top, at every total and in the b
 TEST_CASE("load: every figure of every job, and the right column adds up to the total", "[sheet][load]") {
     Fonts const fonts(SOURCE_DIR "/fonts");
     for (auto const& path : job_files()) {
-        Job const job = read_file(path);
-        Plan const plan = as_filed(job);
+        typed::Job const job = read_file(path);
+        Plan const plan = as_filed(resolve(job));
         auto const form = path.size() % 2 == 0 ? load_letter() : load_a4();
         for (auto const& sheet : load_sheets(job, plan, fonts, form)) {
             CAPTURE(path, sheet.panel);
-            auto const at = std::ranges::find(job.panels, sheet.panel, &Panel::name);
-            auto const load = panel_load(job, plan, *code_book(job.code), *at);
+            auto const building = resolve(job);
+            auto const load = panel_load(building, plan, *code_book(job.code), *panel_named(building, sheet.panel));
             auto const columns = right_columns(sheet, form);
             bool const neutral = !load.load->neutral.empty();
             REQUIRE(columns.size() == (neutral ? 2 : 1));
@@ -209,7 +210,7 @@ TEST_CASE("load: every figure of every job, and the right column adds up to the 
 TEST_CASE("load: nothing cut, tiny or over another on any job's pages", "[sheet][load]") {
     Fonts const fonts(SOURCE_DIR "/fonts");
     for (auto const& path : job_files()) {
-        Job const job = read_file(path);
+        typed::Job const job = read_file(path);
         for (Form const& form : {load_letter(), load_a4()})
             for (auto const& sheet : load_sheets(job, fonts, form))
                 for (Page const& page : sheet.pages) {
@@ -228,12 +229,13 @@ TEST_CASE("load: nothing cut, tiny or over another on any job's pages", "[sheet]
 TEST_CASE("load: sixty circuits with long names go over pages without a line lost or parted", "[sheet][load]") {
     Fonts const fonts(SOURCE_DIR "/fonts");
     auto const job = read_text(long_job(GENERATE("NEC 2020", "CE 2021"), GENERATE(true, false)));
-    Plan const plan = as_filed(job);
+    Plan const plan = as_filed(resolve(job));
     CAPTURE(job.code, job.dwelling.has_value());
     for (Form const& form : {load_letter(), load_a4()}) {
         auto const sheets = load_sheets(job, plan, fonts, form);
         REQUIRE(sheets.size() == 1);
-        auto const load = panel_load(job, plan, *code_book(job.code), job.panels[0]);
+        auto const building = resolve(job);
+        auto const load = panel_load(building, plan, *code_book(job.code), building.panels[0]);
         REQUIRE(load.load);
         auto const words = squeezed(all_words(sheets));
         std::size_t heads = 0;
@@ -310,13 +312,14 @@ TEST_CASE("load: a section from memory has its stars and they are explained", "[
 }
 
 TEST_CASE("load: the leg that carries more can be added up, and unsaved spaces are told", "[sheet][load]") {
-    Job job = read_file("tests/sound/church-hall.toml");
+    typed::Job job = read_file("tests/sound/church-hall.toml");
     auto const words = [&] { return printed(load_sheets(job, kEven)); };
-    auto const load = panel_load(job, as_filed(job), *code_book(job.code), job.panels[0]);
+    auto const building = resolve(job);
+    auto const load = panel_load(building, as_filed(building), *code_book(job.code), building.panels[0]);
     REQUIRE(load.size.lines);
     CHECK_THAT(words(), Contains("Leg A alone: ") && Contains(fmt::format("= {} VA", load.size.lines->a_va)) &&
                             Contains(fmt::format("= {} VA", load.size.lines->b_va)) && !Contains("PROPOSED"));
-    for (Circuit& c : job.circuits)
+    for (typed::Circuit& c : job.circuits)
         if (c.poles == 1) {
             c.space.reset();
             break;
@@ -328,9 +331,9 @@ TEST_CASE("load: the leg that carries more can be added up, and unsaved spaces a
 }
 
 TEST_CASE("load: head, bands and foot of every sheet", "[sheet][load]") {
-    Job const job = read_file("examples/bungalow.toml");
+    typed::Job const job = read_file("examples/bungalow.toml");
     Findings findings(1);
-    auto const words = all_words(load_sheets(job, as_filed(job), kEven, load_letter(), findings));
+    auto const words = all_words(load_sheets(job, as_filed(resolve(job)), kEven, load_letter(), findings));
     for (auto const* needed : {"Load calculation\n", "14 Larkspur Lane\n", "page 1 of", "checked against NEC 2020",
                                "DRAFT: 1 error\n", "Reprint: legwork print house.toml", "A planning aid"})
         CHECK_THAT(words, Contains(needed));
@@ -338,7 +341,7 @@ TEST_CASE("load: head, bands and foot of every sheet", "[sheet][load]") {
 
 TEST_CASE("load: any page holds it without two texts in one place", "[sheet][load]") {
     Fonts const fonts(SOURCE_DIR "/fonts");
-    Job const job = read_file("tests/sound/church-hall.toml");
+    typed::Job const job = read_file("tests/sound/church-hall.toml");
     for (Mm const width : {75.0, 90.0, 105.0, 125.0, 148.0, 210.0, 420.0}) {
         Form form = load_a4();
         form.width = width;
@@ -357,7 +360,7 @@ TEST_CASE("load: any page holds it without two texts in one place", "[sheet][loa
 
 TEST_CASE("load: the same job gives the same bytes, and they can be read back", "[sheet][load]") {
     Fonts const fonts(SOURCE_DIR "/fonts");
-    Job const job = read_file("tests/cases/load/d2c.toml");
+    typed::Job const job = read_file("tests/cases/load/d2c.toml");
     auto const bytes = [&] {
         auto const sheets = load_sheets(job, fonts);
         return draw_pdf(sheets.at(0).pages, {sheets[0].title, "2026-05-02"}, fonts);

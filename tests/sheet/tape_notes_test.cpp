@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "draw/draw.h"
+#include "job/job.h"
 #include "labels_fixture.h"
 #include "labels_golden.h"
 #include "sheet/tape_notes.h"
@@ -215,7 +216,7 @@ TEST_CASE("tape notes: a breaker in another panel is said to be there", "[sheet]
 TEST_CASE("tape notes: direct current has a positive and a negative, and no code's tape", "[sheet][tape]") {
     auto a = ask("CE 2024");
     a.job.panels.front().supply->kind = SupplyKind::dc_12;
-    Circuit lamp = circuit("D1", "Lamp", "Berth", "14/2", 2);
+    typed::Circuit lamp = circuit("D1", "Lamp", "Berth", "14/2", 2);
     a.job.circuits = {lamp};
     a.job.panels.pop_back();
     a.plan = filed(a.job);

@@ -13,10 +13,8 @@ namespace legwork {
 
 namespace {
 Finding say(Case const& c, std::vector<Circuit const*> const& alike) {
-    Where where{alike.front()->panel, {}, "name"};
-    for (Circuit const* one : alike) where.circuits.push_back(one->mark);
-    auto f = finding(c, dir_duplicate, Gravity::usual, where);
-    f.message = fmt::format("{} read the same in the directory: {}", listed(where.circuits), quoted(*alike.front()));
+    auto f = finding(c, dir_duplicate, Gravity::usual, about(alike, "name"));
+    f.message = fmt::format("{} read the same in the directory: {}", listed(f.where.circuits), quoted(*alike.front()));
     f.fix = "Say what tells them apart: the wall, the side, the thing it feeds";
     return f;
 }
@@ -25,11 +23,12 @@ Verdict judge(Case const& c) {
     Inspection seen;
     std::map<std::string, std::vector<Circuit const*>> same;
     std::vector<std::string> order;
-    for (Circuit const& circuit : c.job.circuits) {
-        if (!has_name(circuit) || is_spare(circuit)) continue;
+    for (Circuit const& circuit : c.building.circuits) {
+        if (!has_name(circuit) || circuit.is_spare()) continue;
         seen.looked();
         auto const words = reads_as(circuit.name);
-        auto const key = circuit.panel + '\n' + (words.empty() ? circuit.name : words) + '\n' + reads_as(circuit.room);
+        auto const key =
+            panel_name(circuit) + '\n' + (words.empty() ? circuit.name : words) + '\n' + reads_as(circuit.room);
         if (same[key].empty()) order.push_back(key);
         same[key].push_back(&circuit);
     }

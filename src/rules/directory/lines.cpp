@@ -7,7 +7,6 @@
 
 namespace legwork {
 
-bool is_spare(Circuit const& c) { return c.use == "spare"; }
 bool has_name(Circuit const& c) { return c.name.find_first_not_of(" \t\r\n") != std::string::npos; }
 
 std::string quoted(Circuit const& c) {

@@ -4,13 +4,12 @@
 // The lines of the directory, as the rules about names read them.
 #pragma once
 
-#include "job/job.h"
+#include "building/building.h"
 
 #include <string>
 
 namespace legwork {
 
-bool is_spare(Circuit const& c); // its line in the directory says SPARE
 bool has_name(Circuit const& c);
 std::string quoted(Circuit const& c); // "\"Lights\", Loft"
 

@@ -12,7 +12,7 @@ namespace {
 Verdict judge(Case const& c, Printed const& printed) {
     Inspection seen;
     for (auto const& [mark, whole] : printed.names) {
-        Circuit const* circuit = circuit_of(c.job, mark);
+        Circuit const* circuit = circuit_named(c.building, mark);
         if (!circuit) continue;
         seen.looked();
         if (whole) continue;

@@ -3,7 +3,6 @@
 
 #include "rules/directory/naming.h"
 
-#include "codebook/uses.h"
 #include "rules/directory/name_words.h"
 
 #include <algorithm>
@@ -126,7 +125,7 @@ NameSays says(std::string_view name, std::string_view room) {
 }
 
 bool must_stay_on(Circuit const& c) {
-    if (Use const* use = use_named(c.use); use && use->keep_on) return true;
+    if (c.use && c.use->keep_on) return true;
     return std::ranges::any_of(words_of(c.name), [](NameWord const& w) { return is_in(WordList::keep_on, w.folded); });
 }
 

@@ -4,7 +4,7 @@
 // What a circuit's name says, and whom it depends on.
 #pragma once
 
-#include "job/job.h"
+#include "building/building.h"
 
 #include <optional>
 #include <string>

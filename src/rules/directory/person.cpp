@@ -27,8 +27,8 @@ std::optional<Named> person_of(Circuit const& circuit) {
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    for (Circuit const& circuit : c.job.circuits) {
-        if (is_spare(circuit) || (!has_name(circuit) && circuit.room.empty())) continue;
+    for (Circuit const& circuit : c.building.circuits) {
+        if (circuit.is_spare() || (!has_name(circuit) && circuit.room.empty())) continue;
         seen.looked();
         auto const named = person_of(circuit);
         if (!named) continue;

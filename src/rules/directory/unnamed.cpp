@@ -11,8 +11,8 @@ namespace legwork {
 namespace {
 Verdict judge(Case const& c) {
     Inspection seen;
-    for (Circuit const& circuit : c.job.circuits) {
-        if (is_spare(circuit)) continue;
+    for (Circuit const& circuit : c.building.circuits) {
+        if (circuit.is_spare()) continue;
         seen.looked();
         if (has_name(circuit)) continue;
         auto f = finding(c, dir_unnamed, Gravity::usual, about(circuit, "name"));

@@ -30,11 +30,11 @@ Finding say(Case const& c, Circuit const& circuit, NameSays says) {
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    for (Circuit const& circuit : c.job.circuits) {
-        if (!has_name(circuit) || is_spare(circuit) || circuit.use == "main") continue;
+    for (Circuit const& circuit : c.building.circuits) {
+        if (!has_name(circuit) || circuit.is_spare() || circuit.is("main")) continue;
         seen.looked();
         auto told = says(circuit.name, circuit.room);
-        told.thing = told.thing || fed_panel(c.job, circuit);
+        told.thing = told.thing || circuit.fed_panel();
         if (!told.thing || !told.place) seen.found(say(c, circuit, told));
     }
     return seen.verdict();

@@ -11,13 +11,15 @@
 namespace legwork {
 
 namespace {
-std::string place_of_accept(Accept const& a) {
-    if (a.circuit.empty()) return fmt::format("of panel \"{}\"", a.panel);
-    return a.panel.empty() ? "of " + a.circuit : fmt::format("of {} in panel \"{}\"", a.circuit, a.panel);
+// An [[accept]] names a circuit, a panel or both.
+std::string place_of_accept(Accepted const& a) {
+    auto const in_panel = a.panel ? fmt::format("panel \"{}\"", a.panel->name) : std::string();
+    if (!a.circuit) return "of " + in_panel;
+    return a.panel ? fmt::format("of {} in {}", a.circuit->mark, in_panel) : "of " + a.circuit->mark;
 }
 
 Finding say(Case const& c, std::size_t number) {
-    Accept const& a = c.job.accepts[number];
+    Accepted const& a = c.building.accepts[number];
     Where where;
     where.key = "rule";
     where.accept = static_cast<int>(number);
@@ -36,9 +38,9 @@ Finding say(Case const& c, std::size_t number) {
 // Each [[accept]] that covers none of these findings, not even in vain.
 Verdict judge(Case const& c, Findings const& all) {
     Inspection seen;
-    for (std::size_t i = 0; i < c.job.accepts.size(); ++i) {
+    for (std::size_t i = 0; i < c.building.accepts.size(); ++i) {
         seen.looked();
-        if (std::ranges::none_of(all, [&](Finding const& f) { return covers(c.job, c.job.accepts[i], f); }))
+        if (std::ranges::none_of(all, [&](Finding const& f) { return covers(c.building.accepts[i], f); }))
             seen.found(say(c, i));
     }
     return seen.verdict();

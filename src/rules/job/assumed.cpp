@@ -11,10 +11,10 @@ namespace legwork {
 
 namespace {
 // The marks of each use that was guessed, in the order of the file.
-std::vector<std::pair<std::string, std::vector<std::string>>> guessed_uses(Job const& job) {
-    std::vector<std::pair<std::string, std::vector<std::string>>> by_use;
-    for (Circuit const& circuit : job.circuits) {
-        if (!circuit.use_guessed || circuit.use.empty()) continue;
+std::vector<std::pair<Use const*, std::vector<std::string>>> guessed_uses(Building const& building) {
+    std::vector<std::pair<Use const*, std::vector<std::string>>> by_use;
+    for (Circuit const& circuit : building.circuits) {
+        if (!circuit.use_guessed || !circuit.use) continue;
         auto at = std::ranges::find_if(by_use, [&](auto const& group) { return group.first == circuit.use; });
         if (at == by_use.end()) at = by_use.insert(at, {circuit.use, {}});
         at->second.push_back(circuit.mark);
@@ -24,15 +24,15 @@ std::vector<std::pair<std::string, std::vector<std::string>>> guessed_uses(Job c
 
 void judge_uses(Case const& c, Inspection& seen) {
     Where guessed{"", {}, "name"};
-    for (Circuit const& circuit : c.job.circuits) {
-        if (circuit.use.empty()) continue;
+    for (Circuit const& circuit : c.building.circuits) {
+        if (!circuit.use) continue;
         seen.looked();
         if (circuit.use_guessed) guessed.circuits.push_back(circuit.mark);
     }
     if (guessed.circuits.empty()) return;
     std::string all;
-    for (auto const& [use, marks] : guessed_uses(c.job))
-        all += fmt::format("{}{} as {}", all.empty() ? "" : "; ", listed(marks), use);
+    for (auto const& [use, marks] : guessed_uses(c.building))
+        all += fmt::format("{}{} as {}", all.empty() ? "" : "; ", listed(marks), use->name);
     auto f = finding(c, job_assumed, Gravity::usual, guessed);
     f.message = fmt::format("Taken from the names: {}", all);
     f.fix = "Write `use` where this is wrong; loads, wires and protection are judged by it";
@@ -41,7 +41,7 @@ void judge_uses(Case const& c, Inspection& seen) {
 
 void judge_dwelling(Case const& c, Inspection& seen) {
     seen.looked();
-    if (c.job.dwelling) return;
+    if (c.building.dwelling) return;
     auto f = finding(c, job_assumed, Gravity::usual, {});
     f.message = "The job has no [dwelling] table, so it was taken for no dwelling: arc-fault protection and the "
                 "circuits that a "

@@ -3,7 +3,6 @@
 
 #include "rules/job/measure.h"
 
-#include "codebook/uses.h"
 #include "reckon/backfeed.h"
 
 #include <algorithm>
@@ -22,23 +21,20 @@ void add(Keys& keys, std::string_view key) {
 struct Needs {
     bool cable = true, load = true;
 };
-Needs needs_of(Job const& job, Circuit const& c) {
-    Use const* use = use_named(c.use);
-    bool const no_load_of_its_own = use && (use->source || use->demand == Demand::none);
+Needs needs_of(Circuit const& c) {
+    bool const no_load_of_its_own = c.use && (c.use->source || c.use->demand == Demand::none);
     Needs needs;
-    if (c.use == "spare" || c.use == "main" || c.use == "surge protector") needs.cable = false;
-    needs.load = !no_load_of_its_own && !fed_panel(job, c) && !c.off;
+    if (c.is_spare() || c.is("main") || c.is("surge protector")) needs.cable = false;
+    needs.load = !no_load_of_its_own && !c.fed_panel() && !c.off;
     return needs;
 }
 
-Keys missing_keys(Job const& job, Circuit const& c) {
+Keys missing_keys(Circuit const& c) {
     Keys keys;
-    auto const needs = needs_of(job, c);
-    if (!c.breaker && c.use != "spare") add(keys, "breaker");
-    Circuit const* mate = partner(job, c);
-    auto const& way = c.run.empty() && mate ? mate->run : c.run;
-    bool const no_kind = way.empty() || std::ranges::any_of(way, [](Segment const& s) { return s.kind.empty(); });
-    bool const no_length = way.empty() || std::ranges::any_of(way, [](Segment const& s) { return !s.length; });
+    auto const needs = needs_of(c);
+    if (!c.breaker && !c.is_spare()) add(keys, "breaker");
+    bool const no_kind = c.run.empty() || std::ranges::any_of(c.run, [](Piece const& p) { return p.called.empty(); });
+    bool const no_length = c.run.empty() || std::ranges::any_of(c.run, [](Piece const& p) { return !p.length; });
     if (needs.cable && no_kind) add(keys, "cable");
     if (needs.cable && no_length) add(keys, "length");
     if (needs.load && !c.load && !c.measured) add(keys, "load");
@@ -47,17 +43,17 @@ Keys missing_keys(Job const& job, Circuit const& c) {
     return keys;
 }
 
-Keys missing_keys(Cable const& cable) {
-    auto keys = cable.asked;
-    if (cable.kind.empty()) add(keys, "kind");
-    if (!cable.length) add(keys, "length");
+Keys missing_keys(Run const& cable) {
+    Keys keys; // one that is typed as "?" is missing too
+    if (cable.piece.called.empty()) add(keys, "kind");
+    if (!cable.piece.length) add(keys, "length");
     return keys;
 }
 
 // What no note tells: without the main a leg is held against nothing, and panel-backfeed speaks of its own figures.
 Keys quiet_keys(Case const& c, Panel const& panel) {
     Keys keys;
-    bool const on_its_own = !panel.feeder && !panel.main;
+    bool const on_its_own = !panel.feeder_said && !panel.main;
     if (on_its_own) add(keys, "main");
     auto const b = backfeed_of(c, panel);
     if (b.leave == BackfeedLeave::not_known) {
@@ -90,10 +86,10 @@ Findings protection_asked(Case const& c) {
 }
 
 // The panel that a source feeds, when it is one.
-std::string panel_of_supply(Job const& job, Supply const& supply) {
+std::string panel_of_supply(Building const& building, Supply const& supply) {
     std::string only;
-    for (Panel const& p : job.panels) {
-        if (std::ranges::find(p.supplies, supply.name) == p.supplies.end()) continue;
+    for (Panel const& p : building.panels) {
+        if (std::ranges::find(p.supplies, &supply) == p.supplies.end()) continue;
         if (!only.empty()) return {};
         only = p.name;
     }
@@ -109,8 +105,7 @@ ToMeasure one(Thing thing, std::string id, std::string panel, std::string key) {
 
 // Things that people plug in have no one nameplate, so their load is clamped at the panel.
 void place_the_load(ToMeasure& m, Circuit const& c) {
-    Use const* use = use_named(c.use);
-    bool const one_thing = use ? !use->receptacle && !use->lighting : c.poles == 2 || c.motor.value_or(false);
+    bool const one_thing = c.use ? !c.use->receptacle && !c.use->lighting : c.poles == 2 || c.motor.value_or(false);
     if (one_thing) return;
     m.how.at = Station::panel;
     m.how.cover = Cover::off_live;
@@ -130,25 +125,28 @@ void add_all(std::vector<ToMeasure>& list, Thing thing, std::string const& id, s
 
 std::vector<ToMeasure> to_measure(Case const& c) {
     std::vector<ToMeasure> list;
-    auto const& job = c.job;
-    add_all(list, Thing::job, "", "", job.asked);
-    if (job.dwelling) add_all(list, Thing::dwelling, "", "", job.dwelling->asked);
-    if (job.dwelling && !job.dwelling->area && job.dwelling->asked.empty())
+    auto const& building = c.building;
+    add_all(list, Thing::job, "", "", building.asked);
+    if (building.dwelling) add_all(list, Thing::dwelling, "", "", building.dwelling->asked);
+    if (building.dwelling && !building.dwelling->area && building.dwelling->asked.empty())
         add_all(list, Thing::dwelling, "", "", {"area"}, false);
-    for (Supply const& s : job.supplies) add_all(list, Thing::supply, s.name, panel_of_supply(job, s), s.asked);
-    for (Panel const& p : job.panels) {
+    for (Supply const& s : building.supplies)
+        add_all(list, Thing::supply, s.name, panel_of_supply(building, s), s.asked);
+    for (Panel const& p : building.panels) {
         add_all(list, Thing::panel, p.name, p.name, p.asked);
         add_all(list, Thing::panel, p.name, p.name, quiet_keys(c, p), false);
     }
     auto const asked = protection_asked(c);
-    for (Circuit const& circuit : job.circuits) {
+    for (Circuit const& circuit : building.circuits) {
         auto const first = list.size();
-        add_all(list, Thing::circuit, circuit.mark, circuit.panel, missing_keys(job, circuit));
+        auto const panel = panel_name(circuit);
+        add_all(list, Thing::circuit, circuit.mark, panel, missing_keys(circuit));
         for (auto i = first; i < list.size(); ++i)
             if (list[i].key == "load") place_the_load(list[i], circuit);
-        add_all(list, Thing::circuit, circuit.mark, circuit.panel, protection_keys(circuit, asked), false);
+        add_all(list, Thing::circuit, circuit.mark, panel, protection_keys(circuit, asked), false);
     }
-    for (Cable const& cable : job.cables) add_all(list, Thing::cable, cable.mark, "", missing_keys(cable));
+    for (Run const& run : building.runs)
+        if (run.carries.empty()) add_all(list, Thing::cable, run.mark, "", missing_keys(run));
     return list;
 }
 

@@ -4,7 +4,7 @@
 // What a person has to go and find out: every "?" of the job file and every figure that is missing.
 #pragma once
 
-#include "job/places.h"
+#include "building/building.h"
 #include "rules/check.h"
 
 #include <string>

@@ -54,14 +54,15 @@ std::optional<Finding> say(Case const& c, std::span<ToMeasure const> of_one_thin
 }
 
 // Every circuit, cable, panel and source, the dwelling, and the job itself have figures to know.
-int things_of(Job const& job) {
-    return static_cast<int>(job.circuits.size() + job.cables.size() + job.panels.size() + job.supplies.size()) +
-           job.dwelling.has_value() + 1;
+int things_of(Building const& building) {
+    auto const cables = std::ranges::count_if(building.runs, [](Run const& r) { return r.carries.empty(); });
+    return static_cast<int>(building.circuits.size() + building.panels.size() + building.supplies.size()) +
+           static_cast<int>(cables) + building.dwelling.has_value() + 1;
 }
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    seen.looked(things_of(c.job));
+    seen.looked(things_of(c.building));
     auto const all = to_measure(c);
     for (auto first = all.begin(); first != all.end();) {
         auto const last = std::find_if(

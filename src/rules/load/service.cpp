@@ -17,25 +17,21 @@ namespace {
 // seldom what runs.
 constexpr auto let_off = Gravity::second, all_at_once = Gravity::third;
 
-bool has_circuits(Job const& job, Panel const& panel) {
-    return std::ranges::any_of(job.circuits, [&](Circuit const& c) { return c.panel == panel.name; });
-}
-
 // What was there before this job: the panel, and all that it feeds.
-bool all_existing(Job const& job, Panel const& panel) {
-    return panel.existing && std::ranges::all_of(circuits_under(job, panel), &Circuit::existing);
+bool all_existing(Panel const& panel) {
+    return panel.existing && std::ranges::all_of(circuits_under(panel), &Circuit::existing);
 }
 
 Gravity::Of gravity(Case const& c, PanelLoad const& p) {
     if (p.load->all_at_once) return all_at_once;
-    LoadQuestion const q{c.job, c.book, *p.panel, p.facts};
+    LoadQuestion const q{c.building, c.book, *p.panel, p.facts};
     auto const sure = sure_va(*p.load);
     // Too much only by what is remembered; of one leg alone nothing is known then.
     return sure < p.load->total_va && carries(q, sure, *p.facts.rating) ? let_off : Gravity::usual;
 }
 
 std::string way_out(PanelLoad const& p, bool situated) {
-    std::string_view const what = p.panel->feeder ? "feeder" : "service";
+    std::string_view const what = p.panel->feeder_said ? "feeder" : "service";
     auto const larger = p.size.service ? fmt::format("a {} of {}", what, amps(value(*p.size.service)))
                                        : fmt::format("a larger {}", what);
     if (p.load->all_at_once)
@@ -51,11 +47,11 @@ std::string way_out(PanelLoad const& p, bool situated) {
 
 Finding overload(Case const& c, PanelLoad const& p) {
     auto f = finding(c, load_service, gravity(c, p), {p.panel->name, {}, "main"},
-                     p.load->all_at_once ? "load-service/listed" : "", all_existing(c.job, *p.panel));
+                     p.load->all_at_once ? "load-service/listed" : "", all_existing(*p.panel));
     f.message =
         fmt::format("The load of panel \"{}\" comes to {}{} VA by the {} method. {}", p.panel->name,
                     p.load->unknown.empty() ? "" : "at least ", p.load->total_va, name(p.load->method), p.verdict);
-    f.fix = way_out(p, !c.job.situations.empty());
+    f.fix = way_out(p, !c.building.situations.empty());
     return f;
 }
 
@@ -63,7 +59,7 @@ Finding below_floor(Case const& c, PanelLoad const& p) {
     bool const is_load = p.size.floor_is_load;
     auto f = finding(c, load_service, is_load ? Gravity::usual : let_off, {p.panel->name, {}, "main"},
                      "load-service/minimum");
-    std::string_view const what = p.panel->feeder ? "feeder" : "service";
+    std::string_view const what = p.panel->feeder_said ? "feeder" : "service";
     f.message = fmt::format("Panel \"{}\" carries all of a dwelling on {} of {}; the least for it is {}, whatever its "
                             "load",
                             p.panel->name, p.facts.rated_by, amps(value(*p.facts.rating)), amps(value(*p.size.floor)));
@@ -74,9 +70,9 @@ Finding below_floor(Case const& c, PanelLoad const& p) {
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    for (Panel const& panel : c.job.panels) {
-        if (!has_circuits(c.job, panel)) continue;
-        auto const p = permitted_load(c.job, c.plan, c.book, panel);
+    for (Panel const& panel : c.building.panels) {
+        if (panel.circuits.empty()) continue;
+        auto const p = permitted_load(c.building, c.plan, c.book, panel);
         if (!p.load || !p.facts.rating) continue;
         bool const is_below = p.size.floor && *p.facts.rating < *p.size.floor;
         if (p.size.fits && !is_below && !p.load->unknown.empty()) continue; // more is on it than is known

@@ -11,8 +11,8 @@ namespace legwork {
 namespace {
 Verdict judge(Case const& c) {
     Inspection seen;
-    for (Pair const& p : pairs(c.job)) {
-        auto const run = home_run({p.first, p.second});
+    for (Pair const& p : c.building.pairs) {
+        auto const run = home_run(*p.first);
         if (!run) continue;
         seen.looked();
         if (run->insulated >= 3) continue;

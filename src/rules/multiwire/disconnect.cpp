@@ -5,7 +5,6 @@
 // dangerous; and of a lone circuit of two poles.
 #include "codebook/cite.h"
 #include "codebook/demands.h"
-#include "codebook/uses.h"
 #include "rules/multiwire/list.h"
 #include "rules/multiwire/pair_outlets.h"
 
@@ -25,10 +24,9 @@ enum class PairFeeds { both_hots_at_once, fixed_things, lighting_or_receptacles,
 PairFeeds member_feeds(Circuit const& c) {
     if (c.split || has_outlet(c, is_two_hot)) return PairFeeds::both_hots_at_once;
     if (has_outlet(c, is_one_hot)) return PairFeeds::lighting_or_receptacles;
-    Use const* use = use_named(c.use);
-    if (!use) return PairFeeds::not_known;
+    if (!c.use) return PairFeeds::not_known;
     // What is not fastened in place is plugged in, hence on a receptacle.
-    bool const plain = use->lighting || use->receptacle || !use->fixed;
+    bool const plain = c.use->lighting || c.use->receptacle || !c.use->fixed;
     return plain ? PairFeeds::lighting_or_receptacles : PairFeeds::fixed_things;
 }
 
@@ -51,7 +49,7 @@ Finding not_off_together(Case const& c, Pair const& p, Gravity::Of of, std::stri
 
 // A code that asks it of every pair.
 std::optional<Finding> always_together(Case const& c, Pair const& p) {
-    if (tie_of(p) != Tie::none) return std::nullopt;
+    if (p.tie != Tie::none) return std::nullopt;
     return not_off_together(c, p, Gravity::usual,
                             ": with one breaker off the cable still holds a live hot, and its neutral can carry "
                             "current");
@@ -67,8 +65,8 @@ Finding tied_on_site(Case const& c, Where where, std::string message) {
 // A code that asks it by what the pair feeds.
 std::optional<Finding> together_by_load(Case const& c, Pair const& p) {
     auto const kind = feeds_of(p);
-    if (tie_of(p) == Tie::two_pole_breaker) return std::nullopt;
-    if (tie_of(p) == Tie::handle_tie) {
+    if (p.tie == Tie::two_pole_breaker) return std::nullopt;
+    if (p.tie == Tie::handle_tie) {
         if (kind != PairFeeds::both_hots_at_once) return std::nullopt;
         return tied_on_site(
             c, about(p, "tie"),
@@ -115,11 +113,11 @@ std::optional<Finding> lone_two_pole(Case const& c, Circuit const& circuit) {
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    for (Pair const& p : pairs(c.job)) {
+    for (Pair const& p : c.building.pairs) {
         seen.looked();
         seen.found(demands(c.book).every_pair_off_together ? always_together(c, p) : together_by_load(c, p));
     }
-    for (Circuit const& circuit : c.job.circuits) {
+    for (Circuit const& circuit : c.building.circuits) {
         if (circuit.poles != 2) continue;
         seen.looked();
         seen.found(lone_two_pole(c, circuit));

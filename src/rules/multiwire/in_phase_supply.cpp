@@ -16,7 +16,7 @@ std::string name_of_source(Feed const& f) {
 }
 
 Finding say(Case const& c, Pair const& p) {
-    auto const feed = in_phase_feed(feeds(c.job, *panel_of(c.job, p.first->panel)));
+    auto const feed = in_phase_feed(p.first->panel->feeds);
     auto f = finding(c, mw_in_phase_supply, Gravity::usual, about(p, "multiwire"));
     f.message = fmt::format("{} share a neutral, and on {} both legs are in phase, so nothing cancels: {}", both(p),
                             name_of_source(*feed), neutral_carries_the_sum(c, p));

@@ -11,8 +11,8 @@ namespace legwork {
 namespace {
 Verdict judge(Case const& c) {
     Inspection seen;
-    for (Pair const& p : pairs(c.job)) {
-        if (tie_of(p) == Tie::none) continue;
+    for (Pair const& p : c.building.pairs) {
+        if (p.tie == Tie::none) continue;
         seen.looked();
         bool const first = must_stay_on(*p.first), second = must_stay_on(*p.second);
         if (first == second) continue; // two that nobody switches off do not harm each other
@@ -20,8 +20,8 @@ Verdict judge(Case const& c) {
         Circuit const& switched = first ? *p.second : *p.first;
         auto f = finding(c, mw_keep_on, Gravity::usual, about(kept, "multiwire"));
         f.message = fmt::format("{} ({}) must stay on, and goes off whenever somebody switches off {}{}", kept.mark,
-                                kept.name.empty() ? kept.use : kept.name, switched.mark,
-                                switched.name.empty() ? "" : fmt::format(" ({})", switched.name));
+                                kept.name.empty() && kept.use ? kept.use->name : std::string_view(kept.name),
+                                switched.mark, switched.name.empty() ? "" : fmt::format(" ({})", switched.name));
         f.fix =
             fmt::format("Give {} its own cable and breaker, or pair it with a circuit that also stays on", kept.mark);
         seen.found(std::move(f));

@@ -21,12 +21,12 @@ Finding say(Case const& c, Where where, std::string const& who_feeds) {
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    for (Pair const& p : pairs(c.job)) {
+    for (Pair const& p : c.building.pairs) {
         if (!has_outlet(*p.first, is_line_to_line) && !has_outlet(*p.second, is_line_to_line)) continue;
         seen.looked();
-        if (tie_of(p) != Tie::two_pole_breaker) seen.found(say(c, about(p, "tie"), both(p) + " feed"));
+        if (p.tie != Tie::two_pole_breaker) seen.found(say(c, about(p, "tie"), both(p) + " feed"));
     }
-    for (Circuit const& circuit : c.job.circuits) {
+    for (Circuit const& circuit : c.building.circuits) {
         if (circuit.poles != 2 || !has_outlet(circuit, is_two_hot) || !has_outlet(circuit, is_one_hot)) continue;
         seen.looked();
         if (circuit.tie != Tie::two_pole_breaker) seen.found(say(c, about(circuit, "tie"), circuit.mark + " feeds"));

@@ -21,8 +21,8 @@ struct NeutralWorst {
 };
 NeutralWorst worst_neutral(Case const& c, Pair const& p) {
     NeutralWorst worst;
-    for (Feed const& feed : feeds(c.job, *panel_of(c.job, p.first->panel)))
-        for (Situation const* s : situations(c.job)) {
+    for (Feed const& feed : p.first->panel->feeds)
+        for (Situation const* s : situations(c.building)) {
             double const n =
                 neutral_amps(amps_of(*p.first, s, feed), amps_of(*p.second, s, feed), phase_degrees(feed.kind));
             if (n > worst.amperes) worst = {n, name_of(s), feed.source};
@@ -44,16 +44,16 @@ Finding say(Case const& c, Pair const& p, NeutralWorst const& worst, Amps limit)
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    for (Pair const& p : pairs(c.job)) {
+    for (Pair const& p : c.building.pairs) {
         auto const limit = neutral_ampacity(c, p);
-        if (!limit || !panel_of(c.job, p.first->panel) || place_fault(c, p)) continue;
+        if (!limit || !p.first->panel || place_fault(c, p)) continue;
         auto const worst = worst_neutral(c, p);
         bool const over = is_over(worst.amperes, *limit);
         if (!over && !(is_load_known(*p.first) && is_load_known(*p.second))) continue;
         seen.looked();
         if (over) seen.found(say(c, p, worst, *limit));
         seen.margin(worst.amperes / value(*limit), [&] {
-            return fmt::format("{} in the neutral of {}", used_of(worst.amperes, *limit), cable_mark(c.job, *p.first));
+            return fmt::format("{} in the neutral of {}", used_of(worst.amperes, *limit), p.first->cable_mark());
         });
     }
     return seen.verdict();

@@ -11,7 +11,7 @@ namespace legwork {
 namespace {
 Finding say(Case const& c, Pair const& p) {
     auto f = finding(c, mw_not_adjacent, Gravity::usual, about(p, "space"));
-    bool const unit = tie_of(p) == Tie::two_pole_breaker;
+    bool const unit = p.tie == Tie::two_pole_breaker;
     f.message = fmt::format("{} and {} are said to be {}, which cannot reach both places: it joins two spaces next to "
                             "each other in one column",
                             place_word(c, *p.first), place_word(c, *p.second),

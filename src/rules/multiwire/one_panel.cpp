@@ -13,7 +13,7 @@ Finding say(Case const& c, Pair const& p) {
     auto f = finding(c, mw_one_panel, Gravity::usual, about(p, "panel"));
     f.message = fmt::format("{} share a neutral, but {} starts in panel \"{}\" and {} in panel \"{}\": whoever "
                             "switches off at one panel still finds the neutral live from the other",
-                            both(p), p.first->mark, p.first->panel, p.second->mark, p.second->panel);
+                            both(p), p.first->mark, panel_name(*p.first), p.second->mark, panel_name(*p.second));
     f.fix = "Start both hots and their neutral in one panel, or give each circuit its own cable and neutral";
     return f;
 }

@@ -45,11 +45,11 @@ Finding say(Case const& c, Pair const& p, OnePole const& found) {
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    for (Pair const& p : pairs(c.job)) {
+    for (Pair const& p : c.building.pairs) {
         auto const found = in_breakers(p);
         if (found.where.circuits.empty()) continue;
         seen.looked();
-        if (tie_of(p) != Tie::two_pole_breaker) seen.found(say(c, p, found));
+        if (p.tie != Tie::two_pole_breaker) seen.found(say(c, p, found));
     }
     return seen.verdict();
 }

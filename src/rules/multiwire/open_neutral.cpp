@@ -15,9 +15,9 @@
 namespace legwork {
 
 namespace {
-double most_volts(Case const& c, Panel const& panel) {
+double most_volts(Panel const& panel) {
     double most = 0;
-    for (Feed const& f : feeds(c.job, panel)) most = std::max(most, value(volts_between_legs(f.kind)));
+    for (Feed const& f : panel.feeds) most = std::max(most, value(volts_between_legs(f.kind)));
     return most;
 }
 
@@ -38,10 +38,10 @@ std::string what_each_sees(Pair const& p, double volts) {
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    for (Pair const& p : pairs(c.job)) {
-        Panel const* panel = panel_of(c.job, p.first->panel);
+    for (Pair const& p : c.building.pairs) {
+        Panel const* panel = p.first->panel;
         if (!panel || place_fault(c, p)) continue;
-        double const volts = most_volts(c, *panel);
+        double const volts = most_volts(*panel);
         if (volts <= 0) continue;
         seen.looked();
         auto f = finding(c, mw_open_neutral, Gravity::usual, about(p));

@@ -11,10 +11,10 @@ namespace legwork {
 
 namespace {
 Finding say(Case const& c, Pair const& p) {
-    Layout const layout(*panel_of(c.job, p.first->panel));
     auto f = finding(c, mw_opposite_legs, Gravity::usual, about(p, "space"));
-    f.message = fmt::format("{} and {} are both on leg {}: {}", place_word(c, *p.first), place_word(c, *p.second),
-                            letter(layout.leg(spot_of(c, *p.first)->space)), neutral_carries_the_sum(c, p));
+    f.message =
+        fmt::format("{} and {} are both on leg {}: {}", place_word(c, *p.first), place_word(c, *p.second),
+                    letter(p.first->panel->layout.leg(spot_of(c, *p.first)->space)), neutral_carries_the_sum(c, p));
     f.fix = fmt::format("Keep both off until one is moved: land {} on two neighbouring spaces of one column, one on "
                         "each leg, and measure about 240 V (208 V on a wye) between the two hots",
                         both(p));

@@ -3,8 +3,6 @@
 
 #include "rules/multiwire/pair_cable.h"
 
-#include "codebook/cables.h"
-#include "panel/feeds.h"
 #include "reckon/leg_amps.h"
 #include "reckon/wire_rating.h"
 
@@ -15,41 +13,35 @@
 namespace legwork {
 
 namespace {
+CableKind const* kind_of_home_run(Circuit const& c) { return c.run.empty() ? nullptr : c.run.front().kind; }
+
 // Both currents with everything on, under the source that drives most.
-double most_of_both(Case const& c, Pair const& p) {
+double most_of_both(Pair const& p) {
     double most = 0;
-    if (Panel const* panel = panel_of(c.job, p.first->panel))
-        for (Feed const& f : feeds(c.job, *panel))
+    if (Panel const* panel = p.first->panel)
+        for (Feed const& f : panel->feeds)
             most = std::max(most, amps_of(*p.first, nullptr, f) + amps_of(*p.second, nullptr, f));
     return most;
 }
 } // namespace
 
-std::optional<HomeRun> home_run(std::initializer_list<Circuit const*> members) {
-    for (Circuit const* c : members) {
-        if (c->run.empty() || c->run.front().kind.empty()) continue;
-        auto const kind = cable_kind(c->run.front().kind);
-        if (!kind) return std::nullopt;
-        for (Circuit const* m : members)
-            if (!m->colors.empty()) return HomeRun{kind->name, static_cast<int>(m->colors.size())};
-        return HomeRun{kind->name, kind->power ? kind->insulated : 0};
-    }
-    return std::nullopt;
+std::optional<HomeRun> home_run(Circuit const& c) {
+    CableKind const* kind = kind_of_home_run(c);
+    if (!kind) return std::nullopt;
+    auto const& colors = c.colors.empty() && c.pair ? c.partner()->colors : c.colors;
+    if (!colors.empty()) return HomeRun{kind->name, static_cast<int>(colors.size())};
+    return HomeRun{kind->name, kind->power ? kind->insulated : 0};
 }
 
 std::optional<Gauge> shared_gauge(Pair const& p) {
-    for (Circuit const* c : {p.first, p.second}) {
-        if (c->run.empty()) continue;
-        auto const kind = cable_kind(c->run.front().kind);
-        return kind ? kind->gauge : std::nullopt;
-    }
-    return std::nullopt;
+    CableKind const* kind = kind_of_home_run(*p.first);
+    return kind ? kind->gauge : std::nullopt;
 }
 
 std::optional<Amps> neutral_ampacity(Case const& c, Pair const& p) {
     auto const gauge = shared_gauge(p);
     if (!gauge) return std::nullopt;
-    auto const rating = wire_rating(c, p.first->run.empty() ? *p.second : *p.first, *gauge);
+    auto const rating = wire_rating(c, *p.first, *gauge);
     return rating ? std::optional(rating->base) : std::nullopt;
 }
 
@@ -58,7 +50,7 @@ std::string neutral_carries_the_sum(Case const& c, Pair const& p) {
     if (p.first->breaker && p.second->breaker)
         words = fmt::format("the shared neutral can carry {} before a breaker trips",
                             amps(value(*p.first->breaker + *p.second->breaker)));
-    if (double const sum = most_of_both(c, p); sum > 0) words += fmt::format(", {} at the loads given", amps(sum));
+    if (double const sum = most_of_both(p); sum > 0) words += fmt::format(", {} at the loads given", amps(sum));
     auto const gauge = shared_gauge(p);
     auto const limit = neutral_ampacity(c, p);
     if (gauge && limit) words += fmt::format(", on {} AWG good for {}", name(*gauge), amps(value(*limit)));

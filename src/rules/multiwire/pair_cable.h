@@ -6,18 +6,18 @@
 
 #include "rules/rule.h"
 
-#include <initializer_list>
 #include <optional>
 #include <string>
 
 namespace legwork {
 
-// Insulated conductors of the home run of these circuits, and what it is called; nothing when it is not known.
+// Insulated conductors of the home run of a circuit, or of its pair, and what it is called; nothing when it is not
+// known.
 struct HomeRun {
     std::string kind;
     int insulated = 0;
 };
-std::optional<HomeRun> home_run(std::initializer_list<Circuit const*> members);
+std::optional<HomeRun> home_run(Circuit const& c);
 
 // Wire of the neutral that the two share: the home run's. Nothing when the cable is not known.
 std::optional<Gauge> shared_gauge(Pair const& p);

@@ -13,26 +13,25 @@
 namespace legwork {
 
 namespace {
-std::vector<Pair> sound_pairs(Case const& c, Panel const& panel) {
-    std::vector<Pair> found;
-    for (Pair const& p : pairs(c.job))
-        if (p.first->panel == panel.name && !place_fault(c, p)) found.push_back(p);
+std::vector<Pair const*> sound_pairs(Case const& c, Panel const& panel) {
+    std::vector<Pair const*> found;
+    for (Pair const& p : c.building.pairs)
+        if (p.first->panel == &panel && !place_fault(c, p)) found.push_back(&p);
     return found;
 }
 
 // `say` fills in message and fix; `marks`: "K1+K2 and L1+L2".
 Verdict note_of_pairs(Case const& c, Rule const& rule, void (*say)(Finding& f, std::string const& marks)) {
     Inspection seen;
-    for (Panel const& panel : c.job.panels) {
+    for (Panel const& panel : c.building.panels) {
         auto const some = sound_pairs(c, panel);
         if (some.empty()) continue;
         seen.looked(static_cast<int>(some.size()));
         Where where{panel.name, {}, "multiwire"};
         std::vector<std::string> cables;
-        for (Circuit const& circuit : c.job.circuits)
-            if (std::ranges::any_of(some, [&](Pair const& p) { return &circuit == p.first || &circuit == p.second; }))
-                where.circuits.push_back(circuit.mark);
-        for (Pair const& p : some) cables.push_back(cable_mark(c.job, *p.first));
+        for (Circuit const* circuit : panel.circuits)
+            if (std::ranges::count(some, circuit->pair) > 0) where.circuits.push_back(circuit->mark);
+        for (Pair const* p : some) cables.push_back(p->first->cable_mark());
         auto f = finding(c, rule, Gravity::usual, std::move(where));
         say(f, listed(cables));
         seen.found(std::move(f));

@@ -49,18 +49,18 @@ std::string place_word(Case const& c, Circuit const& circuit) {
 PairPlace pair_place(Case const& c, Pair const& p) {
     Asking at;
     if (at.ask(PlaceFault::two_panels, p.first->panel != p.second->panel)) return at.place;
-    Panel const* panel = panel_of(c.job, p.first->panel);
+    Panel const* panel = p.first->panel;
     if (!panel) return at.place;
     auto const s = spot_of(c, *p.first), t = spot_of(c, *p.second);
     if (s && t && at.ask(PlaceFault::same_space, s->space == t->space)) return at.place;
-    auto const sources = feeds(c.job, *panel);
-    if (!sources.empty() && at.ask(PlaceFault::legs_in_phase, in_phase_feed(sources).has_value())) return at.place;
+    if (!panel->feeds.empty() && at.ask(PlaceFault::legs_in_phase, in_phase_feed(panel->feeds).has_value()))
+        return at.place;
     if (!s || !t) return at.place;
-    Layout const layout(*panel);
     // A hot on a dead space carries nothing: panel-dead-space speaks.
-    if (!is_live(sources, layout, s->space) || !is_live(sources, layout, t->space)) return at.place;
+    if (!panel->is_live(s->space) || !panel->is_live(t->space)) return at.place;
+    Layout const& layout = panel->layout;
     if (at.ask(PlaceFault::same_leg, layout.leg(s->space) == layout.leg(t->space))) return at.place;
-    if (tie_of(p) != Tie::none) at.ask(PlaceFault::not_adjacent, !can_be_tied(layout, *s, *t));
+    if (p.tie != Tie::none) at.ask(PlaceFault::not_adjacent, !can_be_tied(layout, *s, *t));
     return at.place;
 }
 
@@ -68,7 +68,7 @@ std::optional<PlaceFault> place_fault(Case const& c, Pair const& p) { return pai
 
 Verdict judge_place(Case const& c, PlaceFault question, Finding (*say)(Case const& c, Pair const& p)) {
     Inspection seen;
-    for (Pair const& p : pairs(c.job)) {
+    for (Pair const& p : c.building.pairs) {
         auto const place = pair_place(c, p);
         if (place.is_answered(question)) seen.looked();
         if (place.fault == question) seen.found(say(c, p));

@@ -12,7 +12,7 @@ namespace legwork {
 namespace {
 Verdict judge(Case const& c) {
     Inspection seen;
-    for (Pair const& p : pairs(c.job)) {
+    for (Pair const& p : c.building.pairs) {
         auto const a = p.first->breaker, b = p.second->breaker;
         if (!a || !b) continue;
         seen.looked();

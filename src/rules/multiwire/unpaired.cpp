@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 #include "cable/run.h"
-#include "codebook/uses.h"
 #include "rules/multiwire/list.h"
 #include "rules/multiwire/pair_cable.h"
 
@@ -11,24 +10,23 @@
 namespace legwork {
 
 namespace {
-bool uses_a_neutral(Case const& c, Circuit const& circuit) {
-    Use const* use = use_named(circuit.use);
-    return needs_neutral(c.job, circuit) || fed_panel(c.job, circuit) ||
-           (use && (use->uses_neutral_at_240 || use->may_use_neutral_at_240));
+bool uses_a_neutral(Circuit const& circuit) {
+    Use const* use = circuit.use;
+    return needs_neutral(circuit) || (use && (use->uses_neutral_at_240 || use->may_use_neutral_at_240));
 }
 
 // Said to be something, or at work by what the circuit is.
-bool has_work(Case const& c, Circuit const& circuit) {
-    return !circuit.third.empty() || circuit.switch_loop || (circuit.poles == 2 && uses_a_neutral(c, circuit));
+bool has_work(Circuit const& circuit) {
+    return circuit.third != ThirdWire::unsaid || circuit.switch_loop || (circuit.poles == 2 && uses_a_neutral(circuit));
 }
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    for (Circuit const& circuit : c.job.circuits) {
-        auto const run = circuit.multiwire.empty() ? home_run({&circuit}) : std::nullopt;
+    for (Circuit const& circuit : c.building.circuits) {
+        auto const run = circuit.pair ? std::nullopt : home_run(circuit);
         if (!run || run->insulated < 3) continue;
         seen.looked();
-        if (has_work(c, circuit)) continue;
+        if (has_work(circuit)) continue;
         auto f = finding(c, mw_unpaired, Gravity::usual, about(circuit, "cable"));
         f.message =
             fmt::format("{} is a {} circuit on {}: two of its {} insulated wires have work; what does the third "

@@ -45,7 +45,7 @@ std::optional<Finding> shared(Case const& c, HomeCircuit const& h) {
 }
 
 std::optional<Finding> second_outlet(Case const& c, HomeCircuit const& h) {
-    Use const* use = use_named(h.circuit->use);
+    Use const* use = h.circuit->use;
     auto const* own = use ? own_circuit(c.book, use->name) : nullptr;
     int const count = h.circuit->outlet_count.value_or(1);
     if (!own || !own->one_outlet || count <= 1) return std::nullopt;

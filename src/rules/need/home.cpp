@@ -3,9 +3,6 @@
 
 #include "rules/need/home.h"
 
-#include "panel/fed_from.h"
-#include "panel/feeds.h"
-#include "reckon/wire_rating.h"
 #include "rules/need/named_things.h"
 
 #include <algorithm>
@@ -13,51 +10,42 @@
 namespace legwork {
 
 namespace {
-bool feeds_nothing_here(Case const& c, Circuit const& circuit) {
-    Use const* use = use_of(circuit);
-    return fed_panel(c.job, circuit) || on_dc(c, circuit) ||
-           (use && (use->source || use->name == "feeder" || use->name == "spare" || use->demand == Demand::none));
+bool feeds_nothing_here(Circuit const& c) {
+    return c.fed_panel() || c.on_dc() || c.is_source() || c.is("feeder") || c.is_spare() ||
+           (c.use && c.use->demand == Demand::none);
 }
 
 bool feeds_receptacles(Circuit const& c, std::vector<Use const*> const& things, RoomPlaces places) {
-    if (c.use.empty() && things.empty()) return true;
+    if (!c.use && things.empty()) return true;
     if (std::ranges::any_of(things, &Use::receptacle)) return true;
     bool const lights = std::ranges::any_of(things, &Use::lighting);
     return c.use_guessed && !lights && places.has(RoomPlace::counter); // "Counter by the fridge" is no refrigerator
 }
 
-HomeCircuit seen_as(Case const& c, Circuit const& circuit) {
-    Panel const* panel = panel_of(c.job, circuit.panel);
-    auto const& building = circuit.building.empty() && panel ? panel->building : circuit.building;
-    HomeCircuit home{&circuit, things_of(circuit), places_of(use_of(circuit), circuit.name, circuit.room, building),
-                     false};
-    home.receptacles = feeds_receptacles(circuit, home.things, home.places);
-    return home;
+HomeCircuit seen_as(Circuit const& circuit) {
+    auto things = things_of(circuit);
+    bool const receptacles = feeds_receptacles(circuit, things, circuit.places);
+    return {&circuit, std::move(things), circuit.places, receptacles};
 }
 
 // "House panel, basement" feeds it: the rest of the dwelling stands in another list.
-bool is_part_of_a_house(Panel const& p) { return named_above(p.fed_from) == Above::panel; }
-
-bool all_dc(Job const& job, Panel const& panel) {
-    auto const sources = feeds(job, panel);
-    return !sources.empty() && std::ranges::all_of(sources, [](Feed const& f) { return is_dc(f.kind); });
-}
+bool is_part_of_a_house(Panel const& p) { return p.above_named == Above::panel; }
 } // namespace
 
 std::optional<Home> home_of(Case const& c) {
-    if (!c.job.dwelling) return std::nullopt;
+    if (!c.building.dwelling) return std::nullopt;
     Home home;
-    for (Panel const& p : c.job.panels) {
+    for (Panel const& p : c.building.panels) {
         if (p.existing) home.old = true;
-        if (p.feeder || all_dc(c.job, p)) continue;
-        if (home.panel.empty()) home.panel = p.name;
+        if (p.feeder_said || p.is_dc()) continue;
+        if (!home.panel) home.panel = &p;
         if (is_part_of_a_house(p)) home.whole = false;
     }
-    if (home.panel.empty()) return std::nullopt;
-    for (Circuit const& circuit : c.job.circuits) {
-        if (feeds_nothing_here(c, circuit)) continue;
-        home.circuits.push_back(seen_as(c, circuit));
-        if (circuit.name.empty() && circuit.room.empty() && circuit.use.empty()) home.unclear = true;
+    if (!home.panel) return std::nullopt;
+    for (Circuit const& circuit : c.building.circuits) {
+        if (feeds_nothing_here(circuit)) continue;
+        home.circuits.push_back(seen_as(circuit));
+        if (circuit.name.empty() && circuit.room.empty() && !circuit.use) home.unclear = true;
     }
     if (!home.circuits.empty() &&
         std::ranges::all_of(home.circuits, [](HomeCircuit const& h) { return h.circuit->existing; }))

@@ -19,10 +19,10 @@ struct HomeCircuit {
 
 struct Home {
     std::vector<HomeCircuit> circuits;
-    std::string panel;    // the first one at the service
-    bool old = false;     // the building stood before this job
-    bool whole = true;    // the job lists all its circuits, as far as one can tell
-    bool unclear = false; // some circuit's words tell nothing at all
+    Panel const* panel = nullptr; // the first one at the service
+    bool old = false;             // the building stood before this job
+    bool whole = true;            // the job lists all its circuits, as far as one can tell
+    bool unclear = false;         // some circuit's words tell nothing at all
 };
 // Nothing without a [dwelling] table, or where all is direct current.
 std::optional<Home> home_of(Case const& c);

@@ -24,7 +24,7 @@ std::optional<int> receptacle_count(Circuit const& c) {
 void judge_unsplit(Case const& c, HomeCircuit const& h, Inspection& seen) {
     auto const& least = counter_circuit(c.book).unsplit_amps;
     Circuit const& circuit = *h.circuit;
-    if (!least || !is_named(h, "kitchen counter") || !circuit.multiwire.empty() || circuit.split) return;
+    if (!least || !is_named(h, "kitchen counter") || circuit.pair || circuit.split) return;
     if (!circuit.breaker) return;
     seen.looked();
     if (*circuit.breaker >= Amps{least->value * 1000}) return;

@@ -133,7 +133,7 @@ std::vector<Use const*> things_of(Circuit const& c) {
     auto const add = [&](Use const* use) {
         if (use && std::ranges::find(things, use) == things.end()) things.push_back(use);
     };
-    add(use_named(c.use));
+    add(c.use);
     for (auto const& breath : breaths_of(c.name)) {
         for (NamePart const& part : breath)
             if (Use const* use = thing_in(part, c); use && (!use->receptacle || !part.alone)) add(use);

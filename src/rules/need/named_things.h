@@ -5,9 +5,9 @@
 // "Outlet by the furnace" one.
 #pragma once
 
+#include "building/building.h"
 #include "codebook/room_place.h"
 #include "codebook/uses.h"
-#include "job/job.h"
 
 #include <string>
 #include <string_view>

@@ -4,7 +4,6 @@
 // What is in the box of a switch at the end of a loop.
 #include "cable/run.h"
 #include "reckon/circuit_place.h"
-#include "reckon/wire_rating.h"
 #include "rules/need/list.h"
 
 #include <fmt/format.h>
@@ -40,12 +39,12 @@ Finding say(Case const& c, Circuit const& circuit, CableRun const* loop) {
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    if (!c.job.dwelling) return seen.verdict();
-    auto const runs = cable_runs(c.job, c.book);
-    for (Circuit const& circuit : c.job.circuits) {
-        if (!circuit.switch_loop || circuit.existing || circuit.poles != 1 || on_dc(c, circuit)) continue;
-        bool const conduit = wiring_of(c.job, circuit) == Wiring::conduit;
-        if (neutral_at_switch_asked(c.book, outlets_of(c.job, circuit), conduit) == Asks::no) continue;
+    if (!c.building.dwelling) return seen.verdict();
+    auto const runs = cable_runs(c.building, c.book);
+    for (Circuit const& circuit : c.building.circuits) {
+        if (!circuit.switch_loop || circuit.existing || circuit.poles != 1 || circuit.on_dc()) continue;
+        bool const conduit = circuit.wiring == Wiring::conduit;
+        if (neutral_at_switch_asked(c.book, outlets_of(c.building, circuit), conduit) == Asks::no) continue;
         seen.looked();
         CableRun const* loop = loop_of(runs, circuit);
         if (!loop || !has(*loop, ConductorJob::neutral)) seen.found(say(c, circuit, loop));

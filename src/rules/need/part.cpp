@@ -105,9 +105,9 @@ bool all_existing(std::vector<ServingCircuit> const& servers) {
 }
 
 Where where_of(Home const& home, std::vector<ServingCircuit> const& servers) {
-    Where where{home.panel, {}, {}};
+    Where where{home.panel->name, {}, {}};
     for (ServingCircuit const& s : servers) where.circuits.push_back(s.home->circuit->mark);
-    if (!servers.empty()) where.panel = servers.front().home->circuit->panel;
+    if (!servers.empty()) where.panel = panel_name(*servers.front().home->circuit);
     return where;
 }
 

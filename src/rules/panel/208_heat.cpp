@@ -2,20 +2,16 @@
 // SPDX-License-Identifier: MIT
 
 // Heaters made for 240 V between two phases of a wye.
-#include "panel/feeds.h"
-#include "reckon/wire_rating.h"
 #include "rules/panel/list.h"
 
 #include <fmt/format.h>
-
-#include <algorithm>
 
 namespace legwork {
 
 namespace {
 // Plain resistance, sold for one voltage. Ranges and dryers mostly name both on their plates.
 bool is_heater(Circuit const& circuit) {
-    Use const* use = use_of(circuit);
+    Use const* use = circuit.use;
     if (circuit.poles != 2 || !use) return false;
     return use->heating || use->demand == Demand::water_heating || use->demand == Demand::tankless ||
            use->demand == Demand::space_heat;
@@ -25,20 +21,19 @@ struct Lessened {
     std::vector<std::string> marks, words; // "H1 1127 VA of 1500 VA"
 };
 
-Lessened lessened(Case const& c, Panel const& panel, Feed const& feed) {
+Lessened lessened(Panel const& panel, Feed const& feed) {
     Lessened found;
     auto const volts = volts_between_legs(feed.kind).count;
-    for (Circuit const& circuit : c.job.circuits) {
-        bool const off = std::ranges::find(feed.off, circuit.mark) != feed.off.end();
-        if (circuit.panel != panel.name || off || !is_heater(circuit)) continue;
-        found.marks.push_back(circuit.mark);
-        if (!circuit.load) {
-            found.words.push_back(circuit.mark);
+    for (Circuit const* circuit : panel.circuits) {
+        if (is_off(feed, *circuit) || !is_heater(*circuit)) continue;
+        found.marks.push_back(circuit->mark);
+        if (!circuit->load) {
+            found.words.push_back(circuit->mark);
             continue;
         }
-        VoltAmperes const gives{circuit.load->count * volts * volts / (240 * 240)};
+        VoltAmperes const gives{circuit->load->count * volts * volts / (240 * 240)};
         found.words.push_back(
-            fmt::format("{} {} VA of its {} VA", circuit.mark, whole_va(gives), whole_va(*circuit.load)));
+            fmt::format("{} {} VA of its {} VA", circuit->mark, whole_va(gives), whole_va(*circuit->load)));
     }
     return found;
 }
@@ -59,10 +54,10 @@ Finding say(Case const& c, Panel const& panel, Feed const& feed, Lessened const&
 
 // By the first source that has less between its hots and heaters on them; they are told once.
 void judge_panel(Case const& c, Panel const& panel, Inspection& seen) {
-    for (Feed const& feed : feeds(c.job, panel)) {
+    for (Feed const& feed : panel.feeds) {
         auto const volts = volts_between_legs(feed.kind);
         if (volts == 0_V || volts >= 240_V) continue;
-        auto const heaters = lessened(c, panel, feed);
+        auto const heaters = lessened(panel, feed);
         if (heaters.marks.empty()) continue;
         seen.looked(static_cast<int>(heaters.marks.size()));
         return seen.found(say(c, panel, feed, heaters));
@@ -71,7 +66,7 @@ void judge_panel(Case const& c, Panel const& panel, Inspection& seen) {
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    for (Panel const& panel : c.job.panels) judge_panel(c, panel, seen);
+    for (Panel const& panel : c.building.panels) judge_panel(c, panel, seen);
     return seen.verdict();
 }
 } // namespace

@@ -1,13 +1,10 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "codebook/uses.h"
 #include "rules/panel/list.h"
 #include "rules/panel/places.h"
 
 #include <fmt/format.h>
-
-#include <algorithm>
 
 namespace legwork {
 
@@ -20,20 +17,17 @@ std::string source_of(Feed const& f) {
 }
 
 // A load between the hots; a source, a feeder, a breaker without a wire is none.
-bool is_240_load(Case const& c, Circuit const& circuit) {
-    if (circuit.poles != 2 || fed_panel(c.job, circuit)) return false;
-    Use const* use = use_named(circuit.use);
-    return !use || !(use->source || use->name == "feeder" || use->name == "spare");
+bool is_240_load(Circuit const& c) {
+    return c.poles == 2 && !c.fed_panel() && !c.is_source() && !c.is("feeder") && !c.is_spare();
 }
 
 bool one_phase(Feed const& f) { return !is_dc(f.kind) && !has_two_hots(f.kind); }
 
-std::optional<Finding> no_240(Case const& c, Circuit const& circuit, std::vector<Feed> const& sources) {
+std::optional<Finding> no_240(Case const& c, Panel const& panel, Circuit const& circuit) {
     std::vector<std::string> bad, bad_but_off;
-    for (Feed const& f : sources) {
+    for (Feed const& f : panel.feeds) {
         if (!one_phase(f)) continue;
-        bool const off = std::ranges::find(f.off, circuit.mark) != f.off.end();
-        (off ? bad_but_off : bad).push_back(source_of(f));
+        (is_off(f, circuit) ? bad_but_off : bad).push_back(source_of(f));
     }
     if (bad.empty() && bad_but_off.empty()) return std::nullopt;
     bool const sure = !bad.empty();
@@ -52,15 +46,13 @@ std::optional<Finding> no_240(Case const& c, Circuit const& circuit, std::vector
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    for (Panel const& panel : c.job.panels) {
-        auto const sources = feeds(c.job, panel);
-        if (sources.empty()) continue;
-        Layout const layout(panel);
-        for (Circuit const& circuit : c.job.circuits) {
-            if (circuit.panel != panel.name || !is_240_load(c, circuit)) continue;
-            if (!all_live(sources, layout, slots_of(c, circuit.mark))) continue; // panel-dead-space speaks
+    for (Panel const& panel : c.building.panels) {
+        if (panel.feeds.empty()) continue;
+        for (Circuit const* circuit : panel.circuits) {
+            if (!is_240_load(*circuit)) continue;
+            if (!all_live(panel, slots_of(c, circuit->mark))) continue; // panel-dead-space speaks
             seen.looked();
-            seen.found(no_240(c, circuit, sources));
+            seen.found(no_240(c, panel, *circuit));
         }
     }
     return seen.verdict();

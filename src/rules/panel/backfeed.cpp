@@ -76,7 +76,7 @@ std::vector<Missing> missing(Case const& c, Panel const& panel, Backfeed const& 
     std::vector<Missing> all;
     if (!b.bus) all.push_back({"bus", "the rating of the bus", "the bus rating on the label in the panel's door"});
     if (!b.ahead)
-        all.push_back({"main", panel.feeder ? "the main, or the feeder's breaker" : "the main",
+        all.push_back({"main", panel.feeder_said ? "the main, or the feeder's breaker" : "the main",
                        "the main's rating on its handle"});
     if (b.share.exact()) return all;
     if (backfeed(c.book).output_percent)
@@ -155,7 +155,7 @@ void tell_margin(Panel const& panel, Backfeed const& b, Inspection& seen) {
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    for (Panel const& panel : c.job.panels) {
+    for (Panel const& panel : c.building.panels) {
         auto const b = backfeed_of(c, panel);
         if (b.leave == BackfeedLeave::none_asked) continue;
         seen.looked();

@@ -10,10 +10,10 @@ namespace legwork {
 
 namespace {
 // Every breaker of the panel, on a full-size space or half of one; the main is not counted among them.
-int poles_of(Job const& job, Panel const& panel) {
+int poles_of(Panel const& panel) {
     int poles = 0;
-    for (Circuit const& c : job.circuits)
-        if (c.panel == panel.name && c.use != "main") poles += c.poles;
+    for (Circuit const* c : panel.circuits)
+        if (!c->is("main")) poles += c->poles;
     return poles;
 }
 
@@ -30,10 +30,10 @@ Finding say(Case const& c, Panel const& panel, int poles) {
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    for (Panel const& panel : c.job.panels) {
+    for (Panel const& panel : c.building.panels) {
         if (!panel.circuits_max) continue;
         seen.looked();
-        int const poles = poles_of(c.job, panel), most = *panel.circuits_max;
+        int const poles = poles_of(panel), most = *panel.circuits_max;
         if (poles > most) seen.found(say(c, panel, poles));
         seen.margin(static_cast<double>(poles) / most,
                     [&] { return fmt::format("{} of {} poles in panel \"{}\"", poles, most, panel.name); });

@@ -27,15 +27,13 @@ Finding say(Case const& c, Circuit const& circuit, Layout const& layout, Spot de
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    for (Panel const& panel : c.job.panels) {
-        auto const sources = feeds(c.job, panel);
-        Layout const layout(panel);
-        for (Circuit const& circuit : c.job.circuits) {
-            auto const slots = slots_of(c, circuit.mark);
-            if (circuit.panel != panel.name || circuit.use == "spare" || slots.empty()) continue;
+    for (Panel const& panel : c.building.panels) {
+        for (Circuit const* circuit : panel.circuits) {
+            auto const slots = slots_of(c, circuit->mark);
+            if (circuit->is_spare() || slots.empty()) continue;
             seen.looked();
-            auto const dead = std::ranges::find_if(slots, [&](Spot s) { return !is_live(sources, layout, s.space); });
-            if (dead != slots.end()) seen.found(say(c, circuit, layout, *dead));
+            auto const dead = std::ranges::find_if(slots, [&](Spot s) { return !panel.is_live(s.space); });
+            if (dead != slots.end()) seen.found(say(c, *circuit, panel.layout, *dead));
         }
     }
     return seen.verdict();

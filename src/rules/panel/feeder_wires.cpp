@@ -3,8 +3,6 @@
 
 // The wires that bring power to a panel below another.
 #include "cable/run.h"
-#include "panel/feeds.h"
-#include "reckon/wire_rating.h"
 #include "rules/panel/list.h"
 
 #include <fmt/format.h>
@@ -14,15 +12,10 @@
 namespace legwork {
 
 namespace {
-bool takes_two_hots(Case const& c, Panel const& panel) {
-    auto const sources = feeds(c.job, panel);
-    return std::ranges::any_of(sources, [](Feed const& f) { return has_two_hots(f.kind); });
-}
-
 // The first piece of the feeder that lacks a conductor.
 CableRun const* lacking(std::vector<CableRun> const& runs, Circuit const& feeder) {
     auto const at = std::ranges::find_if(runs, [&](CableRun const& run) {
-        return run.missing_hots + run.missing_neutrals > 0 && run.circuits == std::vector{feeder.mark};
+        return run.missing_hots + run.missing_neutrals > 0 && run.is_only_of(feeder);
     });
     return at == runs.end() ? nullptr : &*at;
 }
@@ -55,17 +48,17 @@ Finding too_few_wires(Case const& c, Panel const& panel, Circuit const& feeder, 
 
 bool is_known(std::vector<CableRun> const& runs, Circuit const& feeder) {
     return std::ranges::any_of(
-        runs, [&](CableRun const& run) { return !run.conductors.empty() && run.circuits == std::vector{feeder.mark}; });
+        runs, [&](CableRun const& run) { return !run.conductors.empty() && run.is_only_of(feeder); });
 }
 
 Verdict judge(Case const& c) {
     Inspection seen;
     std::vector<CableRun> runs; // of all cables, reckoned when the first feeder asks for them
-    for (Panel const& panel : c.job.panels) {
-        Circuit const* feeder = panel.feeder ? circuit_of(c.job, panel.feeder->mark) : nullptr;
-        if (!feeder || has_fuses(c, panel)) continue;
-        if (runs.empty()) runs = cable_runs(c.job, c.book);
-        bool const lacks_a_hot = feeder->poles == 1 && takes_two_hots(c, panel);
+    for (Panel const& panel : c.building.panels) {
+        Circuit const* feeder = panel.feeder;
+        if (!feeder || panel.is_dc()) continue;
+        if (runs.empty()) runs = cable_runs(c.building, c.book);
+        bool const lacks_a_hot = feeder->poles == 1 && panel.legs == Legs::two;
         CableRun const* run = lacking(runs, *feeder);
         if (!lacks_a_hot && !run && !is_known(runs, *feeder)) continue;
         seen.looked();

@@ -2,18 +2,20 @@
 // SPDX-License-Identifier: MIT
 
 #include "codebook/demands.h"
-#include "panel/feeds.h"
-#include "panel/handles.h"
 #include "rules/panel/list.h"
+#include "rules/panel/places.h"
 
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <set>
 
 namespace legwork {
 
 namespace {
+bool is_on_when_down(Panel const& panel, int space) {
+    return panel.layout.has(space) && panel.handles[static_cast<std::size_t>(space)] == OnIs::down;
+}
+
 // Circuits whose handle, or half of it, is on when down, and their spaces.
 struct OnWhenDown {
     std::vector<std::string> marks;
@@ -21,25 +23,19 @@ struct OnWhenDown {
 };
 OnWhenDown on_when_down(Case const& c, Panel const& panel, Inspection& seen) {
     OnWhenDown found;
-    for (Circuit const& circuit : c.job.circuits) {
-        if (circuit.panel != panel.name) continue;
-        Placement const* p = placement_of(c.plan, circuit.mark);
-        if (!p || p->slots.empty()) continue;
+    for (Circuit const* circuit : panel.circuits) {
+        auto const slots = slots_of(c, circuit->mark);
+        if (slots.empty()) continue;
         seen.looked();
         bool down = false;
-        for (Spot const s : p->slots)
-            if (on_is(panel, s.space) == OnIs::down) {
+        for (Spot const s : slots)
+            if (is_on_when_down(panel, s.space)) {
                 found.spaces.insert(s.space);
                 down = true;
             }
-        if (down) found.marks.push_back(circuit.mark);
+        if (down) found.marks.push_back(circuit->mark);
     }
     return found;
-}
-
-bool any_dc(Case const& c, Panel const& panel) {
-    auto const sources = feeds(c.job, panel);
-    return std::ranges::any_of(sources, [](Feed const& f) { return is_dc(f.kind); });
 }
 
 bool is_turned(Panel const& panel) { return panel.hang == Hang::turned_left || panel.hang == Hang::turned_right; }
@@ -61,8 +57,8 @@ Finding say(Case const& c, Panel const& panel, OnWhenDown const& found) {
 Verdict judge(Case const& c) {
     Inspection seen;
     if (!demands(c.book).up_is_on) return seen.verdict();
-    for (Panel const& panel : c.job.panels) {
-        if (!is_turned(panel) || any_dc(c, panel)) continue; // handles that move sideways; fuses, which have none
+    for (Panel const& panel : c.building.panels) {
+        if (!is_turned(panel) || panel.is_dc()) continue; // handles that move sideways; fuses, which have none
         auto const found = on_when_down(c, panel, seen);
         if (!found.marks.empty()) seen.found(say(c, panel, found));
     }

@@ -1,9 +1,9 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "panel/layout.h"
 #include "reckon/run_drop.h"
 #include "rules/panel/list.h"
+#include "rules/panel/places.h"
 
 #include <fmt/format.h>
 
@@ -18,12 +18,11 @@ struct Handles {
     double a = 0, b = 0;
 };
 Handles handle_sums(Case const& c, Panel const& panel) {
-    Layout const layout(panel);
     Handles sums;
-    for (Circuit const& circuit : c.job.circuits) {
-        Placement const* p = placement_of(c.plan, circuit.mark);
-        if (circuit.panel != panel.name || !p || !circuit.breaker) continue;
-        for (Spot const s : p->slots) (layout.leg(s.space) == Leg::a ? sums.a : sums.b) += value(*circuit.breaker);
+    for (Circuit const* circuit : panel.circuits) {
+        if (!circuit->breaker) continue;
+        for (Spot const s : slots_of(c, circuit->mark))
+            (panel.layout.leg(s.space) == Leg::a ? sums.a : sums.b) += value(*circuit->breaker);
     }
     return sums;
 }
@@ -60,13 +59,13 @@ Finding say(Case const& c, Panel const& panel, PanelPlan const& plan, SituationL
 Verdict judge(Case const& c) {
     Inspection seen;
     for (PanelPlan const& plan : c.plan.panels) {
-        Panel const* panel = panel_of(c.job, plan.panel);
+        Panel const* panel = panel_named(c.building, plan.panel);
         SituationLoad const* worst = worst_situation(plan);
         if (!panel || !worst || !plan.imbalance_va || !plan.least_imbalance_va) continue;
         auto const excess = *plan.imbalance_va - *plan.least_imbalance_va;
         auto const heavier = std::max(worst->leg_a_va, worst->leg_b_va);
         bool const uneven = excess > kWorthTelling && excess * 10 > heavier;
-        if (!uneven && (heavier == 0 || !loads_known(c, *panel))) continue;
+        if (!uneven && (heavier == 0 || !loads_known(*panel))) continue;
         seen.looked();
         if (uneven) {
             seen.found(say(c, *panel, plan, *worst));

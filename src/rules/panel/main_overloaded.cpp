@@ -20,14 +20,14 @@ struct Limit {
     Amps most;
     std::string what; // "the main", "the feeder" (its neutral too)
 };
-std::optional<Limit> limit_of(Case const& c, Panel const& panel, Feed const& feed) {
+std::optional<Limit> limit_of(Panel const& panel, Feed const& feed) {
     std::optional<Limit> least;
     auto const add = [&](std::optional<Amps> a, std::string what) {
         if (a && (!least || *a < least->most)) least = Limit{*a, std::move(what)};
     };
     add(panel.main, "the main");
-    if (panel.feeder) {
-        if (Circuit const* f = circuit_of(c.job, panel.feeder->mark)) add(f->breaker, "the feeder");
+    if (panel.feeder_said) {
+        if (panel.feeder) add(panel.feeder->breaker, "the feeder");
     } else {
         add(feed.amps, feed.source.empty() ? "the supply" : fmt::format("\"{}\"", feed.source));
     }
@@ -58,7 +58,7 @@ Finding overload(Case const& c, Panel const& panel, Feed const& feed, Limit cons
         f.fix = "Leave something off in that situation, move load to the other leg (`legwork balance`), or have the "
                 "service "
                 "reckoned: it may have to grow";
-    else if (c.job.situations.empty())
+    else if (c.building.situations.empty())
         f.fix =
             "It need not matter, since not everything runs at once: name the situations that do happen, and they are "
             "judged";
@@ -68,15 +68,15 @@ Finding overload(Case const& c, Panel const& panel, Feed const& feed, Limit cons
 }
 
 void judge_source(Case const& c, Panel const& panel, Feed const& feed, Inspection& seen) {
-    auto const limit = limit_of(c, panel, feed);
+    auto const limit = limit_of(panel, feed);
     if (!limit) return;
     Drawn connected = drawn(c, panel, nullptr, feed), named;
-    for (Situation const& s : c.job.situations)
+    for (Situation const& s : c.building.situations)
         if (auto d = drawn(c, panel, &s, feed); d.amperes > named.amperes) named = std::move(d);
     auto const over = [&](Drawn const& d) { return is_over(d.amperes, limit->most); };
     bool const in_use = over(named), is_fault = in_use || over(connected);
     double const most = std::max(connected.amperes, named.amperes);
-    if (!is_fault && (most <= 0 || !loads_known(c, panel))) return; // nothing is on it, or more than is known
+    if (!is_fault && (most <= 0 || !loads_known(panel))) return; // nothing is on it, or more than is known
     seen.looked();
     if (is_fault) return seen.found(overload(c, panel, feed, *limit, in_use ? named : connected, in_use));
     seen.margin(most / value(limit->most), [&] {
@@ -86,8 +86,8 @@ void judge_source(Case const& c, Panel const& panel, Feed const& feed, Inspectio
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    for (Panel const& panel : c.job.panels)
-        for (Feed const& feed : feeds(c.job, panel)) judge_source(c, panel, feed, seen);
+    for (Panel const& panel : c.building.panels)
+        for (Feed const& feed : panel.feeds) judge_source(c, panel, feed, seen);
     return seen.verdict();
 }
 } // namespace

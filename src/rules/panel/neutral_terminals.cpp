@@ -3,7 +3,6 @@
 
 // One terminal for each neutral that lands in the panel.
 #include "cable/run.h"
-#include "reckon/wire_rating.h"
 #include "rules/panel/list.h"
 
 #include <fmt/format.h>
@@ -20,11 +19,11 @@ bool brings_neutral(CableRun const& run, Circuit const& first) {
 }
 
 // The incoming neutral has its lug, so it is not counted; of a pair the shared one counts once.
-int neutrals_in(Case const& c, Panel const& panel, std::vector<CableRun> const& runs) {
+int neutrals_in(Panel const& panel, std::vector<CableRun> const& runs) {
     int neutrals = 0;
     for (CableRun const& run : runs) {
-        Circuit const* first = run.circuits.empty() || run.segment > 0 ? nullptr : circuit_of(c.job, run.circuits[0]);
-        if (first && first->panel == panel.name && first->use != "main" && brings_neutral(run, *first)) ++neutrals;
+        Circuit const* first = run.of->is_home_run() ? run.of->carries.front() : nullptr;
+        if (first && first->panel == &panel && !first->is("main") && brings_neutral(run, *first)) ++neutrals;
     }
     return neutrals;
 }
@@ -44,11 +43,11 @@ Finding say(Case const& c, Panel const& panel, int neutrals) {
 Verdict judge(Case const& c) {
     Inspection seen;
     std::vector<CableRun> runs; // of all cables, reckoned when the first panel asks for them
-    for (Panel const& panel : c.job.panels) {
-        if (!panel.neutral_terminals || has_fuses(c, panel)) continue;
-        if (runs.empty()) runs = cable_runs(c.job, c.book);
+    for (Panel const& panel : c.building.panels) {
+        if (!panel.neutral_terminals || panel.is_dc()) continue;
+        if (runs.empty()) runs = cable_runs(c.building, c.book);
         seen.looked();
-        int const neutrals = neutrals_in(c, panel, runs), terminals = *panel.neutral_terminals;
+        int const neutrals = neutrals_in(panel, runs), terminals = *panel.neutral_terminals;
         if (neutrals > terminals) seen.found(say(c, panel, neutrals));
         seen.margin(static_cast<double>(neutrals) / terminals, [&] {
             return fmt::format("{} of {} neutral terminals in panel \"{}\"", neutrals, terminals, panel.name);

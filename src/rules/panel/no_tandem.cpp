@@ -28,16 +28,14 @@ void add(std::vector<Halves>& found, Halves one) {
 }
 
 std::vector<Halves> halves_where_none_fit(Case const& c, Panel const& panel, Inspection& seen) {
-    Layout const layout(panel);
     std::vector<Halves> found;
-    for (Circuit const& circuit : c.job.circuits) {
-        if (circuit.panel != panel.name) continue;
-        auto const slots = slots_of(c, circuit.mark);
+    for (Circuit const* circuit : panel.circuits) {
+        auto const slots = slots_of(c, circuit->mark);
         if (std::ranges::all_of(slots, [](Spot s) { return s.half == 0; })) continue;
         seen.looked();
-        Halves one{{}, {circuit.mark}};
+        Halves one{{}, {circuit->mark}};
         for (Spot const s : slots)
-            if (s.half != 0 && !layout.is_tandem(s.space)) one.spaces.insert(s.space);
+            if (s.half != 0 && !panel.layout.is_tandem(s.space)) one.spaces.insert(s.space);
         if (!one.spaces.empty()) add(found, std::move(one));
     }
     return found;
@@ -62,7 +60,7 @@ Finding say(Case const& c, Panel const& panel, Halves const& h) {
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    for (Panel const& panel : c.job.panels)
+    for (Panel const& panel : c.building.panels)
         for (Halves const& h : halves_where_none_fit(c, panel, seen)) seen.found(say(c, panel, h));
     return seen.verdict();
 }

@@ -3,7 +3,6 @@
 
 // How many supplies lead from elsewhere into a building that the job names. A pair is one.
 #include "codebook/outbuilding.h"
-#include "reckon/wire_rating.h"
 #include "rules/panel/list.h"
 
 #include <fmt/format.h>
@@ -16,13 +15,13 @@ namespace legwork {
 namespace {
 // Where a panel stands. When it does not say, but each of its many circuits names one building, it stands there and
 // they all stay inside.
-std::string building_of(Job const& job, Panel const& panel) {
+std::string house_of(Panel const& panel) {
     if (!panel.building.empty()) return panel.building;
     std::set<std::string> named;
     std::size_t circuits = 0;
-    for (Circuit const& c : job.circuits) {
-        if (c.panel != panel.name || fed_panel(job, c)) continue;
-        named.insert(c.building);
+    for (Circuit const* c : panel.circuits) {
+        if (c->fed_panel()) continue;
+        named.insert(c->building);
         ++circuits;
     }
     return circuits > 3 && named.size() == 1 ? *named.begin() : std::string();
@@ -37,51 +36,43 @@ struct Supplies {
 };
 
 // The building that a circuit leads into; empty when it stays where its panel is, or leads nowhere that is named.
-std::string led_into(Job const& job, Circuit const& c) {
-    Panel const* below = fed_panel(job, c);
-    auto const into = below && !building_of(job, *below).empty() ? building_of(job, *below) : c.building;
-    Panel const* from = panel_of(job, c.panel);
-    return from && building_of(job, *from) == into ? std::string() : into;
+std::string led_into(Circuit const& c) {
+    auto const into_panel = c.fed_panel() ? house_of(*c.fed_panel()) : std::string();
+    auto const into = into_panel.empty() ? c.building : into_panel;
+    return c.panel && house_of(*c.panel) == into ? std::string() : into;
 }
 
-bool is_supply(Case const& c, Circuit const& circuit) {
-    Use const* use = use_of(circuit);
-    return circuit.use != "spare" && !(use && use->source) && !on_dc(c, circuit);
-}
+bool is_supply(Circuit const& c) { return !c.is_spare() && !c.is_source() && !c.on_dc(); }
 
-bool in_pair_with(Job const& job, std::vector<Circuit const*> const& some, Circuit const& c) {
-    return std::ranges::find(some, partner(job, c)) != some.end();
-}
-
-Supplies supplies_of(Case const& c, std::string const& building) {
+Supplies supplies_of(Building const& building, std::string const& house) {
     Supplies found;
-    for (Circuit const& circuit : c.job.circuits) {
-        if (!is_supply(c, circuit) || led_into(c.job, circuit) != building) continue;
+    for (Circuit const& circuit : building.circuits) {
+        if (!is_supply(circuit) || led_into(circuit) != house) continue;
         found.marks.push_back(circuit.mark);
-        if (in_pair_with(c.job, found.circuits, circuit)) continue;
+        if (std::ranges::count(found.circuits, circuit.partner()) > 0) continue;
         found.circuits.push_back(&circuit);
-        found.words.push_back(fmt::format("{} {} of panel \"{}\"", fed_panel(c.job, circuit) ? "feeder" : "circuit",
-                                          cable_mark(c.job, circuit), circuit.panel));
+        found.words.push_back(fmt::format("{} {} of panel \"{}\"", circuit.fed_panel() ? "feeder" : "circuit",
+                                          circuit.cable_mark(), panel_name(circuit)));
     }
-    for (Panel const& panel : c.job.panels) {
-        if (panel.feeder || building_of(c.job, panel) != building || has_fuses(c, panel)) continue;
+    for (Panel const& panel : building.panels) {
+        if (panel.feeder_said || house_of(panel) != house || panel.is_dc()) continue;
         if (!found.own_service) found.words.push_back(fmt::format("what feeds panel \"{}\"", panel.name));
         found.own_service = true; // two panels of one building may hang on one service
     }
     return found;
 }
 
-bool all_feeders_of_one_panel(Case const& c, Supplies const& s) {
+bool all_feeders_of_one_panel(Supplies const& s) {
     return !s.own_service && std::ranges::all_of(s.circuits, [&](Circuit const* one) {
-        return fed_panel(c.job, *one) && one->panel == s.circuits.front()->panel;
+        return one->fed_panel() && one->panel == s.circuits.front()->panel;
     });
 }
 
 // 120 V and 240 V branch circuits, one of each.
-bool each_its_own_volts(Case const& c, Supplies const& s) {
+bool each_its_own_volts(Supplies const& s) {
     std::set<int> poles;
     for (Circuit const* one : s.circuits)
-        if (fed_panel(c.job, *one) || !poles.insert(one->poles).second) return false;
+        if (one->fed_panel() || !poles.insert(one->poles).second) return false;
     return !s.own_service;
 }
 
@@ -92,26 +83,26 @@ struct Doubt {
 };
 std::optional<Doubt> doubt(Case const& c, Supplies const& s) {
     auto const& rule = outbuilding_supplies(c.book);
-    if (all_feeders_of_one_panel(c, s) && s.total() <= rule.feeders_from_one_panel.value)
+    if (all_feeders_of_one_panel(s) && s.total() <= rule.feeders_from_one_panel.value)
         return Doubt{fmt::format("up to {} feeders of one panel may do where their disconnects stand together",
                                  rule.feeders_from_one_panel.value),
                      rule.feeders_from_one_panel.source};
-    if (each_its_own_volts(c, s) && s.total() <= rule.other_volts.value)
+    if (each_its_own_volts(s) && s.total() <= rule.other_volts.value)
         return Doubt{"supplies of different voltage may do", rule.other_volts.source};
     return std::nullopt;
 }
 
-Finding too_many(Case const& c, std::string const& building, Supplies const& s) {
+Finding too_many(Case const& c, std::string const& house, Supplies const& s) {
     auto const exception = doubt(c, s);
     bool const one_panel = !s.circuits.empty() && std::ranges::all_of(s.circuits, [&](Circuit const* one) {
         return one->panel == s.circuits.front()->panel;
     });
     auto f = finding(c, panel_outbuilding, Gravity::usual,
-                     {one_panel ? s.circuits.front()->panel : "", s.marks, "building"});
+                     {one_panel ? panel_name(*s.circuits.front()) : "", s.marks, "building"});
     if (exception) f.reference.source = exception->source;
     f.message = fmt::format("\"{}\" has {} supplies: {}; {} one feeder or branch circuit (a multiwire pair counts as "
                             "one), so that one switch makes all of it dead",
-                            building, s.total(), listed(s.words),
+                            house, s.total(), listed(s.words),
                             outbuilding_supplies(c.book).one_only ? "the code allows" : "good practice is");
     if (exception) f.message += fmt::format("; from memory, {}", exception->words);
     f.fix = exception
@@ -122,14 +113,14 @@ Finding too_many(Case const& c, std::string const& building, Supplies const& s) 
 }
 
 Verdict judge(Case const& c) {
-    std::set<std::string> buildings;
-    for (Circuit const& circuit : c.job.circuits)
-        if (is_supply(c, circuit)) buildings.insert(led_into(c.job, circuit));
-    buildings.erase("");
+    std::set<std::string> houses;
+    for (Circuit const& circuit : c.building.circuits)
+        if (is_supply(circuit)) houses.insert(led_into(circuit));
+    houses.erase("");
     Inspection seen;
-    for (std::string const& building : buildings) {
+    for (std::string const& house : houses) {
         seen.looked();
-        if (auto const s = supplies_of(c, building); s.total() > 1) seen.found(too_many(c, building, s));
+        if (auto const s = supplies_of(c.building, house); s.total() > 1) seen.found(too_many(c, house, s));
     }
     return seen.verdict();
 }

@@ -12,8 +12,8 @@ std::vector<Spot> slots_of(Case const& c, std::string_view mark) {
     return p ? p->slots : std::vector<Spot>{};
 }
 
-bool all_live(std::vector<Feed> const& sources, Layout const& layout, std::vector<Spot> const& slots) {
-    return std::ranges::all_of(slots, [&](Spot s) { return is_live(sources, layout, s.space); });
+bool all_live(Panel const& panel, std::vector<Spot> const& slots) {
+    return std::ranges::all_of(slots, [&](Spot s) { return panel.is_live(s.space); });
 }
 
 } // namespace legwork

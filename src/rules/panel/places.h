@@ -4,16 +4,14 @@
 // Where the circuits of a panel stand.
 #pragma once
 
-#include "panel/feeds.h"
-#include "panel/layout.h"
 #include "rules/rule.h"
 
-#include <string>
+#include <string_view>
 #include <vector>
 
 namespace legwork {
 
-std::vector<Spot> slots_of(Case const& c, std::string_view mark); // none without a place
-bool all_live(std::vector<Feed> const& sources, Layout const& layout, std::vector<Spot> const& slots);
+std::vector<Spot> slots_of(Case const& c, std::string_view mark);  // none without a place
+bool all_live(Panel const& panel, std::vector<Spot> const& slots); // whatever source reaches them
 
 } // namespace legwork

@@ -63,7 +63,7 @@ std::string message(Panel const& panel, std::vector<PanelSign> const& signs) {
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    for (Panel const& panel : c.job.panels) {
+    for (Panel const& panel : c.building.panels) {
         auto const signs = signs_of(c, panel);
         if (signs.empty()) continue;
         seen.looked();

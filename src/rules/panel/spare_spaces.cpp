@@ -3,10 +3,8 @@
 
 // Room for circuits of the years to come in the panel of a dwelling.
 #include "codebook/positions.h"
-#include "codebook/uses.h"
-#include "panel/feeds.h"
-#include "panel/layout.h"
 #include "rules/panel/list.h"
+#include "rules/panel/places.h"
 #include "units/text.h"
 
 #include <fmt/format.h>
@@ -19,34 +17,28 @@ namespace {
 constexpr auto less = Gravity::second; // two left free, and what is not sure
 
 // A panel at the meter that feeds other panels and nothing else.
-bool only_feeds_panels(Job const& job, Panel const& panel) {
-    auto const others = [&](Circuit const& c) {
-        Use const* use = use_named(c.use);
-        bool const no_load = c.use == "spare" || (use && use->source);
-        return c.panel == panel.name && !no_load && c.use != "feeder" && !fed_panel(job, c);
+bool only_feeds_panels(Panel const& panel) {
+    auto const feeds_one = [](Circuit const* c) { return c->fed_panel() != nullptr; };
+    auto const is_other = [](Circuit const* c) {
+        return !c->is_spare() && !c->is_source() && !c->is("feeder") && !c->fed_panel();
     };
-    auto const feeds_one = [&](Circuit const& c) { return c.panel == panel.name && fed_panel(job, c); };
-    return std::ranges::any_of(job.circuits, feeds_one) && std::ranges::none_of(job.circuits, others);
+    return std::ranges::any_of(panel.circuits, feeds_one) && std::ranges::none_of(panel.circuits, is_other);
 }
 
 // The panel that the service of a dwelling ends in, in no outbuilding, alternating current; behind a panel that only
 // feeds others the one it feeds.
-bool is_service_panel(Job const& job, Panel const& panel) {
-    if (!panel.building.empty() || only_feeds_panels(job, panel)) return false;
-    Panel const* above = panel.feeder ? panel_of(job, panel.feeder->panel) : nullptr;
-    if (panel.feeder && (!above || !only_feeds_panels(job, *above))) return false;
-    auto const sources = feeds(job, panel);
-    return std::ranges::none_of(sources, [](Feed const& f) { return is_dc(f.kind); });
+bool is_service_panel(Panel const& panel) {
+    if (!panel.building.empty() || only_feeds_panels(panel)) return false;
+    if (panel.feeder_said && (!panel.above || !only_feeds_panels(*panel.above))) return false;
+    return !panel.is_dc();
 }
 
 // It and the sub-panels of the same building below it, in the file's order.
-std::vector<Panel const*> with_sub_panels(Job const& job, Panel const& top) {
+std::vector<Panel const*> with_sub_panels(Panel const& top) {
     std::vector<Panel const*> all{&top};
     for (std::size_t i = 0; i < all.size(); ++i)
-        for (Panel const& p : job.panels)
-            if (p.feeder && p.feeder->panel == all[i]->name && p.building == top.building &&
-                std::ranges::find(all, &p) == all.end())
-                all.push_back(&p);
+        for (Panel const* p : all[i]->below)
+            if (p->building == top.building && std::ranges::find(all, p) == all.end()) all.push_back(p);
     return all;
 }
 
@@ -57,20 +49,17 @@ struct Positions {
 // A space that takes half-size breakers is two positions, unless a full-size breaker stands on it. A breaker without a
 // wire leaves its position free, and a main among the spaces is no position.
 Positions positions_of(Case const& c, Panel const& panel) {
-    Layout const layout(panel);
+    Layout const& layout = panel.layout;
     Positions p;
     auto const worth = [&](int space) { return layout.is_tandem(space) ? 2 : 1; };
     for (int s = 1; s <= panel.spaces; ++s)
         if (!layout.is_blocked(s) && !layout.is_dead(s)) p.all += worth(s);
-    for (Circuit const& circuit : c.job.circuits) {
-        if (circuit.panel != panel.name || circuit.use == "spare") continue;
-        Placement const* at = placement_of(c.plan, circuit.mark);
-        int takes = 0;
-        if (!at || at->slots.empty())
-            takes = circuit.poles;
-        else
-            for (Spot const s : at->slots) takes += s.half == 0 ? worth(s.space) : 1;
-        (circuit.use == "main" ? p.all : p.taken) += circuit.use == "main" ? -takes : takes;
+    for (Circuit const* circuit : panel.circuits) {
+        if (circuit->is_spare()) continue;
+        auto const slots = slots_of(c, circuit->mark);
+        int takes = slots.empty() ? circuit->poles : 0;
+        for (Spot const s : slots) takes += s.half == 0 ? worth(s.space) : 1;
+        (circuit->is("main") ? p.all : p.taken) += circuit->is("main") ? -takes : takes;
     }
     if (panel.circuits_max) p.all = std::min(p.all, *panel.circuits_max);
     return p;
@@ -78,31 +67,23 @@ Positions positions_of(Case const& c, Panel const& panel) {
 
 // Electric heat that warms the whole dwelling. A heat pump, with or without its backup, may warm one room only.
 enum class CentralHeat { no, perhaps, yes };
-CentralHeat central_heat(Job const& job) {
+CentralHeat central_heat(Building const& building) {
     auto found = CentralHeat::no;
-    for (Circuit const& c : job.circuits) {
+    for (Circuit const& c : building.circuits) {
         if (c.poles != 2) continue; // the blower of a fuel furnace
-        if (c.use == "furnace" || c.use == "boiler") return CentralHeat::yes;
-        if (c.use == "heat pump" || c.use == "backup heat") found = CentralHeat::perhaps;
+        if (c.is("furnace") || c.is("boiler")) return CentralHeat::yes;
+        if (c.is("heat pump") || c.is("backup heat")) found = CentralHeat::perhaps;
     }
     return found;
 }
 
-std::optional<Amps> service_of(Job const& job, Panel const& panel) {
+std::optional<Amps> service_of(Panel const& panel) {
     if (panel.main) return panel.main;
-    if (panel.feeder) {
-        Circuit const* feeder = circuit_of(job, panel.feeder->mark);
-        return feeder ? feeder->breaker : std::nullopt;
-    }
+    if (panel.feeder_said) return panel.feeder ? panel.feeder->breaker : std::nullopt;
     std::optional<Amps> largest;
-    for (Feed const& f : feeds(job, panel))
+    for (Feed const& f : panel.feeds)
         if (f.amps && (!largest || *f.amps > *largest)) largest = f.amps;
     return largest;
-}
-
-bool has_240(Job const& job, Panel const& panel) {
-    auto const sources = feeds(job, panel);
-    return std::ranges::any_of(sources, [](Feed const& f) { return has_two_hots(f.kind); });
 }
 
 struct Need {
@@ -111,7 +92,7 @@ struct Need {
 Need need_of(Case const& c, PositionsTable const& table, std::optional<Amps> service) {
     auto const& row = positions_row(table, service);
     int const full = row.positions, eased = row.with_central_heating;
-    switch (central_heat(c.job)) {
+    switch (central_heat(c.building)) {
     case CentralHeat::yes: return {eased, eased};
     case CentralHeat::perhaps: return {std::min(full, eased), full};
     case CentralHeat::no: break;
@@ -128,10 +109,10 @@ struct Room {
 };
 Room room_of(Case const& c, PositionsTable const& table, Panel const& panel) {
     Room r;
-    r.service = service_of(c.job, panel);
+    r.service = service_of(panel);
     r.need = need_of(c, table, r.service);
     r.here = positions_of(c, panel).all;
-    for (Panel const* p : with_sub_panels(c.job, panel)) {
+    for (Panel const* p : with_sub_panels(panel)) {
         auto const each = positions_of(c, *p);
         r.together += each.all;
         r.left += std::max(each.left(), 0);
@@ -142,7 +123,7 @@ Room room_of(Case const& c, PositionsTable const& table, Panel const& panel) {
 }
 
 Finding too_few(Case const& c, PositionsTable const& table, Panel const& panel, Room const& r, bool sure) {
-    sure = sure && r.together < r.need.sure && has_240(c.job, panel);
+    sure = sure && r.together < r.need.sure && panel.legs == Legs::two;
     auto f = finding(c, panel_spare_spaces, sure ? Gravity::usual : less, {panel.name, {}, "spaces"});
     f.reference.source = table.source;
     auto const of_service =
@@ -195,11 +176,11 @@ void judge_panel(Case const& c, PositionsTable const& table, Panel const& panel,
 Verdict judge(Case const& c) {
     Inspection seen;
     PositionsTable const* table = dwelling_positions(c.book);
-    if (!table || !c.job.dwelling) return seen.verdict();
-    auto const is_service = [&](Panel const& p) { return is_service_panel(c.job, p); };
-    bool const sure = std::ranges::count_if(c.job.panels, is_service) == 1; // of several it is not said which
-    for (Panel const& panel : c.job.panels)
-        if (is_service(panel)) judge_panel(c, *table, panel, sure, seen);
+    if (!table || !c.building.dwelling) return seen.verdict();
+    bool const sure =
+        std::ranges::count_if(c.building.panels, is_service_panel) == 1; // of several it is not said which
+    for (Panel const& panel : c.building.panels)
+        if (is_service_panel(panel)) judge_panel(c, *table, panel, sure, seen);
     return seen.verdict();
 }
 } // namespace

@@ -1,8 +1,6 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "panel/fed_from.h"
-#include "reckon/wire_rating.h"
 #include "rules/panel/list.h"
 
 #include <fmt/format.h>
@@ -11,16 +9,17 @@ namespace legwork {
 
 namespace {
 std::string fed_by(Panel const& panel) {
-    return panel.feeder ? fmt::format("panel \"{}\"", panel.feeder->panel) : fmt::format("\"{}\"", panel.fed_from);
+    return panel.feeder_said ? fmt::format("panel \"{}\"", panel.above_called) : fmt::format("\"{}\"", panel.fed_from);
 }
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    for (Panel const& panel : c.job.panels) {
-        bool const below = panel.feeder || named_above(panel.fed_from) == Above::panel;
-        if (!below || has_fuses(c, panel)) continue;
+    for (Panel const& panel : c.building.panels) {
+        bool const below = panel.feeder_said || panel.above_named == Above::panel;
+        if (!below || panel.is_dc()) continue;
         seen.looked();
-        auto f = finding(c, panel_sub_neutral, Gravity::usual, {panel.name, {}, panel.feeder ? "feeder" : "fed_from"});
+        auto f =
+            finding(c, panel_sub_neutral, Gravity::usual, {panel.name, {}, panel.feeder_said ? "feeder" : "fed_from"});
         f.message = fmt::format("Panel \"{}\" is fed from {}: neutral and ground are joined at the service only, and "
                                 "kept apart here",
                                 panel.name, fed_by(panel));

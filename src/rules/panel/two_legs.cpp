@@ -6,26 +6,22 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
-
 namespace legwork {
 
 namespace {
 Verdict judge(Case const& c) {
     Inspection seen;
-    for (Panel const& panel : c.job.panels) {
-        auto const sources = feeds(c.job, panel);
-        if (std::ranges::none_of(sources, [](Feed const& f) { return has_two_hots(f.kind); })) continue;
-        Layout const layout(panel);
-        for (Circuit const& circuit : c.job.circuits) {
-            auto const at = slots_of(c, circuit.mark);
-            if (circuit.panel != panel.name || at.size() != 2 || !all_live(sources, layout, at)) continue;
+    for (Panel const& panel : c.building.panels) {
+        if (panel.legs != Legs::two) continue;
+        for (Circuit const* circuit : panel.circuits) {
+            auto const at = slots_of(c, circuit->mark);
+            if (at.size() != 2 || !all_live(panel, at)) continue;
             seen.looked();
-            Leg const leg = layout.leg(at[0].space);
-            if (leg != layout.leg(at[1].space)) continue;
-            auto f = finding(c, panel_two_legs, Gravity::usual, about(circuit, "space"));
+            Leg const leg = panel.layout.leg(at[0].space);
+            if (leg != panel.layout.leg(at[1].space)) continue;
+            auto f = finding(c, panel_two_legs, Gravity::usual, about(*circuit, "space"));
             f.message = fmt::format("Both poles of {} ({}) are on leg {}: there is no voltage between them",
-                                    circuit.mark, spaces_of(c, circuit.mark), letter(leg));
+                                    circuit->mark, spaces_of(c, circuit->mark), letter(leg));
             f.fix = "Move it to two neighbouring spaces of one column on different legs of this panel's bus";
             seen.found(std::move(f));
         }

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 #include "reckon/circuit_place.h"
-#include "reckon/wire_rating.h"
 #include "rules/protection/lacks.h"
 #include "rules/protection/list.h"
 
@@ -16,13 +15,13 @@ constexpr ProtectionKind kArc{afci_needed, "afci", "AFCI", &Circuit::afci, false
 Verdict judge(Case const& c) {
     Inspection seen;
     std::vector<Lack> lacks;
-    for (Circuit const& circuit : c.job.circuits) {
-        if (on_dc(c, circuit) || fed_panel(c.job, circuit)) continue;
-        auto const outlets = outlets_of(c.job, circuit);
+    for (Circuit const& circuit : c.building.circuits) {
+        if (circuit.on_dc() || circuit.fed_panel()) continue;
+        auto const outlets = outlets_of(c.building, circuit);
         auto const asks = afci_asked(c.book, outlets);
         if (asks == Asks::no) continue;
         seen.looked();
-        if (is_protected(c.job, circuit, kArc)) continue;
+        if (is_protected(circuit, kArc)) continue;
         AfciTable const& table = afci_table(c.book);
         auto places = outlets.places.of(table.rooms);
         if (places.has(RoomPlace::kitchen)) places = places.without({RoomPlace::counter});

@@ -4,7 +4,6 @@
 // What the code book asks of each circuit's outlets, against what the job says is there.
 #include "codebook/cite.h"
 #include "reckon/circuit_place.h"
-#include "reckon/wire_rating.h"
 #include "rules/protection/lacks.h"
 #include "rules/protection/list.h"
 
@@ -13,24 +12,24 @@ namespace legwork {
 namespace {
 constexpr ProtectionKind kGround{gfci_needed, "gfci", "GFCI", &Circuit::gfci, true};
 
-std::optional<Day> today(Job const& job) {
-    if (!job.date) return std::nullopt;
-    return Day{job.date->year, job.date->month, job.date->day};
+std::optional<Day> today(Building const& building) {
+    if (!building.date) return std::nullopt;
+    return Day{building.date->year, building.date->month, building.date->day};
 }
 
 Verdict judge(Case const& c) {
     Inspection seen;
     std::vector<Lack> lacks;
-    for (Circuit const& circuit : c.job.circuits) {
-        if (on_dc(c, circuit) || fed_panel(c.job, circuit)) continue;
-        auto const outlets = outlets_of(c.job, circuit);
-        auto const asked = gfci_asked(c.book, outlets, today(c.job));
+    for (Circuit const& circuit : c.building.circuits) {
+        if (circuit.on_dc() || circuit.fed_panel()) continue;
+        auto const outlets = outlets_of(c.building, circuit);
+        auto const asked = gfci_asked(c.book, outlets, today(c.building));
         if (asked.asks == Asks::no || (asked.asks == Asks::relieved && circuit.existing)) continue;
         seen.looked();
-        if (is_protected(c.job, circuit, kGround)) continue;
+        if (is_protected(circuit, kGround)) continue;
         Lack lack{&circuit, asked.asks, asked.row->topic, asked.row->what, asked.hangs_on, asked.until};
         lack.wired_in = plugged(outlets) != Plugged::surely;
-        lack.not_of_a_dwelling = !c.job.dwelling && asked.row->of == GfciRow::Of::receptacles &&
+        lack.not_of_a_dwelling = !c.building.dwelling && asked.row->of == GfciRow::Of::receptacles &&
                                  !cite(c.book, "gfci-needed/elsewhere").section.empty();
         lacks.push_back(std::move(lack));
     }

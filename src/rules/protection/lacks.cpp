@@ -27,6 +27,12 @@ std::string words(std::vector<Lack> const& lacks) {
     return listed(marks);
 }
 
+std::vector<Circuit const*> circuits_of(std::vector<Lack> const& lacks) {
+    std::vector<Circuit const*> circuits;
+    for (Lack const& l : lacks) circuits.push_back(l.circuit);
+    return circuits;
+}
+
 bool any_unsaid(std::vector<Lack> const& lacks, ProtectionKind const& kind) {
     return std::ranges::any_of(lacks, [&](Lack const& l) { return l.circuit->*kind.said == Protection::unsaid; });
 }
@@ -42,7 +48,7 @@ std::string device(std::vector<Lack> const& lacks, ProtectionKind const& kind) {
     bool const at_an_outlet = kind.ground_fault && !lacks.front().wired_in;
     if (lacks.size() == 2) return fmt::format("one two-pole {} breaker for {}", kind.name, words(lacks));
     if (first.poles == 2) return fmt::format("a two-pole {} breaker", kind.name);
-    if (!first.multiwire.empty())
+    if (first.pair)
         return fmt::format("a two-pole {} breaker on the pair{}", kind.name,
                            at_an_outlet ? ", or a GFCI receptacle as its first outlet after the neutrals part" : "");
     if (!at_an_outlet) return fmt::format("{} {} breaker", kind.ground_fault ? "a" : "an", kind.name);
@@ -55,7 +61,7 @@ Finding relieved(Case const& c, std::vector<Lack> const& lacks, ProtectionKind c
     f.message = fmt::format("{}: {} frees listed heating and cooling equipment outdoors from GFCI protection until "
                             "{} only; {}",
                             words(lacks), text(f.reference), ends,
-                            c.job.date ? "this job is dated before that day" : "this job has no date");
+                            c.building.date ? "this job is dated before that day" : "this job has no date");
     f.fix = fmt::format("If it is put in on {} or later, fit {}; let `date` say when", ends, device(lacks, kind));
     return f;
 }
@@ -68,13 +74,8 @@ Gravity::Of gravity(Asks asks) {
 
 Finding said_of(Case const& c, std::vector<Lack> const& lacks, ProtectionKind const& kind) {
     Lack const& lack = lacks.front();
-    Where where = about(*lack.circuit, std::string(kind.key));
-    if (lacks.size() == 2) {
-        where.circuits.push_back(lacks.back().circuit->mark);
-        if (lacks.back().circuit->panel != where.panel) where.panel.clear();
-    }
     bool const sure = lack.asks == Asks::yes;
-    auto f = finding(c, kind.rule, gravity(lack.asks), std::move(where), lack.topic);
+    auto f = finding(c, kind.rule, gravity(lack.asks), about(circuits_of(lacks), std::string(kind.key)), lack.topic);
     if (lack.asks == Asks::relieved) return relieved(c, lacks, kind, std::move(f));
     if (lack.not_of_a_dwelling)
         f.reference.section += fmt::format(" ({} where nobody lives)", cite(c.book, "gfci-needed/elsewhere").section);
@@ -98,13 +99,9 @@ Finding said_of(Case const& c, std::vector<Lack> const& lacks, ProtectionKind co
 // A house full of old circuits is one thing to say, not a page of it.
 Finding said_of_old_work(Case const& c, std::vector<Lack> const& lacks, ProtectionKind const& kind) {
     Lack const& first = lacks.front();
-    Where where{first.circuit->panel, {}, std::string(kind.key)};
     std::vector<std::string> each;
-    for (Lack const& l : lacks) {
-        where.circuits.push_back(l.circuit->mark);
-        each.push_back(l.circuit->mark + l.place);
-    }
-    auto f = finding(c, kind.rule, Gravity::usual, std::move(where), first.topic);
+    for (Lack const& l : lacks) each.push_back(l.circuit->mark + l.place);
+    auto f = finding(c, kind.rule, Gravity::usual, about(circuits_of(lacks), std::string(kind.key)), first.topic);
     f.message = fmt::format("{}: {} asks for {} protection of {} there in new work; these were there before, and {}",
                             listed(each), text(f.reference), kind.name, first.what, state(lacks, kind));
     f.fix = fmt::format(
@@ -127,14 +124,13 @@ std::vector<Lack> alike_of_old_work(std::vector<Lack> const& lacks, Lack const& 
 
 } // namespace
 
-bool is_protected(Job const& job, Circuit const& circuit, ProtectionKind const& kind) {
-    Circuit const* c = &circuit;
-    for (std::size_t steps = 0; c && steps <= job.panels.size(); ++steps) {
-        auto const said = c->*kind.said;
-        if (said == Protection::breaker || said == Protection::outlet) return true;
-        Panel const* panel = panel_of(job, c->panel);
-        c = panel && panel->feeder ? circuit_of(job, panel->feeder->mark) : nullptr;
-    }
+bool is_protected(Circuit const& circuit, ProtectionKind const& kind) {
+    auto const has_it = [&](Circuit const& c) {
+        return c.*kind.said == Protection::breaker || c.*kind.said == Protection::outlet;
+    };
+    if (has_it(circuit)) return true;
+    for (Panel const* panel = circuit.panel; panel; panel = panel->above)
+        if (panel->feeder && has_it(*panel->feeder)) return true;
     return false;
 }
 
@@ -152,7 +148,7 @@ Findings told(Case const& c, std::vector<Lack> const& lacks, ProtectionKind cons
             }
         }
         std::vector<Lack> together{lack};
-        Circuit const* mate = partner(c.job, *lack.circuit);
+        Circuit const* mate = lack.circuit->partner();
         auto const other = std::ranges::find(lacks, mate, &Lack::circuit);
         if (mate && other != lacks.end() && lack.same_as(*other)) together.push_back(*other);
         for (Lack const& l : together) done.push_back(l.circuit);

@@ -38,7 +38,7 @@ struct Lack {
 };
 
 // By its own breaker or outlet, or by the breaker of a feeder on the way to it.
-bool is_protected(Job const& job, Circuit const& circuit, ProtectionKind const& kind);
+bool is_protected(Circuit const& circuit, ProtectionKind const& kind);
 
 Findings told(Case const& c, std::vector<Lack> const& lacks, ProtectionKind const& kind);
 

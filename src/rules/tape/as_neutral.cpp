@@ -34,8 +34,8 @@ std::string neutral_fix(Remarked const& r) {
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    auto const runs = cable_runs(c.job, c.book);
-    seen.looked(pieces_with(c, runs, is_neutral));
+    auto const runs = cable_runs(c.building, c.book);
+    seen.looked(pieces_with(runs, is_neutral));
     for (auto const& r : remarked(runs, [](Conductor const& w) { return is_neutral(w) && !is_ground_color(w); })) {
         Finding f = about_wire(c, tape_as_neutral, gravity(r.wire->remark), r);
         f.message = fmt::format("{}: in its {} the {} wire would be the neutral. {}", r.run->mark, kind_of(*r.run),

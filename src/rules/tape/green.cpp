@@ -11,8 +11,8 @@ namespace legwork {
 namespace {
 Verdict judge(Case const& c) {
     Inspection seen;
-    auto const runs = cable_runs(c.job, c.book);
-    seen.looked(pieces_with(c, runs, is_any));
+    auto const runs = cable_runs(c.building, c.book);
+    seen.looked(pieces_with(runs, is_any));
     for (auto const& r : remarked(runs, is_ground_color)) {
         Finding f = about_wire(c, tape_green, Gravity::usual, r);
         f.message = fmt::format("{}: in its {} the {} wire would be {}. {}", r.run->mark, kind_of(*r.run),

@@ -3,8 +3,6 @@
 
 #include "rules/tape/remarked.h"
 
-#include "reckon/wire_rating.h"
-
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -27,10 +25,10 @@ std::vector<Remarked> remarked(std::vector<CableRun> const& runs, bool (*wanted)
     return found;
 }
 
-int pieces_with(Case const& c, std::vector<CableRun> const& runs, bool (*wanted)(Conductor const&)) {
+int pieces_with(std::vector<CableRun> const& runs, bool (*wanted)(Conductor const&)) {
     return static_cast<int>(std::ranges::count_if(runs, [&](CableRun const& run) {
-        Circuit const* first = run.circuits.empty() ? nullptr : circuit_of(c.job, run.circuits.front());
-        return first && !on_dc(c, *first) && run.missing_hots + run.missing_neutrals == 0 &&
+        Circuit const* first = run.of->carries.empty() ? nullptr : run.of->carries.front();
+        return first && !first->on_dc() && run.missing_hots + run.missing_neutrals == 0 &&
                std::ranges::any_of(run.conductors, wanted);
     }));
 }
@@ -44,8 +42,8 @@ std::string kind_of(CableRun const& run) {
 }
 
 Finding about_wire(Case const& c, Rule const& rule, Gravity::Of of, Remarked const& r) {
-    Circuit const* first = circuit_of(c.job, r.run->circuits.front());
-    Finding f = finding(c, rule, of, {first ? first->panel : "", r.run->circuits, "cable"});
+    Circuit const* first = r.run->of->carries.front();
+    Finding f = finding(c, rule, of, {first ? panel_name(*first) : "", r.run->circuits, "cable"});
     if (first && !first->colors.empty()) f.where.key = "colors";
     f.reference = r.wire->reference;
     return f;

@@ -23,7 +23,7 @@ std::vector<Remarked> remarked(std::vector<CableRun> const& runs, bool (*wanted)
 
 // The pieces of cable on alternating current whose conductors are known and have a job each; of them those that hold
 // one of the wanted kind.
-int pieces_with(Case const& c, std::vector<CableRun> const& runs, bool (*wanted)(Conductor const&));
+int pieces_with(std::vector<CableRun> const& runs, bool (*wanted)(Conductor const&));
 
 bool is_neutral(Conductor const& w);
 bool is_ground_color(Conductor const& w);

@@ -17,7 +17,7 @@ constexpr auto in_conduit = Gravity::second; // where each wire is chosen
 void judge_loops(Case const& c, std::vector<CableRun> const& runs, Inspection& seen) {
     auto const& row = c.book.remarking.white_in_switch_loop;
     if (row.as == Remarking::not_asked) return;
-    for (Circuit const& circuit : c.job.circuits) {
+    for (Circuit const& circuit : c.building.circuits) {
         bool const listed = std::ranges::any_of(runs, [&](CableRun const& r) {
             return r.segment > 0 && r.mark == circuit.mark &&
                    std::ranges::find(r.conductors, ConductorJob::switched, &Conductor::job) != r.conductors.end();
@@ -63,8 +63,8 @@ bool is_hot(Conductor const& w) { return !is_neutral(w) && !is_ground_color(w); 
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    auto const runs = cable_runs(c.job, c.book);
-    seen.looked(pieces_with(c, runs, is_any));
+    auto const runs = cable_runs(c.building, c.book);
+    seen.looked(pieces_with(runs, is_any));
     Findings notes;
     std::vector<std::string> cables;
     for (auto const& r : remarked(runs, is_hot)) {

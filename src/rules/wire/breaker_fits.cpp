@@ -3,8 +3,6 @@
 
 // The breaker against the smallest wire of the run. The plain limit first (small-wire limit, else the next standard
 // size above the ampacity), then what the code eases for what the circuit feeds.
-#include "cable/run.h"
-#include "codebook/cables.h"
 #include "reckon/wire_fit.h"
 #include "reckon/wire_rating.h"
 #include "rules/wire/list.h"
@@ -57,9 +55,8 @@ Finding not_made(Case const& c, Circuit const& circuit, ThinnestPiece const& pie
 
 // Extra-low-voltage and data cable on a power circuit. Further out a power supply may stand between: a warning.
 std::optional<Finding> no_power_cable(Case const& c, Circuit const& circuit) {
-    auto const run = run_of(c.job, circuit);
-    for (std::size_t i = 0; i < run.size(); ++i) {
-        auto const kind = cable_kind(run[i].kind);
+    for (std::size_t i = 0; i < circuit.run.size(); ++i) {
+        CableKind const* kind = circuit.run[i].kind;
         if (!kind || kind->power) continue;
         Finding f = finding(c, wire_breaker_fits, i == 0 ? Gravity::usual : Gravity::doubtful, about(circuit, "cable"),
                             "wire-breaker-fits/kind");
@@ -118,10 +115,10 @@ void judge_breaker(Case const& c, Circuit const& circuit, ThinnestPiece const& p
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    for (Circuit const& circuit : c.job.circuits) {
-        if (on_dc(c, circuit)) continue;
+    for (Circuit const& circuit : c.building.circuits) {
+        if (circuit.on_dc()) continue;
         auto foreign = no_power_cable(c, circuit);
-        auto const piece = thinnest_piece(c, circuit);
+        auto const piece = thinnest_piece(circuit);
         bool const is_known = piece && circuit.breaker;
         if (foreign || is_known) seen.looked();
         seen.found(std::move(foreign));

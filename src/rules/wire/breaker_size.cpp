@@ -36,25 +36,25 @@ Finding odd_size(Case const& c, Where where, std::string const& whose, Amps rati
 }
 
 // One two-pole breaker of a pair is one breaker.
-bool told_with_first(Case const& c, Circuit const& circuit) {
-    Circuit const* p = partner(c.job, circuit);
-    return p && p < &circuit && p->breaker == circuit.breaker;
+bool told_with_first(Circuit const& circuit) {
+    Circuit const* p = circuit.partner();
+    return p && p->number < circuit.number && p->breaker == circuit.breaker;
 }
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    for (Panel const& panel : c.job.panels) {
-        if (!panel.main || has_fuses(c, panel)) continue;
+    for (Panel const& panel : c.building.panels) {
+        if (!panel.main || panel.is_dc()) continue;
         seen.looked();
         if (!is_standard(c.book, *panel.main))
             seen.found(odd_size(c, {panel.name, {}, "main"}, fmt::format("The main of panel \"{}\"", panel.name),
                                 *panel.main));
     }
-    for (Circuit const& circuit : c.job.circuits) {
-        if (!circuit.breaker || on_dc(c, circuit) || told_with_first(c, circuit)) continue;
+    for (Circuit const& circuit : c.building.circuits) {
+        if (!circuit.breaker || circuit.on_dc() || told_with_first(circuit)) continue;
         seen.looked();
         if (is_standard(c.book, *circuit.breaker)) continue;
-        Circuit const* p = partner(c.job, circuit);
+        Circuit const* p = circuit.partner();
         bool const both_alike = p && p->breaker == circuit.breaker;
         Where where = about(circuit, "breaker");
         if (both_alike) where.circuits.push_back(p->mark);

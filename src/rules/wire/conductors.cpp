@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 // The conductors that a circuit needs against those of its cable.
-#include "reckon/wire_rating.h"
 #include "rules/wire/list.h"
 #include "rules/wire/outlet_volts.h"
 
@@ -18,26 +17,25 @@ constexpr auto known_by_use = Gravity::second; // nobody said what it needs
 // The first piece of its run that lacks a conductor.
 CableRun const* lacking(std::vector<CableRun> const& runs, Circuit const& c) {
     auto const at = std::ranges::find_if(runs, [&](CableRun const& run) {
-        return run.missing_hots + run.missing_neutrals > 0 && run.circuits == std::vector{c.mark};
+        return run.missing_hots + run.missing_neutrals > 0 && run.is_only_of(c);
     });
     return at == runs.end() ? nullptr : &*at;
 }
 
 // Nobody said what it needs: a range or a dryer usually has a neutral.
 bool known_by_use_only(Circuit const& circuit) {
-    return circuit.poles == 2 && receptacles_named(circuit.outlets).empty() && circuit.third.empty() &&
-           circuit.hot.empty();
+    return circuit.poles == 2 && circuit.outlets.empty() && circuit.third == ThirdWire::unsaid && circuit.hot.empty();
 }
 
 std::string_view conductors_topic(Circuit const& circuit) {
-    Use const* use = use_of(circuit);
+    Use const* use = circuit.use;
     bool const range_or_dryer = use && use->uses_neutral_at_240 && !use->source;
     return circuit.poles == 2 && range_or_dryer ? "wire-conductors/four-wire" : "wire-conductors";
 }
 
-std::string wanted(Case const& c, Circuit const& circuit) {
+std::string_view wanted(Circuit const& circuit) {
     if (circuit.poles == 1) return "a hot and a neutral";
-    return needs_neutral(c.job, circuit) ? "two hots and a neutral" : "two hots";
+    return needs_neutral(circuit) ? "two hots and a neutral" : "two hots";
 }
 
 Finding too_few(Case const& c, Circuit const& circuit, CableRun const& run) {
@@ -47,10 +45,11 @@ Finding too_few(Case const& c, Circuit const& circuit, CableRun const& run) {
     if (f.severity == Severity::error) f.reference.source = Source::practice; // counted, whatever a code says
     auto const insulated =
         std::ranges::count_if(run.conductors, [](Conductor const& w) { return w.job != ConductorJob::ground; });
-    f.message = fmt::format("{} needs {}{}; its {} has {}{}.", circuit.mark, wanted(c, circuit),
-                            by_use ? fmt::format(" as most of its kind ({}) do", circuit.use) : "", run.kind,
-                            plural(static_cast<std::size_t>(insulated), "insulated conductor"),
-                            circuit.hot.empty() ? "" : fmt::format(", and its hot is said to be {}", circuit.hot));
+    f.message =
+        fmt::format("{} needs {}{}; its {} has {}{}.", circuit.mark, wanted(circuit),
+                    by_use ? fmt::format(" as most of its kind ({}) do", circuit.use ? circuit.use->name : "") : "",
+                    run.kind, plural(static_cast<std::size_t>(insulated), "insulated conductor"),
+                    circuit.hot.empty() ? "" : fmt::format(", and its hot is said to be {}", circuit.hot));
     f.fix = by_use ? "Look at its terminals: pull a cable with three conductors and ground, or list the outlet if it "
                      "uses no neutral (outlets = [\"6-50R\"])."
                    : "Pull a cable with a conductor for each; the ground never stands in for a neutral.";
@@ -60,18 +59,18 @@ Finding too_few(Case const& c, Circuit const& circuit, CableRun const& run) {
 // Some piece of its own run is of a known kind.
 bool is_known(std::vector<CableRun> const& runs, Circuit const& c) {
     return std::ranges::any_of(
-        runs, [&](CableRun const& run) { return !run.conductors.empty() && run.circuits == std::vector{c.mark}; });
+        runs, [&](CableRun const& run) { return !run.conductors.empty() && run.is_only_of(c); });
 }
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    auto const runs = cable_runs(c.job, c.book);
-    for (Circuit const& circuit : c.job.circuits) {
-        if (on_dc(c, circuit) || fed_panel(c.job, circuit)) continue; // a feeder is panel-feeder-wires' question
+    auto const runs = cable_runs(c.building, c.book);
+    for (Circuit const& circuit : c.building.circuits) {
+        if (circuit.on_dc() || circuit.fed_panel()) continue; // a feeder is panel-feeder-wires' question
         CableRun const* run = lacking(runs, circuit);
         if (!run && !is_known(runs, circuit)) continue;
-        auto const fits = [&](Receptacle const* r) { return volts_fit(c, runs, circuit, *r); };
-        if (run && !std::ranges::all_of(receptacles_named(circuit.outlets), fits)) continue; // wire-outlet speaks
+        auto const fits = [&](Receptacle const* r) { return volts_fit(runs, circuit, *r); };
+        if (run && !std::ranges::all_of(circuit.outlets, fits)) continue; // wire-outlet speaks
         seen.looked();
         if (run) seen.found(too_few(c, circuit, *run));
     }

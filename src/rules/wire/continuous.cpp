@@ -54,7 +54,7 @@ void tell_margin(Sides const& s, Shares const& most, Inspection& seen) {
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    for (Circuit const& circuit : c.job.circuits) {
+    for (Circuit const& circuit : c.building.circuits) {
         auto const s = sides(c, circuit);
         auto const why = s ? continuous(c, circuit) : std::nullopt;
         if (!why || over_breaker(*s) || over_wire(c, *s)) continue; // wire-load-fits speaks

@@ -3,7 +3,6 @@
 
 // Volts lost along the branch, along the feeder, and along both. One finding a fault: a branch by itself, a feeder by
 // itself (it then speaks for the branches behind it), or the sum where each part is within its own limit.
-#include "panel/layout.h"
 #include "reckon/run_drop.h"
 #include "rules/wire/list.h"
 #include "units/text.h"
@@ -28,7 +27,7 @@ std::string sizes(RunLength const& run) {
 
 // "over 66 ft of 14 AWG"
 std::string over_run(Case const& c, RunLength const& run) {
-    return fmt::format("over {}{} of {}", run.whole ? "" : "at least ", text(run.length, c.job.units), sizes(run));
+    return fmt::format("over {}{} of {}", run.whole ? "" : "at least ", text(run.length, c.building.units), sizes(run));
 }
 
 // "pull 12 AWG all the way (2.6 %)": what brings a loss of `now` percent down to `limit`; empty where no wire does.
@@ -47,7 +46,7 @@ public:
     explicit Drops(Case const& c) : c_(c), limits_(drop_limits(c.book)), feeders_(feeder_drops(c)) {}
 
     Verdict verdict() {
-        for (Panel const& panel : c_.job.panels) {
+        for (Panel const& panel : c_.building.panels) {
             auto const& drop = drop_of(panel);
             bool const at_fault = drop && is_at_fault(limits_, *drop), ahead = is_told_ahead(c_, feeders_, panel);
             if (drop) judge_feeder(panel, *drop, at_fault, ahead);
@@ -72,7 +71,7 @@ private:
         if (circuit.poles == 2) return p.between;
         Placement const* at = placement_of(c_.plan, circuit.mark);
         if (!at || at->slots.empty()) return std::max(p.a, p.b);
-        return Layout(panel).leg(at->slots.front().space) == Leg::a ? p.a : p.b;
+        return panel.layout.leg(at->slots.front().space) == Leg::a ? p.a : p.b;
     }
 
     // Of the branches of this panel that are within their own limit, the one that ends with the most lost.
@@ -82,20 +81,17 @@ private:
     };
     Worst worst_branch(Panel const& panel, LegPercents const& ahead) const {
         Worst worst;
-        for (Circuit const& circuit : c_.job.circuits) {
-            if (circuit.panel != panel.name) continue;
-            auto const d = branch_drop(c_, circuit);
+        for (Circuit const* circuit : panel.circuits) {
+            auto const d = branch_drop(c_, *circuit);
             if (!d || is_over_limit(d->percent(), limits_.part_percent)) continue;
-            double const sum = d->percent() + on(ahead, panel, circuit);
-            if (sum > worst.percent) worst = {&circuit, sum};
+            double const sum = d->percent() + on(ahead, panel, *circuit);
+            if (sum > worst.percent) worst = {circuit, sum};
         }
         return worst;
     }
 
     bool is_over_by_itself(FeederDrop const& d) const { return is_over_limit(d.own.worst(), limits_.part_percent); }
-    std::optional<FeederDrop> const& drop_of(Panel const& panel) const {
-        return feeders_[static_cast<std::size_t>(&panel - c_.job.panels.data())];
-    }
+    std::optional<FeederDrop> const& drop_of(Panel const& panel) const { return feeders_[panel.number]; }
 
     Finding feeder(Panel const& panel, FeederDrop const& d) const {
         auto f = made(about(*d.feeder, "length"), "wire-drop/feeder");
@@ -121,7 +117,7 @@ private:
     std::string load_words(FeederDrop const& d) const {
         if (!d.load_known)
             return fmt::format(" ({} % of its breaker, since not every load is known)", limits_.unknown_percent.value);
-        return c_.job.situations.empty() ? std::string() : " " + in_situation(d.situation);
+        return c_.building.situations.empty() ? std::string() : " " + in_situation(d.situation);
     }
 
     // "drop 2.8 % of 3 % on K1"
@@ -143,21 +139,20 @@ private:
 
     void judge_branches(Panel const& panel, std::optional<FeederDrop> const& feeder, bool feeder_told) {
         std::vector<std::pair<Circuit const*, double>> by_sum;
-        for (Circuit const& circuit : c_.job.circuits) {
-            if (circuit.panel != panel.name) continue;
-            auto const d = branch_drop(c_, circuit);
+        for (Circuit const* circuit : panel.circuits) {
+            auto const d = branch_drop(c_, *circuit);
             if (!d) continue;
-            double const sum = d->percent() + (feeder ? on(feeder->total, panel, circuit) : 0);
+            double const sum = d->percent() + (feeder ? on(feeder->total, panel, *circuit) : 0);
             bool const sum_over = feeder && is_over_limit(sum, limits_.total_percent);
             bool const over = is_over_limit(d->percent(), limits_.part_percent), told = sum_over && !feeder_told;
             if (!over && !told && !d->run.whole) continue;
             seen_.looked();
             if (over)
-                seen_.found(branch(circuit, *d, told ? sum : 0));
+                seen_.found(branch(*circuit, *d, told ? sum : 0));
             else if (told)
-                by_sum.emplace_back(&circuit, sum);
+                by_sum.emplace_back(circuit, sum);
             else
-                margins(circuit, d->percent(), feeder ? sum : 0);
+                margins(*circuit, d->percent(), feeder ? sum : 0);
         }
         if (!by_sum.empty()) seen_.found(together(panel, *feeder, by_sum));
     }
@@ -172,7 +167,7 @@ private:
         std::string load;
         if (!d.load_known)
             load = fmt::format(" ({} % of its breaker, its load not being known)", limits_.unknown_percent.value);
-        if (Circuit const* p = partner(c_.job, circuit)) load += fmt::format(" with {} off", p->mark);
+        if (Circuit const* p = circuit.partner()) load += fmt::format(" with {} off", p->mark);
         f.message = fmt::format("{} loses {} of its voltage ({:.1f} V of {} V) at {}{} {}, wire at {:.0f} °C: more "
                                 "than {} %",
                                 circuit.mark, percent(d.percent()), d.volts, d.of.count, amps(d.amperes), load,
@@ -193,8 +188,9 @@ private:
     }
 
     void add_dwelling_table(Finding& f, Circuit const& circuit) const {
-        Use const* use = use_of(circuit);
-        if (!c_.job.dwelling || limits_.dwelling_lengths.empty() || !use || !(use->lighting || use->receptacle)) return;
+        Use const* use = circuit.use;
+        if (!c_.building.dwelling || limits_.dwelling_lengths.empty() || !use || !(use->lighting || use->receptacle))
+            return;
         f.fix += fmt::format(" Or look its length up in {}: a dwelling's lighting and general-use circuits may go by "
                              "that table, whose lengths legwork does not have.",
                              limits_.dwelling_lengths);

@@ -50,7 +50,7 @@ void tell_margin(Case const& c, Sides const& s, Inspection& seen) {
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    for (Circuit const& circuit : c.job.circuits) {
+    for (Circuit const& circuit : c.building.circuits) {
         auto const s = sides(c, circuit);
         if (!s) continue;
         auto fault = over_breaker(*s) || over_wire(c, *s) ? overloaded(c, *s) : small_breaker_for_range(c, *s);

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 // What is plugged in against the volts, the poles and the amperes of its circuit.
-#include "panel/feeds.h"
 #include "reckon/wire_fit.h"
 #include "rules/wire/list.h"
 #include "rules/wire/outlet_volts.h"
@@ -16,10 +15,9 @@ namespace legwork {
 namespace {
 constexpr auto amperes = Gravity::second; // and what has no ground; the volts and poles are the plain fault
 
-std::string between_hots(Case const& c, Circuit const& circuit) {
-    Panel const* panel = panel_of(c.job, circuit.panel);
-    if (panel)
-        for (Feed const& feed : feeds(c.job, *panel))
+std::string between_hots(Circuit const& circuit) {
+    if (circuit.panel)
+        for (Feed const& feed : circuit.panel->feeds)
             if (has_two_hots(feed.kind)) return fmt::format("{} V", volts_between_legs(feed.kind).count);
     return "240 V";
 }
@@ -31,9 +29,9 @@ Finding wrong_volts(Case const& c, Circuit const& circuit, Receptacle const& r) 
     f.message = too_much
                     ? fmt::format("{}: {} is a 120 V type, and the circuit's two poles give it {}. What is plugged in "
                                   "is destroyed.",
-                                  circuit.mark, r.name, between_hots(c, circuit))
+                                  circuit.mark, r.name, between_hots(circuit))
                     : fmt::format("{}: {} needs two hots ({}), and the circuit has one pole (120 V).", circuit.mark,
-                                  r.name, between_hots(c, circuit));
+                                  r.name, between_hots(circuit));
     f.fix = too_much ? "Use one pole and a neutral (poles = 1), or a receptacle made for 240 V."
                      : "Use a two-pole breaker (poles = 2), or a receptacle made for 120 V.";
     return f;
@@ -48,8 +46,7 @@ std::optional<Finding> wrong_amperes(Case const& c, Circuit const& circuit, Rece
     auto const [fits, lone, row, source] = outlet_fit(c, circuit, r);
     if (fits) return std::nullopt;
     Amps const breaker = *circuit.breaker;
-    Use const* use = use_of(circuit);
-    bool const own_rule = use && use->duty_cycle; // welders go by their own rule
+    bool const own_rule = circuit.use && circuit.use->duty_cycle; // welders go by their own rule
     Finding f = finding(c, wire_outlet, own_rule ? Gravity::doubtful : amperes, about(circuit, "outlets"),
                         lone ? "wire-outlet/single" : "wire-outlet/amperes");
     f.reference.source = source;
@@ -75,21 +72,21 @@ std::optional<Finding> no_ground(Case const& c, Circuit const& circuit, Receptac
 
 std::optional<Finding> fault_of(Case const& c, std::vector<CableRun> const& runs, Circuit const& circuit,
                                 Receptacle const& r) {
-    if (!volts_fit(c, runs, circuit, r)) return wrong_volts(c, circuit, r);
+    if (!volts_fit(runs, circuit, r)) return wrong_volts(c, circuit, r);
     auto f = wrong_amperes(c, circuit, r);
     return f ? f : no_ground(c, circuit, r);
 }
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    auto const runs = cable_runs(c.job, c.book);
-    for (Circuit const& circuit : c.job.circuits) {
-        if (on_dc(c, circuit)) continue;
+    auto const runs = cable_runs(c.building, c.book);
+    for (Circuit const& circuit : c.building.circuits) {
+        if (circuit.on_dc()) continue;
         Findings faults;
-        std::vector<std::string_view> told; // a type listed twice is one fault
-        for (Receptacle const* r : receptacles_named(circuit.outlets)) {
-            if (std::ranges::find(told, r->name) != told.end()) continue;
-            told.push_back(r->name);
+        std::vector<Receptacle const*> told; // a type listed twice is one fault
+        for (Receptacle const* r : circuit.outlets) {
+            if (std::ranges::find(told, r) != told.end()) continue;
+            told.push_back(r);
             if (auto f = fault_of(c, runs, circuit, *r)) faults.push_back(std::move(*f));
         }
         if (faults.empty() && (told.empty() || !circuit.breaker)) continue; // without a breaker no amperes are judged

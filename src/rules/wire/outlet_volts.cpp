@@ -18,12 +18,11 @@ bool has_neutral(std::vector<CableRun> const& runs, Circuit const& c) {
 }
 } // namespace
 
-bool volts_fit(Case const& c, std::vector<CableRun> const& runs, Circuit const& circuit, Receptacle const& r) {
-    if (r.hots == 2) return circuit.poles == 2 || partner(c.job, circuit);
+bool volts_fit(std::vector<CableRun> const& runs, Circuit const& circuit, Receptacle const& r) {
+    if (r.hots == 2) return circuit.poles == 2 || circuit.partner();
     if (circuit.poles == 1) return true;
     if (r.never_two_pole) return false;
-    bool const beside_240 =
-        std::ranges::any_of(receptacles_named(circuit.outlets), [](Receptacle const* o) { return o->hots == 2; });
+    bool const beside_240 = std::ranges::any_of(circuit.outlets, [](Receptacle const* o) { return o->hots == 2; });
     return beside_240 || has_neutral(runs, circuit); // beside 240 V outlets wire-conductors asks for the neutral
 }
 

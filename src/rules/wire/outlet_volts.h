@@ -5,7 +5,6 @@
 
 #include "cable/run.h"
 #include "codebook/receptacles.h"
-#include "rules/rule.h"
 
 #include <vector>
 
@@ -13,6 +12,6 @@ namespace legwork {
 
 // The type has a place on the poles of this circuit. 120 V types on two poles have one only beside a neutral; 240 V
 // types on one pole only in a pair, between its hots. `runs`: of the whole job.
-bool volts_fit(Case const& c, std::vector<CableRun> const& runs, Circuit const& circuit, Receptacle const& r);
+bool volts_fit(std::vector<CableRun> const& runs, Circuit const& circuit, Receptacle const& r);
 
 } // namespace legwork

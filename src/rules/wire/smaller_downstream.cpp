@@ -1,8 +1,6 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "cable/run.h"
-#include "codebook/cables.h"
 #include "reckon/wire_downstream.h"
 #include "rules/wire/list.h"
 
@@ -35,18 +33,14 @@ Finding say(Case const& c, Circuit const& circuit, SmallerWire const& wire) {
 }
 
 // The cable of its run changes on the way, or may.
-bool has_pieces(Case const& c, Circuit const& circuit) {
-    auto const run = run_of(c.job, circuit);
-    return std::ranges::count_if(run, [](Segment const& s) {
-               auto const kind = cable_kind(s.kind);
-               return kind && kind->power;
-           }) > 1;
+bool has_pieces(Circuit const& circuit) {
+    return std::ranges::count_if(circuit.run, [](Piece const& p) { return p.kind && p.kind->power; }) > 1;
 }
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    for (Circuit const& circuit : c.job.circuits) {
-        if (on_dc(c, circuit) || !has_pieces(c, circuit)) continue;
+    for (Circuit const& circuit : c.building.circuits) {
+        if (circuit.on_dc() || !has_pieces(circuit)) continue;
         auto const wire = smaller_wire(c, circuit);
         if (wire && wire->largest_breaker && circuit.breaker > *wire->largest_breaker)
             continue; // wire-breaker-fits speaks

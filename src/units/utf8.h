@@ -5,6 +5,7 @@
 
 #include <cstdint>
 #include <optional>
+#include <string>
 #include <string_view>
 
 namespace legwork {
@@ -22,10 +23,17 @@ CodePoint utf8_front(std::string_view text);
 // The first byte that is not UTF-8; nothing when all of the text is.
 std::optional<std::size_t> first_bad_utf8(std::string_view text);
 
-// C0 and C1 controls, line and paragraph separators, and the direction overrides and isolates that make a text read as another one than it is.
+// C0 and C1 controls, line and paragraph separators, and the direction overrides and isolates that make a text read as
+// another one than it is.
 constexpr bool is_control(std::uint32_t code) {
     return code < 0x20 || (code >= 0x7F && code < 0xA0) || (code >= 0x2028 && code <= 0x202E) ||
            (code >= 0x2066 && code <= 0x2069);
 }
+
+// Fit to print: bytes that are no UTF-8, control characters and direction overrides become U+FFFD, a tab one space.
+std::string fit_to_print(std::string_view text);
+
+// Characters of a UTF-8 text (a byte that begins none counts as one).
+std::size_t character_count(std::string_view text);
 
 } // namespace legwork

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "job/toml_text.h"
+#include "toml/text.h"
 
 #include <catch2/catch.hpp>
 #include <fmt/format.h>

@@ -3,7 +3,7 @@
 
 #pragma once
 
-#include "job/toml_scan.h"
+#include "toml/scan.h"
 
 namespace legwork {
 

@@ -1,9 +1,9 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "job/shell.h"
+#include "units/shell.h"
 
-#include "job/problem.h"
+#include "toml/problem.h"
 
 #include <catch2/catch.hpp>
 

@@ -4,13 +4,17 @@
 // What is wrong with a file a person typed, where, and the way out; and how one such mistake is printed.
 #pragma once
 
-#include "job/places.h"
+#include "units/utf8.h"
 
 #include <string>
 #include <string_view>
 #include <vector>
 
 namespace legwork {
+
+struct Place {
+    int line = 0, column = 0; // from 1; columns in characters; 0 when not known
+};
 
 // A mistake of the file: it could not be understood (exit 2). All text is valid UTF-8 without control characters.
 struct Problem {
@@ -69,11 +73,5 @@ private:
 
 // "text" in quotes for a message: cut after 40 characters, controls replaced.
 std::string quoted(std::string_view text);
-
-// Fit to print: bytes that are no UTF-8, control characters and direction overrides become U+FFFD, a tab one space.
-std::string fit_to_print(std::string_view text);
-
-// Characters of a UTF-8 text (a byte that begins none counts as one).
-std::size_t character_count(std::string_view text);
 
 } // namespace legwork

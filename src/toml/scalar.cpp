@@ -1,8 +1,8 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "job/toml_scalar.h"
-#include "job/problem.h"
+#include "toml/scalar.h"
+#include "toml/problem.h"
 
 #include <algorithm>
 #include <charconv>

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "job/utf8.h"
+#include "units/utf8.h"
 
 #include <algorithm>
 
@@ -34,6 +34,28 @@ std::optional<std::size_t> first_bad_utf8(std::string_view text) {
         at += c.length;
     }
     return std::nullopt;
+}
+
+std::string fit_to_print(std::string_view text) {
+    std::string shown;
+    shown.reserve(text.size());
+    while (!text.empty()) {
+        auto const c = utf8_front(text);
+        if (c.length == 0 || (is_control(c.code) && c.code != '\t'))
+            shown += "\xEF\xBF\xBD";
+        else if (c.code == '\t')
+            shown += ' ';
+        else
+            shown += text.substr(0, c.length);
+        text.remove_prefix(std::max<std::size_t>(c.length, 1));
+    }
+    return shown;
+}
+
+std::size_t character_count(std::string_view text) {
+    std::size_t count = 0;
+    for (; !text.empty(); ++count) text.remove_prefix(std::max<std::size_t>(utf8_front(text).length, 1));
+    return count;
 }
 
 } // namespace legwork

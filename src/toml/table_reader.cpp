@@ -1,11 +1,11 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "job/table_reader.h"
-#include "job/toml_scalar.h"
-#include "job/utf8.h"
+#include "toml/table_reader.h"
+#include "toml/scalar.h"
 #include "units/decimal.h"
 #include "units/text.h"
+#include "units/utf8.h"
 
 #include <algorithm>
 #include <cmath>

@@ -4,8 +4,8 @@
 // The one door to TOML: bytes in, a plain tree with places out. Total: no bytes crash it, hang it or make it throw.
 #pragma once
 
-#include "job/problem.h"
-#include "job/toml_scan.h"
+#include "toml/problem.h"
+#include "toml/scan.h"
 
 #include <cstdint>
 #include <optional>

@@ -1,8 +1,8 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "job/toml_bytes.h"
-#include "job/utf8.h"
+#include "toml/bytes.h"
+#include "units/utf8.h"
 
 #include <fmt/format.h>
 

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "job/toml_text.h"
+#include "toml/text.h"
 
 #include <algorithm>
 #include <fmt/format.h>

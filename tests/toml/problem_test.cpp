@@ -1,9 +1,9 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "job/near.h"
-#include "job/problem.h"
-#include "job/utf8.h"
+#include "toml/near.h"
+#include "toml/problem.h"
+#include "units/utf8.h"
 
 #include <catch2/catch.hpp>
 #include <rapidcheck.h>

@@ -1,11 +1,11 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "job/toml_scan.h"
-#include "job/problem.h"
-#include "job/toml_bytes.h"
-#include "job/toml_scalar.h"
-#include "job/utf8.h"
+#include "toml/scan.h"
+#include "toml/bytes.h"
+#include "toml/problem.h"
+#include "toml/scalar.h"
+#include "units/utf8.h"
 
 #include <algorithm>
 #include <cstdint>

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "job/near.h"
+#include "toml/near.h"
 
 #include <algorithm>
 #include <fmt/format.h>

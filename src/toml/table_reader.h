@@ -10,9 +10,11 @@
 //     form.finish();
 #pragma once
 
-#include "job/job.h"
-#include "job/near.h"
-#include "job/toml_text.h"
+#include "toml/near.h"
+#include "toml/text.h"
+#include "units/date.h"
+#include "units/length.h"
+#include "units/quantity.h"
 
 #include <array>
 #include <functional>

@@ -1,0 +1,149 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// [[circuit]], and the pairs among them.
+#include "building/resolving.h"
+#include "panel/reach.h"
+
+#include <algorithm>
+#include <array>
+
+namespace legwork {
+
+namespace {
+
+ThirdWire third_wire(std::string_view said) {
+    struct Word {
+        std::string_view word;
+        ThirdWire wire;
+    };
+    constexpr std::array words{Word{"switched", ThirdWire::switched}, Word{"traveller", ThirdWire::traveller},
+                               Word{"spare", ThirdWire::spare}, Word{"neutral", ThirdWire::neutral}};
+    auto const at = std::ranges::find(words, said, &Word::word);
+    return at == words.end() ? ThirdWire::unsaid : at->wire;
+}
+
+void take_words(Circuit& c, typed::Circuit const& said) {
+    c.mark = said.mark;
+    c.name = said.name;
+    c.name_fr = said.name_fr;
+    c.name_es = said.name_es;
+    c.room = said.room;
+    c.note = said.note;
+    c.building = said.building;
+    c.box = said.box;
+    c.asked = said.asked;
+}
+
+void take_breaker(Circuit& c, typed::Circuit const& said) {
+    c.breaker = said.breaker;
+    c.poles = said.poles;
+    c.tie = said.tie;
+    c.tie_said = said.tie_said;
+    c.space = said.space;
+    c.fixed = said.fixed;
+    c.gfci = said.gfci;
+    c.afci = said.afci;
+}
+
+void take_loads(Circuit& c, typed::Circuit const& said) {
+    c.load = said.load;
+    c.measured = said.measured;
+    c.mca = said.mca;
+    c.mop = said.mop;
+    c.continuous = said.continuous;
+    c.motor = said.motor;
+}
+
+void take_wires(Circuit& c, typed::Circuit const& said) {
+    for (typed::Segment const& s : said.run) c.run.push_back({cable_kind_named(s.kind), s.kind, s.length, s.to});
+    c.colors = said.colors;
+    c.hot = said.hot;
+    c.third = third_wire(said.third);
+    c.metal = said.metal;
+    c.terminals = said.terminals;
+    c.wiring = said.wiring;
+}
+
+void take_flags(Circuit& c, typed::Circuit const& said) {
+    c.existing = said.existing;
+    c.split = said.split;
+    c.switch_loop = said.switch_loop;
+    c.off = said.off;
+    c.single = said.single;
+    c.interlocked = said.interlocked;
+}
+
+void take_place(Resolving& r, Circuit& c, typed::Circuit const& said) {
+    if (Panel* panel = r.panel(said.panel)) {
+        c.panel = panel;
+        panel->circuits.push_back(&c);
+        typed::Panel const& typed_panel = r.job.panels[panel->number];
+        if (is_reach_limited(typed_panel, said)) c.reach = reachable(typed_panel, said);
+    }
+    if (!said.reach_side.empty()) c.reach_side = said.reach_side == "left" ? Side::left : Side::right;
+    c.reach_spaces = said.reach_spaces;
+    for (Panel& p : r.building.panels)
+        if (c.panel && p.above == c.panel && p.feeder == &c) c.feeds.push_back(&p);
+    c.places = places_of(c.use, c.name, c.room, c.stands_in());
+}
+
+// What one member says of the home run holds for both.
+void share_home_run(Circuit& c, std::vector<Piece> const& other) {
+    if (other.empty()) return;
+    if (c.run.empty()) {
+        c.run = {other.front()};
+        return;
+    }
+    Piece& home = c.run.front();
+    if (home.called.empty()) {
+        home.called = other.front().called;
+        home.kind = other.front().kind;
+    }
+    if (!home.length) home.length = other.front().length;
+    if (home.to.empty()) home.to = other.front().to;
+}
+
+void join(Circuit& a, Circuit& b) {
+    auto const of_a = a.run, of_b = b.run;
+    share_home_run(a, of_b);
+    share_home_run(b, of_a);
+    if (a.wiring == Wiring::conduit || b.wiring == Wiring::conduit) a.wiring = b.wiring = Wiring::conduit;
+}
+
+} // namespace
+
+void resolve_circuits(Resolving& r) {
+    for (std::size_t i = 0; i < r.job.circuits.size(); ++i) {
+        Circuit& c = r.building.circuits[i];
+        typed::Circuit const& said = r.job.circuits[i];
+        c.number = i;
+        take_words(c, said);
+        c.use = use_named(said.use);
+        c.use_guessed = said.use_guessed && c.use;
+        take_breaker(c, said);
+        take_loads(c, said);
+        take_wires(c, said);
+        take_flags(c, said);
+        c.outlets = receptacles_named(said.outlets);
+        c.lists_outlets = !said.outlets.empty();
+        c.outlet_count = said.outlet_count;
+        take_place(r, c, said);
+        for (std::string const& mark : said.runs_with)
+            if (Circuit const* other = r.circuit(mark)) c.runs_with.push_back(other->number);
+    }
+}
+
+void resolve_pairs(Resolving& r) {
+    auto const typed_pairs = pairs(r.job);
+    r.building.pairs.reserve(typed_pairs.size());
+    for (typed::Pair const& said : typed_pairs) {
+        Circuit& first = r.building.circuits[static_cast<std::size_t>(said.first - r.job.circuits.data())];
+        Circuit& second = r.building.circuits[static_cast<std::size_t>(said.second - r.job.circuits.data())];
+        r.building.pairs.push_back({&first, &second, std::max(first.tie, second.tie)});
+        first.pair = second.pair = &r.building.pairs.back();
+        join(first, second);
+    }
+}
+
+} // namespace legwork
