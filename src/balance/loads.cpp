@@ -61,7 +61,7 @@ std::int64_t pole_va(Circuit const& c, Situation const* situation, Volts to_neut
     if (c.off) return 0;
     auto const share = situation ? situation->share[c.number] : kWhole;
     if (c.measured) return shared_va(to_neutral * *c.measured, share);
-    if (!c.load) return 0;
+    if (!c.load) return c.mca ? shared_va(to_neutral * *c.mca, share) : 0;
     auto const va = shared_va(*c.load, share);
     return c.poles == 1 ? va : (va + 1) / 2;
 }

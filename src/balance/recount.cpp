@@ -45,6 +45,7 @@ std::int64_t pole_load(Circuit const& c, Situation const* s, std::int64_t v, boo
     // Thousandths of a VA times millionths, rounded once, halves up.
     auto const rounded = [&](std::int64_t thousandths) { return (thousandths * share + 500'000'000) / 1'000'000'000; };
     if (c.measured) return rounded(c.measured->count * v);
+    if (!c.load && c.mca) return rounded(c.mca->count * v);
     auto const va = c.load ? rounded(c.load->count) : 0;
     return two ? va / 2 + va % 2 : va;
 }

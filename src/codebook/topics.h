@@ -165,6 +165,7 @@ inline constexpr auto kTopics = [] {
         Topic{"job-unknown", custom},
         Topic{"job-assumed", custom},
         Topic{"job-accept-unused", custom},
+        Topic{"job-no-effect", custom},
 
         // Of rules that are explained and not checked yet.
         Topic{"box-full"},

@@ -71,15 +71,16 @@ void take_figure(LoadItem& item, Volts volts) {
     item.known = true;
     if (c.load) {
         item.va = whole_va(*c.load);
-    } else if (auto const amps = c.mca ? c.mca : c.measured) {
-        item.va = whole_va(volts * *amps);
-        item.with_motor_share = c.mca && item.motor;
-        item.how = fmt::format("{} × {} = {} VA, {}", text(*amps), text(volts), item.va,
-                               item.with_motor_share ? "by its least circuit ampacity, 125 % of its motor within it"
-                               : c.mca               ? "by its least circuit ampacity"
-                                                     : "as measured");
+    } else if (c.mca) {
+        item.va = whole_va(volts * *c.mca);
+        item.with_motor_share = item.motor;
+        item.how = fmt::format("{} × {} = {} VA, by its least circuit ampacity{}", text(*c.mca), text(volts), item.va,
+                               item.motor ? ", 125 % of its motor within it" : "");
     } else {
-        item.known = false;
+        item.known = false; // a code counts nameplates; what was read is the least it can be
+        if (!c.measured) return;
+        item.va = whole_va(volts * *c.measured);
+        item.how = fmt::format("{} × {} = {} VA, as measured", text(*c.measured), text(volts), item.va);
     }
 }
 
@@ -205,7 +206,10 @@ std::string labels_of(LoadItems const& items) {
 
 void add_unknown(std::vector<std::string>& unknown, LoadItems const& items) {
     for (LoadItem const& i : items)
-        if (!i.known) unknown.push_back("the load of " + i.label);
+        if (!i.known)
+            unknown.push_back(
+                "the load of " + i.label +
+                (i.circuit->measured ? " by its nameplate (counted as measured, which is the least)" : ""));
 }
 
 } // namespace legwork

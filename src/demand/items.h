@@ -16,7 +16,7 @@ struct LoadItem {
     Use const* use = nullptr; // null when not known
     Demand demand = Demand::appliance;
     std::int64_t va = 0;
-    bool known = false;
+    bool known = false; // by its nameplate; what was only measured has a `va`, which is the least it can be
     std::string label; // "Water heater, under stair (WH)"
     std::string how; // "24 A × 240 V = 5760 VA, of the nameplate's least circuit ampacity"; empty for a load as typed
     bool neutral = false; // its current returns over the neutral, at least in part
@@ -24,6 +24,7 @@ struct LoadItem {
     bool with_motor_share = false; // by its least circuit ampacity, which holds 125 % of its motor already
     bool elsewhere = false;        // in an outbuilding: not within the floor area of the dwelling
 
+    bool has_figure() const { return known || va > 0; }
     std::vector<std::string> marks() const { return {circuit->mark}; }
 };
 using LoadItems = std::vector<LoadItem>;

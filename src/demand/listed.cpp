@@ -33,9 +33,9 @@ LoadItem outlets_figure(LoadItem item, std::optional<Figure> each) {
     auto const n = item.circuit->outlet_count;
     if (!each || !n) return item;
     auto const least = *n * each->value;
-    if (!item.known || item.va < least) {
+    item.known = true;
+    if (item.va < least) {
         item.va = least;
-        item.known = true;
         item.how = fmt::format("{} outlets × {} VA = {} VA, at least", *n, each->value, least);
     }
     return item;
@@ -137,7 +137,7 @@ NeutralParts listed(Work& w, ListedLoads const& l) {
     add_outlets(w, l, parts);
     add_unknown(w.unknown, plain);
     for (LoadItem const& i : plain) {
-        if (!i.known) continue;
+        if (!i.has_figure()) continue;
         w.steps.counted(i.label, "listed", i.how, i.va, i.marks());
         add_to_line(w, i, i.va);
         add_to_neutral(parts, i, i.va);

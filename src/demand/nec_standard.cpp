@@ -15,7 +15,7 @@ namespace legwork {
 namespace {
 using Kind = LoadStep::Kind;
 
-bool is_cooking(LoadItem const& i) { return i.demand == Demand::cooking && (!i.known || i.va > kCookingFromVa); }
+bool is_cooking(LoadItem const& i) { return i.demand == Demand::cooking && (!i.has_figure() || i.va > kCookingFromVa); }
 
 bool is_other_appliance(LoadItem const& i) {
     return i.demand == Demand::appliance || i.demand == Demand::water_heating || i.demand == Demand::tankless ||
@@ -86,7 +86,7 @@ void add_cooking(Work& w, NeutralParts& parts) {
     auto const cooking = only(w.loads.items, is_cooking);
     if (cooking.empty()) return;
     add_unknown(w.unknown, cooking);
-    auto const known = only(cooking, [](LoadItem const& i) { return i.known; });
+    auto const known = only(cooking, [](LoadItem const& i) { return i.has_figure(); });
     for (LoadItem const& i : known) w.steps.item(i.label, "cooking", i.how, i.va, i.marks());
     std::int64_t sum = 0;
     std::string how;

@@ -23,7 +23,8 @@ public:
 
     Wanted reckon() {
         if (circuit_.on_dc()) return by_hand();
-        if (auto const s = sides(c_, circuit_)) {
+        auto const s = sides(c_, circuit_);
+        if (s && s->draw.by != Draw::By::nameplate) {
             by_load(*s);
         } else if (!circuit_.mca) {
             if (!by_custom()) return unknown(what_is_missing());
@@ -61,7 +62,7 @@ private:
     }
 
     void draw(Sides const& s) {
-        if (circuit_.measured && s.draw.current == *circuit_.measured)
+        if (s.draw.by == Draw::By::reading)
             return w_.steps.push_back(arithmetic(fmt::format("clamp reading: {}", exact(s.draw.current))));
         auto const nameplate = *circuit_.load;
         if (s.draw.demand) say(range_words(c_.book, nameplate), "wire-load-fits/range");

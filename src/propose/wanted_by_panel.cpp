@@ -7,6 +7,7 @@
 #include "codebook/cite.h"
 #include "propose/wanted.h"
 #include "propose/wanted_by_calculation.h"
+#include "reckon/draw.h"
 #include "reckon/leg_amps.h"
 #include "reckon/say.h"
 #include "reckon/wire_need.h"
@@ -42,7 +43,7 @@ bool counts(Circuit const& circuit) {
 std::vector<std::string> unknown_loads(std::vector<Circuit const*> const& circuits) {
     std::vector<std::string> marks;
     for (Circuit const* o : circuits)
-        if (counts(*o) && !o->load && !o->measured) marks.push_back(o->mark);
+        if (counts(*o) && !is_draw_known(*o)) marks.push_back(o->mark);
     return marks;
 }
 

@@ -5,14 +5,13 @@
 
 #include "balance/loads.h"
 #include "codebook/uses.h"
+#include "reckon/draw.h"
 
 #include <algorithm>
 
 namespace legwork {
 
 namespace {
-bool is_heat(Circuit const& c) { return c.use && c.use->heating; }
-
 struct Adding {
     Case const& c;
     Situation const* situation;
@@ -58,7 +57,8 @@ double amps_of(Circuit const& c, Situation const* situation, Feed const& feed) {
     if (c.poles == 1 || is_dc(feed.kind)) return va / value(volts_to_neutral(feed.kind));
     if (!has_two_hots(feed.kind)) return 0;
     double const between = value(volts_between_legs(feed.kind));
-    double const part = is_heat(c) ? std::min(1.0, between * between / (240.0 * 240.0)) : 1.0;
+    if (c.measured || !c.load) return va / value(volts_to_neutral(feed.kind)); // said as a current
+    double const part = is_resistance_heat(c) ? std::min(1.0, between * between / (240.0 * 240.0)) : 1.0;
     return 2 * va * part / between;
 }
 

@@ -6,6 +6,7 @@
 #include "balance/loads.h"
 #include "cable/run.h"
 #include "codebook/cables.h"
+#include "reckon/draw.h"
 #include "reckon/leg_amps.h"
 
 #include <algorithm>
@@ -45,7 +46,7 @@ LegAmps held(LegAmps legs, double most) { return {std::min(legs.a, most), std::m
 
 void reckon_loads(Case const& c, Panel const& panel, FeederDrop& d) {
     Circuit const& feeder = *d.feeder;
-    d.load_known = feeder.feeds_loads() ? loads_known(panel) : feeder.load || feeder.measured;
+    d.load_known = feeder.feeds_loads() ? loads_known(panel) : is_draw_known(feeder);
     if (!d.load_known && !feeder.breaker) return;
     double const share = feeder.breaker ? unknown_load(c, *feeder.breaker) : 0;
     for (Feed const& feed : panel.feeds) {
@@ -115,7 +116,7 @@ private:
 bool loads_known(Panel const& panel) {
     return std::ranges::all_of(panel.circuits, [](Circuit const* o) {
         if (draws_nothing(*o)) return true;
-        return o->feeds_loads() ? loads_known(*o->fed_panel()) : o->load || o->measured;
+        return o->feeds_loads() ? loads_known(*o->fed_panel()) : is_draw_known(*o);
     });
 }
 

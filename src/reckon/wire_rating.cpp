@@ -32,17 +32,6 @@ int terminal_column(Case const& c, Circuit const& circuit, Gauge gauge) {
     bool const large = gauge > Gauge::awg1 || circuit.breaker.value_or(0_A) > 100_A;
     return large ? std::max(circuit.terminals, c.book.terminals_above_100_a) : circuit.terminals;
 }
-
-Volts volts_of(Circuit const& circuit, Feed const& feed) {
-    if (circuit.poles == 1) return volts_to_neutral(feed.kind);
-    return has_two_hots(feed.kind) ? volts_between_legs(feed.kind) : 240_V;
-}
-
-// Between the phases of a wye, resistance heat made for 240 V gives less.
-VoltAmperes drawn(Circuit const& circuit, VoltAmperes load, Volts volts) {
-    if (circuit.poles == 1 || volts == 240_V || !circuit.use || !circuit.use->heating) return load;
-    return {load.count * volts.count * volts.count / (240 * 240)};
-}
 } // namespace
 
 std::optional<WireRating> wire_rating(Case const& c, Circuit const& circuit, Gauge gauge) {
@@ -101,36 +90,6 @@ std::optional<ThinnestPiece> thinnest_piece(Circuit const& circuit) {
         thinnest = ThinnestPiece{*kind->gauge, kind->name, static_cast<int>(i), i > 0 ? run[i - 1].to : std::string()};
     }
     return thinnest;
-}
-
-Volts lowest_volts(Circuit const& circuit) {
-    Volts least = 0_V;
-    if (Panel const* panel = circuit.panel)
-        for (Feed const& feed : panel->feeds)
-            if (Volts const volts = volts_of(circuit, feed); least == 0_V || volts < least) least = volts;
-    return least;
-}
-
-std::optional<Draw> draw_of(Case const& c, Circuit const& circuit) {
-    Panel const* panel = circuit.panel;
-    if (!panel || (!circuit.load && !circuit.measured)) return std::nullopt;
-    Draw most;
-    if (circuit.load) {
-        bool const range = circuit.use && circuit.use->branch_demand;
-        VoltAmperes const load = range ? range_demand(c.book, *circuit.load) : *circuit.load;
-        for (Feed const& feed : panel->feeds) {
-            Volts const volts = volts_of(circuit, feed);
-            VoltAmperes const counted = drawn(circuit, load, volts);
-            if (auto const current = counted / volts; most.volts == 0_V || current > most.current)
-                most = {current, counted, volts, load < *circuit.load};
-        }
-    }
-    if (circuit.measured && *circuit.measured > most.current) {
-        Volts const volts = circuit.poles == 2 ? 240_V : 120_V;
-        most = {*circuit.measured, volts * *circuit.measured, volts, false};
-    }
-    if (most.volts == 0_V) return std::nullopt; // no source
-    return most;
 }
 
 } // namespace legwork

@@ -1,11 +1,12 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// What a wire is good for on its circuit, and what the circuit draws: the two sides that the wire rules compare.
+// What a wire is good for on its circuit; the other side that the wire rules compare is what it draws (draw.h).
 #pragma once
 
 #include "codebook/uses.h"
 #include "reckon/case.h"
+#include "reckon/draw.h"
 
 #include <optional>
 #include <string>
@@ -40,17 +41,5 @@ struct ThinnestPiece {
     std::string after; // the box where it begins, when it has a name
 };
 std::optional<ThinnestPiece> thinnest_piece(Circuit const& circuit);
-
-// The least voltage that a source of its panel gives it; 0 V without a source.
-Volts lowest_volts(Circuit const& circuit);
-
-// What a circuit draws at its load or clamp reading, whichever is more, under the source that makes it draw most.
-struct Draw {
-    Amps current;
-    VoltAmperes load; // as counted: of a range its branch demand
-    Volts volts;
-    bool demand = false; // less than the nameplate was counted
-};
-std::optional<Draw> draw_of(Case const& c, Circuit const& circuit); // nothing when neither is known
 
 } // namespace legwork

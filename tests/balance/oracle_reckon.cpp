@@ -92,6 +92,8 @@ std::vector<std::int64_t> loads(typed::Job const& job, typed::Circuit const& cir
         milli_va = 0;
     else if (circuit.measured)
         milli_va = circuit.measured->count * 120 * circuit.poles;
+    else if (!circuit.load && circuit.mca)
+        milli_va = circuit.mca->count * 120 * circuit.poles;
     auto const shared = [&](std::int64_t millionths) {
         constexpr std::int64_t whole = 1'000'000'000; // thousandths of a VA times millionths
         return (milli_va * millionths + whole / 2) / whole;

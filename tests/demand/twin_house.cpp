@@ -133,7 +133,7 @@ Load load_of(House const& h, typed::Circuit const& c) {
     Row const row = at == rows().end() ? Row{c.poles == 1 ? Kind::light : Kind::appliance} : at->second;
     l.elsewhere = h.job->dwelling && !in_the_home(*h.job, c);
     l.kind = row.kind == Kind::light && (c.poles == 2 || l.elsewhere) ? Kind::appliance : row.kind;
-    l.known = c.load || c.mca || c.measured;
+    l.known = c.load || c.mca;
     auto const volts = c.poles == 2 ? h.volts : 120;
     auto const grains = c.load ? c.load->count : volts * (c.mca ? c.mca->count : c.measured ? c.measured->count : 0);
     l.va = (grains + 500) / 1000;

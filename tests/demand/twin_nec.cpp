@@ -51,7 +51,7 @@ Va demand_of_cooking(std::vector<Va> const& nameplates) {
 }
 
 namespace {
-bool is_cooking(Load const& l) { return l.kind == Kind::cooking && (!l.known || l.va > 1'750); }
+bool is_cooking(Load const& l) { return l.kind == Kind::cooking && ((!l.known && l.va == 0) || l.va > 1'750); }
 
 // Lights, receptacles, kitchen and laundry, before any demand.
 Va general(House const& h, bool& unknown_too) {
@@ -140,7 +140,7 @@ Answer part_three(House const& h) {
     a.unknown |= unknown(ranges);
     std::vector<Va> plates;
     for (Load const& l : ranges)
-        if (l.known) plates.push_back(l.va);
+        if (l.known || l.va > 0) plates.push_back(l.va);
     auto const cooking = demand_of_cooking(plates);
     a.total += drying + cooking;
     neutral += h.wye ? drying + cooking : part(drying, 70) + part(cooking, 70);

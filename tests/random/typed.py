@@ -45,6 +45,12 @@ def measured(table):
     return None if said == "?" else _in_thousandths(said, CURRENTS)
 
 
+def nameplate(table):
+    """The least circuit ampacity in milliamperes; None when not said or "?"."""
+    said = table.get("mca", "?")
+    return None if said == "?" else _in_thousandths(said, CURRENTS)
+
+
 def share(number):
     """In millionths."""
     return nearest(Fraction(number) * MILLION)
@@ -63,13 +69,15 @@ def share_of(circuit, use, situation):
 
 
 def pole_va(circuit, use, situation, volts, two_poles):
-    """Whole VA of one pole. The figure read comes before the nameplate; a two-pole load is halved upwards."""
+    """Whole VA of one pole. The figure read comes before the load, that before the least circuit ampacity; a two-pole load is halved upwards."""
     if circuit.get("off"):
         return 0
     part = Fraction(share_of(circuit, use, situation), MILLION)
     reading = measured(circuit)
     if reading is not None:
         return nearest(Fraction(reading * volts, 1000) * part)
+    if load(circuit) is None and nameplate(circuit) is not None:
+        return nearest(Fraction(nameplate(circuit) * volts, 1000) * part)
     va = nearest(Fraction(load(circuit) or 0, 1000) * part)
     return -(-va // 2) if two_poles else va
 

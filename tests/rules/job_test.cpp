@@ -53,6 +53,22 @@ TEST_CASE("job-unknown: panels and other cables too", "[check][job]") {
     REQUIRE(says("job-unknown", made).empty());
 }
 
+TEST_CASE("job-no-effect: one note for all keys that do nothing yet", "[check][job]") {
+    auto made = job({one_pole("L1", 1), one_pole("K1", 3)});
+    REQUIRE(says("job-no-effect", made).empty());
+    made.languages = {"en"}; // what sheets speak
+    REQUIRE(says("job-no-effect", made).empty());
+    made.languages = {"en", "fr"};
+    made.tails = from_mm(1200);
+    made.circuits[1].name_fr = "Cuisine";
+    made.circuits[0].runs_with = {"K1"};
+    auto const f = found("job-no-effect", made);
+    REQUIRE(in_short(f) == "note K1 L1");
+    for (auto const* key : {"language (", "tails (", "name_fr of K1 (", "runs_with of L1 ("})
+        REQUIRE_THAT(f[0].message, Contains(key));
+    REQUIRE(says("job-no-effect", made, "CE 2021") == "note K1 L1");
+}
+
 TEST_CASE("job-assumed: one note for the guessed uses, one for no dwelling", "[check][job]") {
     auto made = job({one_pole("L1", 1).use("lighting"), one_pole("K1", 3).use("kitchen counter"), one_pole("R1", 5)});
     made.circuits[0].use_guessed = made.circuits[1].use_guessed = true;

@@ -78,9 +78,10 @@ inline constexpr RuleId kRules[] = {
     {"load-service", "E/W, W, N", "E/W, W, N"}, // N: another building, all of it at once
     {"job-assumed", "N", "N"},
     {"job-unknown", "N", "N"},
-    // Not in the first list: letters that no typeface has, acceptances that cover nothing.
+    // Not in the first list: letters that no typeface has, acceptances that cover nothing, keys that do nothing yet.
     {"dir-no-letter", "W", "W"},
     {"job-accept-unused", "W", "W", false},
+    {"job-no-effect", "N", "N"},
 };
 
 // Explained, not checked: with the rough-in sheets.

@@ -180,7 +180,7 @@ constexpr std::string_view kPlain[] = {"mw-one-panel",     "mw-same-space",   "m
 constexpr std::pair<std::string_view, std::string_view> kElsewhere[] = {{"need-garage", kBungalow}};
 // They tell what to do whenever there is something to do it to, so they never pass.
 constexpr std::string_view kNotes[] = {"mw-pigtail",     "mw-grouping",       "mw-open-neutral",
-                                       "panel-208-heat", "panel-sub-neutral", "panel-sign"};
+                                       "panel-208-heat", "panel-sub-neutral", "panel-sign", "job-no-effect"};
 // The job itself is always there to look at.
 constexpr std::string_view kAlways[] = {"job-assumed", "job-unknown"};
 } // namespace

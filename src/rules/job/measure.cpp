@@ -4,6 +4,7 @@
 #include "rules/job/measure.h"
 
 #include "reckon/backfeed.h"
+#include "reckon/draw.h"
 
 #include <algorithm>
 #include <iterator>
@@ -37,9 +38,9 @@ Keys missing_keys(Circuit const& c) {
     bool const no_length = c.run.empty() || std::ranges::any_of(c.run, [](Piece const& p) { return !p.length; });
     if (needs.cable && no_kind) add(keys, "cable");
     if (needs.cable && no_length) add(keys, "length");
-    if (needs.load && !c.load && !c.measured) add(keys, "load");
+    if (needs.load && !is_draw_known(c)) add(keys, "load");
     for (std::string const& key : c.asked)
-        if (key != "name" && key != "room" && !(key == "load" && c.measured)) add(keys, key);
+        if (key != "name" && key != "room" && !(key == "load" && is_draw_known(c))) add(keys, key);
     return keys;
 }
 

@@ -4,6 +4,7 @@
 // The current of the shared neutral in every situation and under every source, against the wire it runs in.
 #include "balance/loads.h"
 #include "panel/feeds.h"
+#include "reckon/draw.h"
 #include "reckon/leg_amps.h"
 #include "rules/multiwire/list.h"
 #include "rules/multiwire/pair_cable.h"
@@ -30,8 +31,6 @@ NeutralWorst worst_neutral(Case const& c, Pair const& p) {
     return worst;
 }
 
-bool is_load_known(Circuit const& c) { return c.load || c.measured; }
-
 Finding say(Case const& c, Pair const& p, NeutralWorst const& worst, Amps limit) {
     auto f = finding(c, mw_neutral_current, Gravity::usual, about(p, "load"));
     f.message = fmt::format("{} of current in the neutral that {} share {}{}, on {} AWG good for {}",
@@ -49,7 +48,7 @@ Verdict judge(Case const& c) {
         if (!limit || !p.first->panel || place_fault(c, p)) continue;
         auto const worst = worst_neutral(c, p);
         bool const over = is_over(worst.amperes, *limit);
-        if (!over && !(is_load_known(*p.first) && is_load_known(*p.second))) continue;
+        if (!over && !(is_draw_known(*p.first) && is_draw_known(*p.second))) continue;
         seen.looked();
         if (over) seen.found(say(c, p, worst, *limit));
         seen.margin(worst.amperes / value(*limit), [&] {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // Heaters made for 240 V between two phases of a wye.
+#include "reckon/draw.h"
 #include "rules/panel/list.h"
 
 #include <fmt/format.h>
@@ -9,29 +10,21 @@
 namespace legwork {
 
 namespace {
-// Plain resistance, sold for one voltage. Ranges and dryers mostly name both on their plates.
-bool is_heater(Circuit const& circuit) {
-    Use const* use = circuit.use;
-    if (circuit.poles != 2 || !use) return false;
-    return use->heating || use->demand == Demand::water_heating || use->demand == Demand::tankless ||
-           use->demand == Demand::space_heat;
-}
-
 struct Lessened {
     std::vector<std::string> marks, words; // "H1 1127 VA of 1500 VA"
 };
 
 Lessened lessened(Panel const& panel, Feed const& feed) {
     Lessened found;
-    auto const volts = volts_between_legs(feed.kind).count;
+    auto const volts = volts_between_legs(feed.kind);
     for (Circuit const* circuit : panel.circuits) {
-        if (is_off(feed, *circuit) || !is_heater(*circuit)) continue;
+        if (is_off(feed, *circuit) || !is_resistance_heat(*circuit)) continue;
         found.marks.push_back(circuit->mark);
         if (!circuit->load) {
             found.words.push_back(circuit->mark);
             continue;
         }
-        VoltAmperes const gives{circuit->load->count * volts * volts / (240 * 240)};
+        VoltAmperes const gives = heat_at(*circuit->load, volts);
         found.words.push_back(
             fmt::format("{} {} VA of its {} VA", circuit->mark, whole_va(gives), whole_va(*circuit->load)));
     }

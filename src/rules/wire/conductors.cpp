@@ -16,9 +16,8 @@ constexpr auto known_by_use = Gravity::second; // nobody said what it needs
 
 // The first piece of its run that lacks a conductor.
 CableRun const* lacking(std::vector<CableRun> const& runs, Circuit const& c) {
-    auto const at = std::ranges::find_if(runs, [&](CableRun const& run) {
-        return run.missing_hots + run.missing_neutrals > 0 && run.is_only_of(c);
-    });
+    auto const at = std::ranges::find_if(
+        runs, [&](CableRun const& run) { return run.missing_hots + run.missing_neutrals > 0 && run.is_only_of(c); });
     return at == runs.end() ? nullptr : &*at;
 }
 
@@ -58,8 +57,7 @@ Finding too_few(Case const& c, Circuit const& circuit, CableRun const& run) {
 
 // Some piece of its own run is of a known kind.
 bool is_known(std::vector<CableRun> const& runs, Circuit const& c) {
-    return std::ranges::any_of(
-        runs, [&](CableRun const& run) { return !run.conductors.empty() && run.is_only_of(c); });
+    return std::ranges::any_of(runs, [&](CableRun const& run) { return !run.conductors.empty() && run.is_only_of(c); });
 }
 
 Verdict judge(Case const& c) {

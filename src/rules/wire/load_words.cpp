@@ -14,7 +14,9 @@ bool over_wire(Case const& c, Sides const& s) { return s.wire && on_the_wire(c, 
 bool are_known(Sides const& s) { return s.circuit.breaker && s.wire; }
 
 std::string drawn(Case const& c, Sides const& s) {
-    auto words = fmt::format("{} draws {}", s.circuit.mark, amps(value(s.draw.current)));
+    auto const current = amps(value(s.draw.current));
+    if (s.draw.by == Draw::By::nameplate) return fmt::format("{} asks for {} (mca)", s.circuit.mark, current);
+    auto words = fmt::format("{} draws {}", s.circuit.mark, current);
     if (s.draw.demand)
         words += fmt::format(" ({} VA demand of {} VA)", whole_va(s.draw.load), whole_va(*s.circuit.load));
     if (on_the_wire(c, s) > s.draw.current)

@@ -3,6 +3,7 @@
 
 // Many outlets on a circuit whose load nobody has reckoned.
 #include "codebook/outlet_count.h"
+#include "reckon/draw.h"
 #include "rules/wire/list.h"
 
 #include <fmt/format.h>
@@ -17,9 +18,8 @@ Verdict judge(Case const& c) {
     OutletCount const* limit = outlet_count(c.book);
     if (!limit) return seen.verdict();
     for (Circuit const& circuit : c.building.circuits) {
-        bool const is_load_known = circuit.load || circuit.measured;
         int const outlets = outlets_of(circuit);
-        if (is_load_known || outlets == 0 || circuit.poles != 1 || circuit.on_dc()) continue;
+        if (is_draw_known(circuit) || outlets == 0 || circuit.poles != 1 || circuit.on_dc()) continue;
         if (!circuit.breaker || *circuit.breaker > limit->breaker) continue;
         seen.looked();
         if (outlets <= limit->most) {
