@@ -117,8 +117,8 @@ struct Circuit {
     // It feeds a panel that has circuits: what it carries is the panel's question, not its `load`.
     bool feeds_loads() const;
     bool on_dc() const; // protected by a fuse of direct current
-    bool is(std::string_view use_name) const { return use && use->name == use_name; }
-    bool is_spare() const { return is("spare"); }
+    bool is(PanelPart part) const { return use && use->part == part; }
+    bool is_spare() const { return is(PanelPart::spare); }
     bool is_motor() const { return motor.value_or(use && use->motor); }
     bool is_source() const { return use && use->source; }
     // "K1", of a pair "K1+K2" in the file's order: what its cable is labelled with.

@@ -36,6 +36,9 @@ enum class Demand {
     none
 };
 
+// Part of the wiring itself and no load.
+enum class PanelPart { none, main, feeder, spare, surge_protector, generator_inlet };
+
 struct Use {
     std::string_view name; // as typed in the job
     Poles poles = Poles::either;
@@ -58,6 +61,7 @@ struct Use {
     bool source = false;                 // feeds the panel: generator inlet, solar, battery, main
     bool interactive = false;            // of those, one that runs beside the grid (solar, battery)
     bool fixed = false;                  // fastened in place (not portable)
+    PanelPart part = PanelPart::none;
 };
 
 std::span<Use const> uses();

@@ -36,11 +36,11 @@ bool has_neutral(Circuit const& c) {
 bool is_no_load(Circuit const& c) {
     if (!c.use) return false;
     if (c.use->source || c.use->demand == Demand::source) return true;
-    return c.use->demand == Demand::none && !c.load && !c.is("feeder");
+    return c.use->demand == Demand::none && !c.load && !c.is(PanelPart::feeder);
 }
 
 // A feeder to what the job does not list.
-bool feeds_other_building(Circuit const& c) { return c.is("feeder") && c.load; }
+bool feeds_other_building(Circuit const& c) { return c.is(PanelPart::feeder) && c.load; }
 
 bool is_of_a_home(Use const* use) {
     return use && (use->place == "kitchen" || use->place == "bathroom" || use->place == "laundry");
@@ -51,7 +51,7 @@ bool is_of_a_home(Use const* use) {
 std::string home_building(Building const& building) {
     std::vector<std::string> buildings;
     for (Circuit const& c : building.circuits) {
-        if (is_no_load(c) || c.is("feeder")) continue;
+        if (is_no_load(c) || c.is(PanelPart::feeder)) continue;
         if (is_of_a_home(c.use)) return c.stands_in();
         buildings.push_back(c.stands_in());
     }

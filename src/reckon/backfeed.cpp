@@ -67,7 +67,7 @@ Found find(Case const& c, Panel const& panel, std::size_t depth) {
 std::optional<Amps> all_breakers(Panel const& panel) {
     std::optional<Amps> all{Amps{}};
     for (Circuit const* c : panel.circuits) {
-        if (c->is("main")) continue;
+        if (c->is(PanelPart::main)) continue;
         bool const counted = c->pair && c->pair->tie == Tie::two_pole_breaker && c->pair->second == c;
         if (!counted) all = sum(all, c->breaker);
     }
@@ -127,7 +127,7 @@ std::optional<PanelEnd> main_end(Case const& c, Panel const& panel) {
     if (panel.main_at) return panel.main_at;
     Layout const& layout = panel.layout;
     for (Circuit const* circuit : panel.circuits) {
-        Placement const* p = circuit->is("main") && circuit->space ? placement_of(c.plan, circuit->mark) : nullptr;
+        Placement const* p = circuit->is(PanelPart::main) && circuit->space ? placement_of(c.plan, circuit->mark) : nullptr;
         if (!p) continue;
         for (Spot const s : p->slots)
             for (auto const end : {PanelEnd::top, PanelEnd::bottom}) {

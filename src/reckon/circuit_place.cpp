@@ -16,7 +16,7 @@ Outlets outlets_of(Building const& building, Circuit const& circuit) {
     o.breaker = circuit.breaker;
     o.in_dwelling = building.dwelling.has_value();
     o.counter_elsewhere = std::ranges::any_of(building.circuits, [&](Circuit const& other) {
-        return other.number != circuit.number && other.is("kitchen counter");
+        return other.number != circuit.number && other.use && other.use->demand == Demand::small_appliance;
     });
     return o;
 }

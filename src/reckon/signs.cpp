@@ -61,7 +61,7 @@ std::string amps_or_blank(std::optional<Amps> a) { return a ? text(*a) : "____ A
 std::vector<Circuit const*> inlets_of(Panel const& panel) {
     std::vector<Circuit const*> found;
     std::ranges::copy_if(panel.circuits, std::back_inserter(found),
-                         [](Circuit const* c) { return c->is("generator inlet"); });
+                         [](Circuit const* c) { return c->is(PanelPart::generator_inlet); });
     return found;
 }
 

@@ -148,7 +148,7 @@ private:
             else if (!adjoining(layout_, slots[0], slots[1]))
                 out.push_back(fmt::format("{} and {} are one breaker", text(slots[0]), text(slots[1])));
         }
-        if (c.is_source() && !c.is("main")) out.emplace_back("can feed this panel");
+        if (c.is_source() && !c.is(PanelPart::main)) out.emplace_back("can feed this panel");
         auto const dead = [&](Spot s) { return layout_.has(s.space) && !panel_.is_live(s.space); };
         if (std::ranges::any_of(slots, dead)) out.emplace_back("NOT FED: no source reaches this space");
     }

@@ -52,7 +52,7 @@ std::string main_off(Panel const& panel) {
 std::vector<Circuit const*> back_feeds(Panel const& panel) {
     std::vector<Circuit const*> found;
     for (Circuit const* c : panel.circuits)
-        if (c->is_source() && !c->is("main") && !c->fed_panel()) found.push_back(c);
+        if (c->is_source() && !c->is(PanelPart::main) && !c->fed_panel()) found.push_back(c);
     return found;
 }
 

@@ -64,7 +64,7 @@ TEST_CASE("building: panels and feeders know each other", "[building]") {
     REQUIRE(main.circuits.size() == 3);
     REQUIRE(shed.circuits == std::vector<Circuit const*>{circuit_named(b, "D1")});
     REQUIRE(circuit_named(b, "D1")->panel == &shed);
-    REQUIRE(circuit_named(b, "D1")->is("lighting"));
+    REQUIRE(circuit_named(b, "D1")->use->name == "lighting");
     REQUIRE_FALSE(circuit_named(b, "SP")->use);
 }
 

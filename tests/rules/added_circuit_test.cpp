@@ -46,7 +46,7 @@ WithMore added(typed::Job const& job, std::string_view words, std::string_view e
 
 TEST_CASE("a circuit told in a line", "[check][load]") {
     auto const c = told("vehicle charger, 40 A, 2 poles, continuous");
-    REQUIRE(c.is("vehicle charger"));
+    REQUIRE(c.use->name == "vehicle charger");
     REQUIRE(c.breaker == 40_A);
     REQUIRE(c.poles == 2);
     REQUIRE(c.continuous == true);

@@ -31,7 +31,7 @@ Finding say(Case const& c, Circuit const& circuit, NameSays says) {
 Verdict judge(Case const& c) {
     Inspection seen;
     for (Circuit const& circuit : c.building.circuits) {
-        if (!has_name(circuit) || circuit.is_spare() || circuit.is("main")) continue;
+        if (!has_name(circuit) || circuit.is_spare() || circuit.is(PanelPart::main)) continue;
         seen.looked();
         auto told = says(circuit.name, circuit.room);
         told.thing = told.thing || circuit.fed_panel();

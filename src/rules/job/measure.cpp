@@ -25,7 +25,7 @@ struct Needs {
 Needs needs_of(Circuit const& c) {
     bool const no_load_of_its_own = c.use && (c.use->source || c.use->demand == Demand::none);
     Needs needs;
-    if (c.is_spare() || c.is("main") || c.is("surge protector")) needs.cable = false;
+    if (c.is_spare() || c.is(PanelPart::main) || c.is(PanelPart::surge_protector)) needs.cable = false;
     needs.load = !no_load_of_its_own && !c.fed_panel() && !c.off;
     return needs;
 }

@@ -11,7 +11,7 @@ namespace legwork {
 
 namespace {
 bool feeds_nothing_here(Circuit const& c) {
-    return c.fed_panel() || c.on_dc() || c.is_source() || c.is("feeder") || c.is_spare() ||
+    return c.fed_panel() || c.on_dc() || c.is_source() || c.is(PanelPart::feeder) || c.is_spare() ||
            (c.use && c.use->demand == Demand::none);
 }
 

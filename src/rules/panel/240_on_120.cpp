@@ -18,7 +18,7 @@ std::string source_of(Feed const& f) {
 
 // A load between the hots; a source, a feeder, a breaker without a wire is none.
 bool is_240_load(Circuit const& c) {
-    return c.poles == 2 && !c.fed_panel() && !c.is_source() && !c.is("feeder") && !c.is_spare();
+    return c.poles == 2 && !c.fed_panel() && !c.is_source() && !c.is(PanelPart::feeder) && !c.is_spare();
 }
 
 bool one_phase(Feed const& f) { return !is_dc(f.kind) && !has_two_hots(f.kind); }

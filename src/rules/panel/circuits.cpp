@@ -13,7 +13,7 @@ namespace {
 int poles_of(Panel const& panel) {
     int poles = 0;
     for (Circuit const* c : panel.circuits)
-        if (!c->is("main")) poles += c->poles;
+        if (!c->is(PanelPart::main)) poles += c->poles;
     return poles;
 }
 

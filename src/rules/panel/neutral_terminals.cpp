@@ -23,7 +23,7 @@ int neutrals_in(Panel const& panel, std::vector<CableRun> const& runs) {
     int neutrals = 0;
     for (CableRun const& run : runs) {
         Circuit const* first = run.of->is_home_run() ? run.of->carries.front() : nullptr;
-        if (first && first->panel == &panel && !first->is("main") && brings_neutral(run, *first)) ++neutrals;
+        if (first && first->panel == &panel && !first->is(PanelPart::main) && brings_neutral(run, *first)) ++neutrals;
     }
     return neutrals;
 }

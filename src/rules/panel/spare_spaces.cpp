@@ -20,7 +20,7 @@ constexpr auto less = Gravity::second; // two left free, and what is not sure
 bool only_feeds_panels(Panel const& panel) {
     auto const feeds_one = [](Circuit const* c) { return c->fed_panel() != nullptr; };
     auto const is_other = [](Circuit const* c) {
-        return !c->is_spare() && !c->is_source() && !c->is("feeder") && !c->fed_panel();
+        return !c->is_spare() && !c->is_source() && !c->is(PanelPart::feeder) && !c->fed_panel();
     };
     return std::ranges::any_of(panel.circuits, feeds_one) && std::ranges::none_of(panel.circuits, is_other);
 }
@@ -59,7 +59,7 @@ Positions positions_of(Case const& c, Panel const& panel) {
         auto const slots = slots_of(c, circuit->mark);
         int takes = slots.empty() ? circuit->poles : 0;
         for (Spot const s : slots) takes += s.half == 0 ? worth(s.space) : 1;
-        (circuit->is("main") ? p.all : p.taken) += circuit->is("main") ? -takes : takes;
+        (circuit->is(PanelPart::main) ? p.all : p.taken) += circuit->is(PanelPart::main) ? -takes : takes;
     }
     if (panel.circuits_max) p.all = std::min(p.all, *panel.circuits_max);
     return p;
@@ -67,12 +67,15 @@ Positions positions_of(Case const& c, Panel const& panel) {
 
 // Electric heat that warms the whole dwelling. A heat pump, with or without its backup, may warm one room only.
 enum class CentralHeat { no, perhaps, yes };
+// An electric furnace or boiler; what heats the room it stands in is `heating`.
+bool is_central_heat(Circuit const& c) { return c.use && c.use->demand == Demand::space_heat && !c.use->heating; }
 CentralHeat central_heat(Building const& building) {
     auto found = CentralHeat::no;
     for (Circuit const& c : building.circuits) {
         if (c.poles != 2) continue; // the blower of a fuel furnace
-        if (c.is("furnace") || c.is("boiler")) return CentralHeat::yes;
-        if (c.is("heat pump") || c.is("backup heat")) found = CentralHeat::perhaps;
+        if (is_central_heat(c)) return CentralHeat::yes;
+        if (c.use && (c.use->demand == Demand::heat_pump || c.use->demand == Demand::backup_heat))
+            found = CentralHeat::perhaps;
     }
     return found;
 }
