@@ -4,7 +4,7 @@
 // From chosen legs to the finished plan of one panel.
 #pragma once
 
-#include "balance/front.h"
+#include "balance/legs/front.h"
 #include "balance/plan.h"
 
 #include <optional>

@@ -3,7 +3,7 @@
 
 #include "balance/why.h"
 
-#include "balance/line_room.h"
+#include "balance/seats/line_room.h"
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>

@@ -5,12 +5,12 @@
 // all wires reach everywhere both are exact, so they must agree; and the matching alone is held against every subset
 // of edges.
 
-#include "balance/cover.h"
-#include "balance/line_room.h"
-#include "balance/seat_room.h"
+#include "balance/oracle/random.h"
+#include "balance/seats/cover.h"
+#include "balance/seats/line_room.h"
+#include "balance/seats/seat_room.h"
 #include "building/resolve.h"
 #include "job/job.h"
-#include "oracle_random.h"
 
 #include <catch2/catch.hpp>
 
