@@ -9,7 +9,7 @@
 #include "cli/measure_list.h"
 #include "codebook/cite.h"
 #include "codebook/sections.h"
-#include "codebook/tables.h"
+#include "codebook/tables/tables.h"
 #include "panel/feeds.h"
 #include "rules/check.h"
 #include "units/text.h"

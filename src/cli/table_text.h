@@ -4,7 +4,7 @@
 #pragma once
 
 #include "cli/command.h"
-#include "codebook/tables.h"
+#include "codebook/tables/tables.h"
 
 namespace legwork {
 

@@ -7,7 +7,7 @@
 
 #include "building/trial.h"
 #include "codebook/cite.h"
-#include "codebook/usual.h"
+#include "codebook/stock/usual.h"
 #include "propose/feeder_objection.h"
 #include "propose/sizing.h"
 #include "rules/job/measure.h"

@@ -4,7 +4,7 @@
 #include "propose/sizing.h"
 
 #include "building/trial.h"
-#include "codebook/usual.h"
+#include "codebook/stock/usual.h"
 #include "reckon/say.h"
 #include "reckon/wire_fit.h"
 #include "reckon/wire_need.h"

@@ -4,7 +4,7 @@
 #include "propose/wanted.h"
 
 #include "codebook/cite.h"
-#include "codebook/usual.h"
+#include "codebook/stock/usual.h"
 #include "reckon/say.h"
 #include "reckon/wire_need.h"
 #include "units/text.h"

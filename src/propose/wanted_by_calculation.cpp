@@ -7,11 +7,11 @@
 
 #include "building/trial.h"
 #include "codebook/cite.h"
-#include "codebook/usual.h"
-#include "units/shell.h"
+#include "codebook/stock/usual.h"
 #include "propose/feeder_objection.h"
 #include "reckon/leg_amps.h"
 #include "reckon/service.h"
+#include "units/shell.h"
 #include "units/text.h"
 
 #include <fmt/format.h>

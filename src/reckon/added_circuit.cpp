@@ -5,7 +5,7 @@
 
 #include "balance/balance.h"
 #include "building/trial.h"
-#include "codebook/uses.h"
+#include "codebook/stock/uses.h"
 #include "units/text.h"
 
 #include <fmt/format.h>

@@ -3,7 +3,7 @@
 
 #include "reckon/backfeed.h"
 
-#include "codebook/uses.h"
+#include "codebook/stock/uses.h"
 #include "panel/feeds.h"
 
 #include <algorithm>

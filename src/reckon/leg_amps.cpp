@@ -4,7 +4,7 @@
 #include "reckon/leg_amps.h"
 
 #include "balance/loads.h"
-#include "codebook/uses.h"
+#include "codebook/stock/uses.h"
 
 #include <algorithm>
 

@@ -4,7 +4,7 @@
 // What a wire is good for on its circuit, and what the circuit draws: the two sides that the wire rules compare.
 #pragma once
 
-#include "codebook/uses.h"
+#include "codebook/stock/uses.h"
 #include "reckon/case.h"
 
 #include <optional>
