@@ -41,7 +41,7 @@ LegLoads leg_loads(Building const& building, Panel const& panel, std::vector<Cir
         auto const& load = loads[i];
         add(sum.va, load.loads.va, leg, load.on_one_leg);
         for (std::size_t f = 0; f < sources.size(); ++f)
-            if (!load.on_one_leg || reaches(sources[f], leg))
+            if (!load.on_one_leg || energizes(sources[f], leg))
                 add(sum.to_neutral[f], load.loads.to_neutral[f], leg, load.on_one_leg);
     }
     return sum;

@@ -48,7 +48,7 @@ Json finding_json(Session const& s, Finding const& f) {
     return made;
 }
 
-Json verdicts_json(Session const& s, Shown const& shown) {
+Json verdicts_json(Session const& s, FindingFilter const& shown) {
     auto all = Json::array();
     for (auto const& [rule, verdict] : s.outcomes)
         if (is_shown(shown, *rule))
@@ -219,7 +219,7 @@ void write_problems_json(FileProblems const& found, Streams& streams) {
     write({{"job", nullptr}, {"problems", list(found.problems, problem)}}, streams);
 }
 
-void write_findings_json(Session const& s, Shown const& shown, Streams& streams) {
+void write_findings_json(Session const& s, FindingFilter const& shown, Streams& streams) {
     auto standing = Json::array(), accepted = Json::array();
     for (Finding const& f : s.findings)
         if (is_shown(shown, f)) (f.accepted ? accepted : standing).push_back(finding_json(s, f));
@@ -242,7 +242,7 @@ void write_measure_json(Session const& s, Streams& streams) {
           streams);
 }
 
-void write_plan_json(Building const& building, Plan const& plan, Saved const& saved, Streams& streams) {
+void write_plan_json(Building const& building, Plan const& plan, Rewrite const& saved, Streams& streams) {
     Json made{{"job", building.name},
               {"panels", list(plan.panels, [&](PanelPlan const& p) { return panel_json(building, p); })}};
     if (!saved.before.empty()) made["written"] = {{"path", saved.file}, {"before", saved.before}};

@@ -63,7 +63,7 @@ void list_group(Session const& s, FindingGroup const& g, Streams& streams) {
 }
 
 // "2 of 9 findings are shown; ..." where only a part was asked for.
-void tell_part(Session const& s, Shown const& shown, Streams& streams) {
+void tell_part(Session const& s, FindingFilter const& shown, Streams& streams) {
     if (!shown.is_part()) return;
     auto const n = std::ranges::count_if(s.findings, [&](Finding const& f) { return is_shown(shown, f); });
     streams.out << fmt::format("{} of {} shown; the counts and the exit status are of the whole job.\n", n,
@@ -80,7 +80,7 @@ std::string counts(Findings const& findings) {
     return accepted == 0 ? text : text + fmt::format(", {} accepted", accepted);
 }
 
-void list_findings(Session const& s, Shown const& shown, Streams& streams) {
+void list_findings(Session const& s, FindingFilter const& shown, Streams& streams) {
     for (FindingGroup const& g : finding_groups(s, shown)) list_group(s, g, streams);
     streams.out << fmt::format("{} ({}): {}.\n", shown_file(s.file), s.building.code, counts(s.findings));
     tell_part(s, shown, streams);

@@ -10,7 +10,7 @@ namespace legwork {
 
 // For people, to `out`: place, severity, message, rule; then what to do and the reference; then the counts of the whole
 // job, how much of it was shown, and the caution.
-void list_findings(Session const& session, Shown const& shown, Streams& streams);
+void list_findings(Session const& session, FindingFilter const& shown, Streams& streams);
 
 // "2 errors, 1 warning, 3 notes, 1 accepted"
 std::string counts(Findings const& findings);

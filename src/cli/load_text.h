@@ -11,6 +11,6 @@ namespace legwork {
 
 void tell_load(Session const& session, PanelLoad const& load, Streams& streams);
 // "Can I add this?": the answer first, then the calculation of the panel that decides.
-void tell_more(Session const& session, ToldCircuit const& told, WithMore const& more, Streams& streams);
+void tell_more(Session const& session, AddedCircuit const& told, WithMore const& more, Streams& streams);
 
 } // namespace legwork

@@ -4,9 +4,9 @@
 #include "cli/measure_list.h"
 
 #include "cli/words.h"
-#include "units/shell.h"
 #include "sheet/common.h"
 #include "toml/problem.h"
+#include "units/shell.h"
 
 #include <fmt/format.h>
 
@@ -66,11 +66,11 @@ std::string_view heading(Station at) {
     return "In the building";
 }
 
-std::string_view cover_words(Cover cover) {
+std::string_view cover_words(PanelCover cover) {
     switch (cover) {
-    case Cover::closed: return "cover on";
-    case Cover::off_dead: return "cover off: main off, locked out, proved dead";
-    case Cover::off_live: break;
+    case PanelCover::closed: return "cover on";
+    case PanelCover::off_dead: return "cover off: main off, locked out, proved dead";
+    case PanelCover::off_live: break;
     }
     return "COVER OFF AND LIVE: only who is permitted to";
 }

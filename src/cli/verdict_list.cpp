@@ -56,7 +56,7 @@ std::string not_checked() {
 
 } // namespace
 
-void list_verdicts(Session const& s, Shown const& shown, Streams& streams) {
+void list_verdicts(Session const& s, FindingFilter const& shown, Streams& streams) {
     for (auto const& [rule, verdict] : s.outcomes)
         if (is_shown(shown, *rule))
             streams.out << fmt::format("{:<{}}", rule->id, kIndent)

@@ -13,28 +13,28 @@ namespace {
 using Kind = LoadStep::Kind;
 
 // One part of a side: a load as listed, or a group of which a share counts.
-struct Part {
+struct SidePart {
     std::string label, arithmetic;
     std::string_view topic;
     std::int64_t va = 0;
     LoadItems items;
     Source source = Source::seen;
 };
-using Parts = std::vector<Part>;
+using SideParts = std::vector<SidePart>;
 
-std::int64_t sum_of(Parts const& parts) {
+std::int64_t sum_of(SideParts const& parts) {
     std::int64_t sum = 0;
-    for (Part const& p : parts) sum += p.va;
+    for (SidePart const& p : parts) sum += p.va;
     return sum;
 }
 
-LoadItems items_of(Parts const& parts) {
+LoadItems items_of(SideParts const& parts) {
     LoadItems all;
-    for (Part const& p : parts) all.insert(all.end(), p.items.begin(), p.items.end());
+    for (SidePart const& p : parts) all.insert(all.end(), p.items.begin(), p.items.end());
     return all;
 }
 
-void add_each(Parts& parts, LoadItems const& items, std::string_view topic) {
+void add_each(SideParts& parts, LoadItems const& items, std::string_view topic) {
     for (LoadItem const& i : items) parts.push_back({i.label, i.how, topic, i.va, {i}});
 }
 
@@ -43,7 +43,7 @@ void list(StepList& steps, LoadItems const& items, std::string_view topic) {
 }
 
 // A group at a percent: of several its loads are listed first.
-void add_share(StepList& steps, Parts& parts, LoadItems const& items, std::string const& what, std::int64_t percent,
+void add_share(StepList& steps, SideParts& parts, LoadItems const& items, std::string const& what, std::int64_t percent,
                std::string_view topic) {
     if (items.empty()) return;
     if (percent == 100) return add_each(parts, items, topic);
@@ -54,7 +54,8 @@ void add_share(StepList& steps, Parts& parts, LoadItems const& items, std::strin
 }
 
 // Heat of which slices count. The rule of one slice is a percent of all.
-void add_separate(StepList& steps, Parts& parts, LoadItems const& items, DemandBands bands, std::string_view topic) {
+void add_separate(StepList& steps, SideParts& parts, LoadItems const& items, DemandBands bands,
+                  std::string_view topic) {
     if (items.empty()) return;
     auto const what = std::string("Electric heat controlled room by room");
     if (bands.size() == 1) return add_share(steps, parts, items, what, bands.front().percent, topic);
@@ -81,7 +82,7 @@ LoadItem const* smallest(LoadItems const& items) {
 
 // Interlocked backup heat takes the place of its heat pump: the larger. Of several heat pumps nobody says whose it is:
 // it is taken for the smallest's, so that the figure is never too low.
-void add_pumps(StepList& steps, Parts& parts, LoadItems const& pumps, LoadItems const& locked, std::int64_t percent,
+void add_pumps(StepList& steps, SideParts& parts, LoadItems const& pumps, LoadItems const& locked, std::int64_t percent,
                std::string_view topic) {
     auto const* stopped = locked.empty() ? nullptr : smallest(pumps);
     auto const is_stopped = [&](LoadItem const& i) { return stopped && stopped->circuit == i.circuit; };
@@ -100,8 +101,8 @@ bool runs_with(Building const& building, LoadItem const& item, LoadItems const& 
            });
 }
 
-void show(StepList& steps, Parts const& parts) {
-    for (Part const& p : parts) steps.item(p.label, p.topic, p.arithmetic, p.va, marks_of(p.items), p.source);
+void show(StepList& steps, SideParts const& parts) {
+    for (SidePart const& p : parts) steps.item(p.label, p.topic, p.arithmetic, p.va, marks_of(p.items), p.source);
 }
 
 void finish(StepList& steps, Kind kind, std::string item, std::string_view topic, std::string arithmetic,
@@ -112,25 +113,25 @@ void finish(StepList& steps, Kind kind, std::string item, std::string_view topic
         steps.item(std::move(item), topic, std::move(arithmetic), va, marks_of(items), source);
 }
 
-std::vector<std::int64_t> figures_of(Parts const& parts) {
+std::vector<std::int64_t> figures_of(SideParts const& parts) {
     std::vector<std::int64_t> all;
-    for (Part const& p : parts) all.push_back(p.va);
+    for (SidePart const& p : parts) all.push_back(p.va);
     return all;
 }
 
-struct Sides {
-    Parts heat, cool;
+struct ClimateSides {
+    SideParts heat, cool;
     std::vector<std::int64_t> ways_to_heat;
 };
 
-Sides sides(StepList& steps, Building const& building, LoadItems const& items, ClimateShares const& shares) {
+ClimateSides sides(StepList& steps, Building const& building, LoadItems const& items, ClimateShares const& shares) {
     auto const space = with_demand(items, {Demand::space_heat});
     auto const pumps = with_demand(items, {Demand::heat_pump});
     auto const cooling = with_demand(items, {Demand::cooling});
     auto const is_locked = [](LoadItem const& i) { return i.demand == Demand::backup_heat && i.circuit->interlocked; };
     auto const is_free = [](LoadItem const& i) { return i.demand == Demand::backup_heat && !i.circuit->interlocked; };
     auto const separate = [&](LoadItem const& i) { return shares.is_separate && shares.is_separate(i); };
-    Sides s;
+    ClimateSides s;
     std::int64_t before = 0;
     auto const end_of_way = [&] {
         if (auto const now = sum_of(s.heat); now > before) s.ways_to_heat.push_back(now - before), before = now;
@@ -175,14 +176,14 @@ Climate add_climate(StepList& steps, Building const& building, LoadItems const& 
     c.cool = items_of(cool);
     auto const more = [&](LoadItems const& side) { return shares.more ? shares.more(side) : 0; };
     c.heat_counts = cool.empty() || (!heat.empty() && hot + more(c.heat) >= cold + more(c.cool));
-    Parts const& larger = c.heat_counts ? heat : cool;
+    SideParts const& larger = c.heat_counts ? heat : cool;
     c.va = c.heat_counts ? hot : cold;
     c.other_va = c.heat_counts ? cold : hot;
     c.counted = items_of(larger);
     c.left_out = only(all, [&](LoadItem const& i) { return !has(c.counted, i); });
     if (c.heat_counts) c.ways_to_heat = ways;
     if (heat.size() + cool.size() == 1) {
-        Part const& p = larger.front();
+        SidePart const& p = larger.front();
         finish(steps, shares.kind, p.label, p.topic, p.arithmetic, p.va, p.items, p.source);
         return c;
     }
@@ -190,13 +191,13 @@ Climate add_climate(StepList& steps, Building const& building, LoadItems const& 
     if (heat.size() > 1 && !cool.empty())
         steps.subtotal("Heating together", shares.rest_topic, as_sum(figures_of(heat)), hot);
     // What stands on both sides was shown once.
-    Parts only_cool;
-    std::ranges::copy_if(cool, std::back_inserter(only_cool), [&heating = heat](Part const& p) {
-        return std::ranges::none_of(heating, [&](Part const& h) { return h.label == p.label; });
+    SideParts only_cool;
+    std::ranges::copy_if(cool, std::back_inserter(only_cool), [&heating = heat](SidePart const& p) {
+        return std::ranges::none_of(heating, [&](SidePart const& h) { return h.label == p.label; });
     });
     show(steps, only_cool);
     if (cool.size() > 1) steps.subtotal("Cooling together", shares.cooling_topic, as_sum(figures_of(cool)), cold);
-    auto const source = std::ranges::any_of(larger, [](Part const& p) { return p.source == Source::memory; })
+    auto const source = std::ranges::any_of(larger, [](SidePart const& p) { return p.source == Source::memory; })
                             ? Source::memory
                             : Source::seen;
     if (cool.empty() || heat.empty())

@@ -85,7 +85,7 @@ struct LoadCalculation {
 };
 
 // The calculation, or why this method is not for this building and what to do.
-struct Reckoned {
+struct LoadAnswer {
     std::optional<LoadCalculation> load;
     std::string why, fix; // when there is none
 };
@@ -93,7 +93,7 @@ struct Reckoned {
 // By the method asked for; without one by that which an electrician would take: measured where a peak is known and
 // something is added, existing where something stands already, optional where a new dwelling may be reckoned so, else
 // standard. Never guesses: what is not known is named.
-Reckoned reckon(LoadQuestion const& q, std::optional<LoadMethod> asked = std::nullopt);
+LoadAnswer reckon(LoadQuestion const& q, std::optional<LoadMethod> asked = std::nullopt);
 
 // The counted step that grew most from one calculation to the other; null when none did.
 LoadStep const* grown_step(LoadCalculation const& before, LoadCalculation const& after);

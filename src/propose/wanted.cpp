@@ -17,9 +17,9 @@
 namespace legwork {
 
 namespace {
-class Reckoning {
+class WantedByCircuit {
 public:
-    Reckoning(Case const& c, Circuit const& circuit) : c_(c), circuit_(circuit), use_(circuit.use) {}
+    WantedByCircuit(Case const& c, Circuit const& circuit) : c_(c), circuit_(circuit), use_(circuit.use) {}
 
     Wanted reckon() {
         if (circuit_.on_dc()) return by_hand();
@@ -206,7 +206,7 @@ Wanted wanted(Case const& c, Circuit const& circuit) {
     Panel const* fed = circuit.fed_panel();
     // An empty panel's feeder may say itself what it carries.
     bool const says = !circuit.feeds_loads() && (circuit.load || circuit.measured || circuit.mca);
-    return fed && !says && !circuit.on_dc() ? wanted_by_panel(c, *fed) : Reckoning(c, circuit).reckon();
+    return fed && !says && !circuit.on_dc() ? wanted_by_panel(c, *fed) : WantedByCircuit(c, circuit).reckon();
 }
 
 } // namespace legwork

@@ -70,7 +70,7 @@ TEST_CASE("cover: the cheapest matching of its size, against every set of edges"
         std::vector<std::array<int, 3>> edges;
         for (int n = dice.from(0, 10); n > 0; --n)
             edges.push_back({dice.below(left), dice.below(right), dice.from(-20, 20)});
-        Cover cover(left, right);
+        EdgeCover cover(left, right);
         for (auto const& [l, r, cost] : edges) cover.add(l, r, cost);
         std::vector<int> must_left, must_right;
         for (int v = 0; v < left; ++v)
@@ -81,7 +81,7 @@ TEST_CASE("cover: the cheapest matching of its size, against every set of edges"
         auto const answer = cover.run(size, effort);
         auto const least = cheapest(edges, must_left, must_right, size);
         CAPTURE(seed);
-        REQUIRE((answer == Cover::Found::yes) == least.has_value());
+        REQUIRE((answer == EdgeCover::Answer::yes) == least.has_value());
         if (!least) continue;
         ++found;
         CHECK(cover.cost() == *least);

@@ -20,7 +20,7 @@ constexpr std::size_t kMostSituations = 16;
 template <int Width>
 class Meet {
 public:
-    Meet(Join const& j, Limits& limits, Found const& found) : j_(j), limits_(limits), found_(found) {}
+    Meet(Join const& j, Limits& limits, ShowPair const& found) : j_(j), limits_(limits), found_(found) {}
 
     bool run() {
         if (j_.left.empty() || j_.right.empty()) return true;
@@ -120,12 +120,12 @@ private:
 
     Join const& j_;
     Limits& limits_;
-    Found const& found_;
+    ShowPair const& found_;
 };
 
 } // namespace
 
-bool join(Join const& halves, Limits& limits, Found const& found) {
+bool join(Join const& halves, Limits& limits, ShowPair const& found) {
     if (halves.left.situations() > kMostSituations) return false; // the reader allows no more
     switch (halves.left.situations()) {
     case 1: return Meet<1>(halves, limits, found).run();

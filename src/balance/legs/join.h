@@ -38,7 +38,7 @@ struct Join {
 
 // Calls `found` for pairs that are wanted; it may lower limits. Every pair below its limit of the moment is shown.
 // False when the effort ended first.
-using Found = std::function<void(std::int64_t worst, int moves, HalfList::Point left, HalfList::Point right)>;
-bool join(Join const& halves, Limits& limits, Found const& found);
+using ShowPair = std::function<void(std::int64_t worst, int moves, HalfList::Point left, HalfList::Point right)>;
+bool join(Join const& halves, Limits& limits, ShowPair const& found);
 
 } // namespace legwork

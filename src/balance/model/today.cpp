@@ -11,7 +11,7 @@ namespace legwork {
 
 namespace {
 
-enum class Verdict { absent, no, half, full };
+enum class Standing { absent, no, half, full };
 
 std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
@@ -29,11 +29,11 @@ public:
     bool stays(int i) const { return stays_[at(i)]; }
 
     // A breaker is of one size: on halves only where each of its spaces takes them, else it is judged as full-size.
-    Verdict verdict(int i) const {
-        if (m_.today[at(i)].empty()) return Verdict::absent;
-        if (is_on_halves(i)) return Verdict::half;
-        return std::ranges::all_of(m_.today[at(i)], [&](Spot s) { return takes_full(i, s); }) ? Verdict::full
-                                                                                              : Verdict::no;
+    Standing standing(int i) const {
+        if (m_.today[at(i)].empty()) return Standing::absent;
+        if (is_on_halves(i)) return Standing::half;
+        return std::ranges::all_of(m_.today[at(i)], [&](Spot s) { return takes_full(i, s); }) ? Standing::full
+                                                                                              : Standing::no;
     }
 
     // Typed in on a half, and full-size if it stays: some space of it takes no halves.
@@ -160,10 +160,10 @@ private:
         bool const two = u.kind == Unit::Kind::two_pole;
         u.cell_a = cell(u.a);
         if (two) u.cell_b = cell(u.a, 1);
-        auto const verdict = today_.verdict(u.a);
+        auto const standing = today_.standing(u.a);
         bool const site_ok = !two || (m_.panel->takes_two_poles && adjacent(u.cell_a, u.cell_b));
-        bool const legal = verdict >= Verdict::half && site_ok;
-        u.held = today_.stays(u.a) || (legal && verdict == Verdict::half);
+        bool const legal = standing >= Standing::half && site_ok;
+        u.held = today_.stays(u.a) || (legal && standing == Standing::half);
         u.home_ok = legal && !u.held;
         if (is_filed(u.a)) return;
         if (u.held && !legal) contradict_fixed(u.a, site_ok);
@@ -188,7 +188,7 @@ private:
         if (u.cell_a < 0 || u.cell_b < 0) return false;
         if (adjacent(u.cell_a, u.cell_b)) return true;
         // In phase it is no worse than elsewhere, but one space holds both only where it takes halves.
-        if (m_.legs != Legs::two) return u.cell_a != u.cell_b || today_.verdict(u.a) == Verdict::half;
+        if (m_.legs != Legs::two) return u.cell_a != u.cell_b || today_.standing(u.a) == Standing::half;
         bool const tied = m_.circuits[at(u.a)]->tie != Tie::none || m_.circuits[at(u.b)]->tie != Tie::none;
         return !tied && m_.leg[at(u.cell_a)] != m_.leg[at(u.cell_b)];
     }
@@ -196,10 +196,10 @@ private:
     void judge_pair(Unit& u) {
         u.cell_a = cell(u.a);
         u.cell_b = cell(u.b);
-        auto const va = today_.verdict(u.a), vb = today_.verdict(u.b);
-        bool const a_ok = va >= Verdict::half, b_ok = vb >= Verdict::half;
+        auto const va = today_.standing(u.a), vb = today_.standing(u.b);
+        bool const a_ok = va >= Standing::half, b_ok = vb >= Standing::half;
         bool const legal = a_ok && b_ok && legal_together(u);
-        bool const on_halves = legal && (va == Verdict::half || vb == Verdict::half);
+        bool const on_halves = legal && (va == Standing::half || vb == Standing::half);
         u.a_held = today_.stays(u.a);
         u.b_held = today_.stays(u.b);
         u.held = (u.a_held && u.b_held) || on_halves;

@@ -17,7 +17,7 @@ std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
 } // namespace
 
-Cover::Cover(int left, int right)
+EdgeCover::EdgeCover(int left, int right)
     : of_left_(at(left)),
       must_left_(at(left)),
       must_right_(at(right)),
@@ -28,33 +28,33 @@ Cover::Cover(int left, int right)
       by_(at(right)),
       queued_(at(left)) {}
 
-int Cover::add(int left, int right, std::int64_t cost) {
+int EdgeCover::add(int left, int right, std::int64_t cost) {
     of_left_[at(left)].push_back(static_cast<int>(edges_.size()));
     edges_.push_back({left, right, cost});
     return static_cast<int>(edges_.size()) - 1;
 }
 
-std::int64_t Cover::price(Edge const& e) const {
+std::int64_t EdgeCover::price(Edge const& e) const {
     return e.cost - (must_left_[at(e.left)] ? kMust : 0) - (must_right_[at(e.right)] ? kMust : 0);
 }
 
-Cover::Found Cover::run(int edges, Effort& effort) {
+EdgeCover::Answer EdgeCover::run(int edges, Effort& effort) {
     prices_.clear();
     for (Edge const& e : edges_) prices_.push_back(price(e));
     for (int n = 0; n < edges; ++n) {
         auto const end = shortest(effort);
-        if (effort.is_over()) return Found::gave_up;
-        if (!end) return Found::no;
+        if (effort.is_over()) return Answer::gave_up;
+        if (!end) return Answer::no;
         augment(*end);
     }
     for (std::size_t l = 0; l < must_left_.size(); ++l)
-        if (must_left_[l] && left_edge_[l] < 0) return Found::no;
+        if (must_left_[l] && left_edge_[l] < 0) return Answer::no;
     for (std::size_t r = 0; r < must_right_.size(); ++r)
-        if (must_right_[r] && right_edge_[r] < 0) return Found::no;
-    return Found::yes;
+        if (must_right_[r] && right_edge_[r] < 0) return Answer::no;
+    return Answer::yes;
 }
 
-std::optional<int> Cover::shortest(Effort& effort) {
+std::optional<int> EdgeCover::shortest(Effort& effort) {
     to_left_.assign(to_left_.size(), kFar);
     to_right_.assign(to_right_.size(), kFar);
     queue_.clear();
@@ -93,7 +93,7 @@ std::optional<int> Cover::shortest(Effort& effort) {
     return nearest;
 }
 
-void Cover::augment(int right) {
+void EdgeCover::augment(int right) {
     for (int r = right;;) {
         int const n = by_[at(r)];
         int const l = edges_[at(n)].left;
@@ -104,7 +104,7 @@ void Cover::augment(int right) {
     }
 }
 
-std::int64_t Cover::cost() const {
+std::int64_t EdgeCover::cost() const {
     std::int64_t sum = 0;
     for (int const n : left_edge_)
         if (n >= 0) sum += edges_[at(n)].cost;

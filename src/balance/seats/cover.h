@@ -17,17 +17,17 @@
 
 namespace legwork {
 
-class Cover {
+class EdgeCover {
 public:
-    Cover(int left, int right);
+    EdgeCover(int left, int right);
 
     void must_left(int vertex) { must_left_[static_cast<std::size_t>(vertex)] = true; }
     void must_right(int vertex) { must_right_[static_cast<std::size_t>(vertex)] = true; }
     // Costs below 2^40 in size. Returns the number of the edge, from 0.
     int add(int left, int right, std::int64_t cost);
 
-    enum class Found { yes, no, gave_up }; // gave_up: the effort ended first
-    Found run(int edges, Effort& effort);
+    enum class Answer { yes, no, gave_up }; // gave_up: the effort ended first
+    Answer run(int edges, Effort& effort);
 
     // Of what was found.
     std::int64_t cost() const;

@@ -22,7 +22,7 @@ int FateCost::of(Fate f) const {
     return lift;
 }
 
-LinePass::PairRange LinePass::pair_range(PanelModel const& model, LineRoom::Case const& c) {
+LinePass::PairRange LinePass::pair_range(PanelModel const& model, LineRoom::LineCase const& c) {
     int payers = 0, held = 0;
     for (int i = 0; i < model.cells(); ++i) {
         payers += c.payer[at(i)] >= 0;
@@ -32,13 +32,13 @@ LinePass::PairRange LinePass::pair_range(PanelModel const& model, LineRoom::Case
     return {-payers, c.asked + payers + 2 * held};
 }
 
-std::int64_t LinePass::size(PanelModel const& model, LineRoom::Case const& c) {
+std::int64_t LinePass::size(PanelModel const& model, LineRoom::LineCase const& c) {
     auto const range = pair_range(model, c);
     return std::int64_t{4} * (range.most - range.least + 1) * model.cells();
 }
 
-LinePass::LinePass(PanelModel const& model, LineRoom::Case const& c, std::vector<FateCost> const& costs, bool open_legs,
-                   bool traced)
+LinePass::LinePass(PanelModel const& model, LineRoom::LineCase const& c, std::vector<FateCost> const& costs,
+                   bool open_legs, bool traced)
     : model_(model), case_(c), unit_cost_(costs), traced_(traced) {
     int singles = 0;
     for (int i = 0; i < model.cells(); ++i) {

@@ -29,10 +29,10 @@ class LinePass {
 public:
     // `open_legs`: singles may land on either leg, and the pass counts how many are on leg A.
     // `traced`: keeps the way to each cost, for trace(); without it a pass is several times faster.
-    LinePass(PanelModel const& model, LineRoom::Case const& c, std::vector<FateCost> const& costs, bool open_legs,
+    LinePass(PanelModel const& model, LineRoom::LineCase const& c, std::vector<FateCost> const& costs, bool open_legs,
              bool traced);
     // (cell, state) pairs that a pass with closed legs may visit.
-    static std::int64_t size(PanelModel const& model, LineRoom::Case const& c);
+    static std::int64_t size(PanelModel const& model, LineRoom::LineCase const& c);
     std::int64_t visits() const { return visits_; } // that this one made
 
     // Least cost by singles on leg A (one entry when legs are not open); kNoWay where there is no room.
@@ -54,7 +54,7 @@ private:
     struct PairRange {
         int least, most;
     };
-    static PairRange pair_range(PanelModel const& model, LineRoom::Case const& c);
+    static PairRange pair_range(PanelModel const& model, LineRoom::LineCase const& c);
     int index(State const& s) const;
     State state(int index) const;
     void run();
@@ -64,7 +64,7 @@ private:
     int payment(int cell, int& pairs) const;
 
     PanelModel const& model_;
-    LineRoom::Case const& case_;
+    LineRoom::LineCase const& case_;
     std::vector<FateCost> const& unit_cost_;
     std::vector<std::vector<CellOption>> options_;
     int least_pairs_ = 0, most_pairs_ = 0, counts_ = 1;

@@ -56,7 +56,7 @@ public:
         }
     }
 
-    LineRoom::Case build() { return std::move(c_); }
+    LineRoom::LineCase build() { return std::move(c_); }
 
 private:
     void add_block(int index, Unit const& u) {
@@ -105,7 +105,7 @@ private:
 
     static constexpr int kMostPairs = 1000;
     PanelModel const& m_;
-    LineRoom::Case c_;
+    LineRoom::LineCase c_;
 };
 
 std::vector<FateCost> costs_of(PanelModel const& m, Signs const* signs) {
@@ -121,7 +121,7 @@ std::vector<FateCost> costs_of(PanelModel const& m, Signs const* signs) {
 }
 
 // A fate that the signs rule out makes the whole case impossible.
-int stay_put_cost(LineRoom::Case const& c, std::vector<FateCost> const& costs) {
+int stay_put_cost(LineRoom::LineCase const& c, std::vector<FateCost> const& costs) {
     int sum = 0;
     for (int const u : c.stay_put) {
         if (costs[at(u)].home >= kNoWay) return kNoWay;
@@ -163,7 +163,7 @@ Room::Extra LineRoom::extra_moves(Signs const& signs, Effort& effort) const {
     effort.spend(steps_a_look());
     auto const costs = costs_of(model_, &signs);
     int least = kNoWay;
-    for (Case const& c : cases_) {
+    for (LineCase const& c : cases_) {
         int const put = stay_put_cost(c, costs);
         if (put >= least) continue;
         least = std::min(least, put + LinePass(model_, c, costs, false, false).costs()[0]);
@@ -174,7 +174,7 @@ Room::Extra LineRoom::extra_moves(Signs const& signs, Effort& effort) const {
 
 std::int64_t LineRoom::steps_a_look() const {
     std::int64_t visits = 0;
-    for (Case const& c : cases_) visits += LinePass::size(model_, c);
+    for (LineCase const& c : cases_) visits += LinePass::size(model_, c);
     return visits * kStepsAVisit;
 }
 
@@ -183,7 +183,7 @@ std::optional<Rooming> LineRoom::rooming(Signs const& signs, Effort& effort) con
     auto const costs = costs_of(model_, &signs);
     int least = kNoWay;
     std::optional<Rooming> best;
-    for (Case const& c : cases_) {
+    for (LineCase const& c : cases_) {
         int const put = stay_put_cost(c, costs);
         if (put >= least) continue;
         LinePass const pass(model_, c, costs, false, true);
@@ -223,7 +223,7 @@ Room::Fewest LineRoom::fewest_moves(int least, int most, Effort& effort) const {
     auto const costs = costs_of(model_, nullptr);
     int best = kNoWay;
     Fewest found{{}, {}, exact_};
-    for (Case const& c : cases_) {
+    for (LineCase const& c : cases_) {
         int const put = stay_put_cost(c, costs);
         if (put >= best) continue;
         LinePass const pass(model_, c, costs, two, true);

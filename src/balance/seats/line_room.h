@@ -41,7 +41,7 @@ public:
         int unit, cell, anchor;
         Fate fate;
     };
-    struct Case {
+    struct LineCase {
         std::vector<std::vector<int>> singles; // of a cell: units that stand there
         std::vector<int> block;                // first cell: a unit that may stay on it and the next; else -1
         std::vector<int> payer;                // the unit that pays when this cell is not under its own block; else -1
@@ -57,7 +57,7 @@ private:
     std::int64_t steps_a_look() const;
 
     PanelModel const& model_;
-    std::vector<Case> cases_;
+    std::vector<LineCase> cases_;
     std::vector<int> none_;
     bool exact_ = true;
 };

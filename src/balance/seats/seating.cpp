@@ -88,8 +88,8 @@ private:
         if (!own_pairs_pack(n)) return;
         DealtSeats d{n, {}, {}};
         auto const found = graph_.match(n, d.match, effort_);
-        if (found == Cover::Found::gave_up) return give_up();
-        if (found == Cover::Found::no) return;
+        if (found == EdgeCover::Answer::gave_up) return give_up();
+        if (found == EdgeCover::Answer::no) return;
         int const bound = d.match.cost + graph_.least_of_open(n);
         if (bound >= limit_) return;
         if (auto const odd = deal(d)) {
@@ -98,9 +98,9 @@ private:
             return visit(d.node);
         }
         auto const completed = graph_.complete(n, d.match, effort_);
-        if (completed == Cover::Found::gave_up) return give_up();
-        bool const whole = completed == Cover::Found::yes && d.match.cost == bound;
-        if (completed == Cover::Found::yes) offer(std::move(d));
+        if (completed == EdgeCover::Answer::gave_up) return give_up();
+        bool const whole = completed == EdgeCover::Answer::yes && d.match.cost == bound;
+        if (completed == EdgeCover::Answer::yes) offer(std::move(d));
         if (!whole) branch_on_kind(n, bound);
     }
     void give_up() {

@@ -85,7 +85,7 @@ public:
         for (std::size_t i = 0; i < vertex_.size(); ++i) join_own(i);
     }
 
-    Cover::Found run(Effort& effort) { return cover_->run(edges_, effort); }
+    EdgeCover::Answer run(Effort& effort) { return cover_->run(edges_, effort); }
 
     SeatingMatch match() const {
         SeatingMatch m{g_.base_cost(n_) + cost_part(cover_->cost()), {}, std::vector<int>(vertex_.size(), -1), n_.free};
@@ -193,23 +193,23 @@ private:
     SeatingNode const& n_;
     std::vector<int> vertex_, split_right_; // of each single that is matched, of each pair that is split; else -1
     int edges_ = 0;
-    std::optional<Cover> cover_;
+    std::optional<EdgeCover> cover_;
     std::vector<SeatingMatch::Pair> meanings_; // of the edges; a single's have no cells, of a split pair's one each
 };
 
-Cover::Found SeatingGraph::match(SeatingNode const& n, SeatingMatch& m, Effort& effort) const {
+EdgeCover::Answer SeatingGraph::match(SeatingNode const& n, SeatingMatch& m, Effort& effort) const {
     Builder builder(*this, n);
     auto const found = builder.run(effort);
-    if (found == Cover::Found::yes) m = builder.match();
+    if (found == EdgeCover::Answer::yes) m = builder.match();
     return found;
 }
 
-Cover::Found SeatingGraph::complete(SeatingNode const& n, SeatingMatch& m, Effort& effort) const {
+EdgeCover::Answer SeatingGraph::complete(SeatingNode const& n, SeatingMatch& m, Effort& effort) const {
     std::vector<int> open;
     for (std::size_t i = 0; i < sitters_.size(); ++i)
         if (is_open(n, i) && sitters_[i].kind == Kind::single && n.kind[i] == 0) open.push_back(static_cast<int>(i));
-    if (open.empty()) return Cover::Found::yes;
-    Cover cover(static_cast<int>(open.size()), seats_.model().cells());
+    if (open.empty()) return EdgeCover::Answer::yes;
+    EdgeCover cover(static_cast<int>(open.size()), seats_.model().cells());
     std::vector<int> seat_of_edge;
     for (std::size_t k = 0; k < open.size(); ++k) {
         auto const& seats = sitters_[at(open[k])].seats;
@@ -220,7 +220,7 @@ Cover::Found SeatingGraph::complete(SeatingNode const& n, SeatingMatch& m, Effor
         }
     }
     auto const found = cover.run(static_cast<int>(open.size()), effort);
-    if (found != Cover::Found::yes) return found;
+    if (found != EdgeCover::Answer::yes) return found;
     m.cost += cost_part(cover.cost());
     for (std::size_t k = 0; k < open.size(); ++k) {
         m.seat_of[at(open[k])] = seat_of_edge[at(cover.edge_of_left()[k])];

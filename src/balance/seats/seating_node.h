@@ -47,9 +47,9 @@ public:
     bool is_open(SeatingNode const& n, std::size_t sitter) const { return n.settled[sitter] < 0; }
     bool may_take(SeatingNode const& n, std::size_t sitter, Seat const& seat) const;
 
-    Cover::Found match(SeatingNode const& n, SeatingMatch& match, Effort& effort) const;
+    EdgeCover::Answer match(SeatingNode const& n, SeatingMatch& match, Effort& effort) const;
     // The open singles on what a matching has left. Sets their seats.
-    Cover::Found complete(SeatingNode const& n, SeatingMatch& match, Effort& effort) const;
+    EdgeCover::Answer complete(SeatingNode const& n, SeatingMatch& match, Effort& effort) const;
     // What the open singles cost at least.
     int least_of_open(SeatingNode const& n) const;
     // What a seat costs for one of its cells; no more for both than the seat.

@@ -73,14 +73,14 @@ std::size_t match(Words const& words, std::size_t at, std::string_view phrase) {
     return n;
 }
 
-struct Found {
+struct PlaceMention {
     RoomPlace place;
     std::size_t first, past; // words
 };
 
 // Every phrase, the longest at each word.
-std::vector<Found> phrases_in(Words const& words) {
-    std::vector<Found> all;
+std::vector<PlaceMention> phrases_in(Words const& words) {
+    std::vector<PlaceMention> all;
     for (std::size_t at = 0; at < words.size();) {
         std::optional<RoomPlace> place;
         std::size_t longest = 0;
@@ -106,7 +106,7 @@ bool shares_a_feature(Words const& words, std::size_t past) {
 
 // "Studio over garage", "outlet near the bathroom", "kitchen side"; of a name beside a room also "bath wall". By the
 // sink or at the counter is what is asked, so these are never landmarks only.
-bool is_only_a_landmark(Words const& words, Found const& f, bool room_known) {
+bool is_only_a_landmark(Words const& words, PlaceMention const& f, bool room_known) {
     if (f.place == sink || f.place == counter) return false;
     if (f.past < words.size()) {
         if (is_landmark_word(LandmarkWord::after, words[f.past])) return true;
@@ -120,13 +120,13 @@ bool is_only_a_landmark(Words const& words, Found const& f, bool room_known) {
 
 // "Hall bath", "Kitchen porch": the last word says what it is, those before it where it leads from. What holds whole
 // rooms stays: "Garage closet", "Basement bathroom". "Hall outside" is a hall, and what follows its landmark.
-bool is_said_of(Found const& f, Found const& next) {
+bool is_said_of(PlaceMention const& f, PlaceMention const& next) {
     constexpr RoomPlaces led_from{bathroom, closet, hall, stair, outdoor, eaves};
     constexpr RoomPlaces holds_rooms{
         basement, unfinished_basement, garage, outbuilding, workshop, boathouse, attic, laundry, house, dock};
     return f.past == next.first && led_from.has(next.place) && !holds_rooms.has(f.place);
 }
-bool is_preposition(Words const& words, Found const& f, Found const& previous) {
+bool is_preposition(Words const& words, PlaceMention const& f, PlaceMention const& previous) {
     return words[f.first] == "outside" && previous.past == f.first;
 }
 

@@ -18,12 +18,12 @@ void add(Keys& keys, std::string_view key) {
 }
 
 // What hangs on the circuit decides which figures it must have.
-struct Needs {
+struct FiguresNeeded {
     bool cable = true, load = true;
 };
-Needs needs_of(Circuit const& c) {
+FiguresNeeded needs_of(Circuit const& c) {
     bool const no_load_of_its_own = c.use && (c.use->source || c.use->demand == Demand::none);
-    Needs needs;
+    FiguresNeeded needs;
     if (c.is_spare() || c.is("main") || c.is("surge protector")) needs.cable = false;
     needs.load = !no_load_of_its_own && !c.fed_panel() && !c.off;
     return needs;
@@ -108,7 +108,7 @@ void place_the_load(ToMeasure& m, Circuit const& c) {
     bool const one_thing = c.use ? !c.use->receptacle && !c.use->lighting : c.poles == 2 || c.motor.value_or(false);
     if (one_thing) return;
     m.how.at = Station::panel;
-    m.how.cover = Cover::off_live;
+    m.how.cover = PanelCover::off_live;
     m.how.with = "a clamp meter; or paper, to add up the nameplates";
 }
 

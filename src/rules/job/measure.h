@@ -18,8 +18,8 @@ enum class Station { panel, run, outlet, appliance, building };
 std::string_view name(Station at); // "panel", "run", "outlet", "appliance", "building"
 
 // What has to be open, and whether it may be live.
-enum class Cover { closed, off_dead, off_live };
-std::string_view name(Cover cover); // "closed", "off and dead", "off and live"
+enum class PanelCover { closed, off_dead, off_live };
+std::string_view name(PanelCover cover); // "closed", "off and dead", "off and live"
 
 // How one figure is found. Common practice, no source.
 struct HowToMeasure {
@@ -29,7 +29,7 @@ struct HowToMeasure {
     std::string_view decides; // what hangs on it
     std::string_view rules;   // ids, parted by blanks
     Station at;
-    Cover cover;
+    PanelCover cover;
 };
 // Of circuits and cables; of panels; of sources; of the dwelling. In the order of a walk.
 std::vector<HowToMeasure> const& how_to_measure(Thing thing);

@@ -7,7 +7,7 @@ namespace legwork {
 
 namespace {
 using enum Station;
-using enum Cover;
+using enum PanelCover;
 using Rows = std::vector<HowToMeasure>;
 
 Rows const& circuit_rows() {
@@ -167,11 +167,11 @@ std::string_view name(Station at) {
     return "building";
 }
 
-std::string_view name(Cover cover) {
+std::string_view name(PanelCover cover) {
     switch (cover) {
-    case Cover::closed: return "closed";
-    case Cover::off_dead: return "off and dead";
-    case Cover::off_live: break;
+    case PanelCover::closed: return "closed";
+    case PanelCover::off_dead: return "off and dead";
+    case PanelCover::off_live: break;
     }
     return "off and live";
 }
