@@ -3,7 +3,6 @@
 
 #include "balance/panel_plan.h"
 
-#include "balance/place/place.h"
 #include "balance/tally.h"
 
 #include <algorithm>

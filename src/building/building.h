@@ -20,7 +20,7 @@
 #include "job/terms.h"
 #include "panel/fed_from.h"
 #include "panel/feeds.h"
-#include "panel/handles.h"
+#include "panel/hang.h"
 #include "panel/layout.h"
 #include "panel/lines.h"
 #include "units/length.h"

@@ -143,4 +143,10 @@ std::vector<CableRun> cable_runs(Building const& building, CodeBook const& book)
     return cables;
 }
 
+bool needs_neutral(Circuit const& c) {
+    if (c.poles == 1 || c.third == ThirdWire::neutral || c.fed_panel()) return true;
+    if (std::ranges::any_of(c.outlets, &Receptacle::neutral)) return true;
+    return c.outlets.empty() && c.use && c.use->uses_neutral_at_240;
+}
+
 } // namespace legwork

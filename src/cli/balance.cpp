@@ -8,10 +8,9 @@
 
 #include "cli/command.h"
 #include "cli/json.h"
-#include "cli/listing.h"
-#include "cli/plan_text.h"
 #include "cli/save_edits.h"
 #include "cli/session.h"
+#include "cli/text.h"
 #include "cli/words.h"
 #include "rules/check.h"
 #include "sheet/common.h"

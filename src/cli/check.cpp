@@ -7,11 +7,9 @@
 
 #include "cli/command.h"
 #include "cli/json.h"
-#include "cli/listing.h"
 #include "cli/measure_list.h"
-#include "cli/proposals_text.h"
 #include "cli/session.h"
-#include "cli/verdict_list.h"
+#include "cli/text.h"
 #include "cli/vocabulary.h"
 #include "toml/near.h"
 

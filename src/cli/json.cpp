@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "cli/json.h"
-#include "cli/place.h"
+#include "cli/words.h"
 
 #include "cli/form_file.h"
 #include "cli/json_values.h"

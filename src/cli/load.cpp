@@ -5,8 +5,8 @@
 
 #include "cli/command.h"
 #include "cli/json.h"
-#include "cli/load_text.h"
 #include "cli/session.h"
+#include "cli/text.h"
 #include "reckon/added_circuit.h"
 #include "toml/near.h"
 

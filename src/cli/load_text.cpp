@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "cli/load_text.h"
+#include "cli/text.h"
 
 #include "cli/words.h"
 #include "sheet/common.h"

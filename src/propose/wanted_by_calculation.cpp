@@ -3,7 +3,7 @@
 
 // Breakers are tried from the smallest up, since the method that the code allows may hang on the size; the first that
 // carries what is then calculated, and that no rule of the panel's load speaks of, is wanted.
-#include "propose/wanted_by_calculation.h"
+#include "propose/wanted.h"
 
 #include "building/trial.h"
 #include "codebook/cite.h"

@@ -6,9 +6,8 @@
 #include "fuzz/promises.h"
 
 #include "cli/json.h"
-#include "cli/listing.h"
-#include "cli/load_text.h"
 #include "cli/measure_list.h"
+#include "cli/text.h"
 #include "job/job.h"
 
 using namespace legwork;

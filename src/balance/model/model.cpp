@@ -3,8 +3,6 @@
 
 #include "balance/model/model.h"
 
-#include "balance/model/today.h"
-
 #include <algorithm>
 
 namespace legwork {

@@ -73,6 +73,10 @@ struct PanelModel {
 PanelModel panel_model(Building const& building, Panel const& panel, std::map<std::string, LegLoads> const& below,
                        ModelOptions const& options);
 
+// The last step of panel_model() (today.cpp): says of each unit what of today's layout may stay, and puts up the walls
+// of what is held.
+void judge_today(PanelModel& model, ModelOptions const& options);
+
 // +1: the single, or half a of the pair, is on leg A; -1: on leg B; 0: nothing to choose.
 using Signs = std::vector<signed char>;
 

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "balance/model/today.h"
+#include "balance/model/model.h"
 
 #include <fmt/format.h>
 

@@ -12,7 +12,6 @@ namespace legwork {
 
 namespace {
 
-using Slots = std::vector<std::vector<Spot>>;
 std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
 class Placer {
@@ -179,8 +178,7 @@ private:
 
 } // namespace
 
-std::optional<std::vector<std::vector<Spot>>> place(PanelModel const& model, Signs const& signs,
-                                                    Rooming const& rooming) {
+std::optional<Slots> place(PanelModel const& model, Signs const& signs, Rooming const& rooming) {
     return Placer(model, signs, rooming).run();
 }
 

@@ -1,8 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "cli/listing.h"
-#include "cli/place.h"
+#include "cli/text.h"
 
 #include "cli/words.h"
 #include "rules/check.h"

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "panel/reach.h"
+#include "panel/hang.h"
 
 #include "panel/layout.h"
 
@@ -56,6 +56,15 @@ bool is_reach_limited(typed::Panel const& panel, typed::Circuit const& c) {
     if (c.reach_side.empty() && c.reach_spaces.empty()) return false;
     auto const found = reachable(panel, c);
     return std::find(found.begin() + 1, found.end(), false) != found.end();
+}
+
+OnIs on_is(typed::Panel const& panel, int space) {
+    if (panel.hang == Hang::upright || panel.hang == Hang::upside_down) return OnIs::sideways;
+    bool const first_left = panel.first == Corner::top_left || panel.first == Corner::bottom_left;
+    bool const left = (Layout(panel).position(space).column == 0) == first_left;
+    // Turned left, the panel's top points left and its right column comes to lie above.
+    bool const above = left == (panel.hang == Hang::turned_right);
+    return above ? OnIs::down : OnIs::up;
 }
 
 } // namespace legwork

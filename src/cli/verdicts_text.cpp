@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "cli/verdict_list.h"
+#include "cli/text.h"
 
 #include "cli/words.h"
 #include "reckon/say.h"

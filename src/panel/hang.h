@@ -1,10 +1,12 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// Which way a breaker's handle points when it is on, as the panel hangs.
+// What hangs on how the panel is mounted: which way a handle points when it is on, and which spaces lie to the left.
 #pragma once
 
 #include "job/job.h"
+
+#include <vector>
 
 namespace legwork {
 
@@ -19,5 +21,12 @@ enum class OnIs { sideways, up, down };
 
 // Of a space on the panel.
 OnIs on_is(typed::Panel const& panel, int space);
+
+// Indexed by space (0 is not used). `reach = "left"` means the left half of the panel as it hangs: one column of an
+// upright or upside-down panel; of a turned one the rows of that end (the middle row of an odd number is in both).
+std::vector<bool> reachable(typed::Panel const& panel, typed::Circuit const& c);
+
+// "left", "right" or a list is given, and leaves out some space of the panel.
+bool is_reach_limited(typed::Panel const& panel, typed::Circuit const& c);
 
 } // namespace legwork
