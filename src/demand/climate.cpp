@@ -175,6 +175,7 @@ Climate add_climate(StepList& steps, Building const& building, LoadItems const& 
     c.heat = items_of(heat);
     c.cool = items_of(cool);
     auto const more = [&](LoadItems const& side) { return shares.more ? shares.more(side) : 0; };
+    // The larger with all that hangs on it: what one side adds further down (its long running) may outweigh the other.
     c.heat_counts = cool.empty() || (!heat.empty() && hot + more(c.heat) >= cold + more(c.cool));
     SideParts const& larger = c.heat_counts ? heat : cool;
     c.va = c.heat_counts ? hot : cold;

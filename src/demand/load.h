@@ -1,6 +1,11 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
+// The folder demand/: what a code lets a building count for, since not everything runs at once.
+//
+//     LoadQuestion --items.h--> loads as listed --methods.h, a file each--> steps and their total (a LoadCalculation)
+//                  --service_size.h--> amperes, least service, wires --results.h--> what a permit form asks for
+//
 // The load calculation of a service or feeder, step by step, as a person fills it in on a permit form. Every step is in
 // whole VA, so that a pocket calculator gives the same figures.
 #pragma once

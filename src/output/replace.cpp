@@ -107,6 +107,7 @@ public:
         auto const old = opened_in_turn(file_, path_);
         settle_all(folder_, file_, path_);
         refuse_second_names(old, path_);
+        // Nobody else may read it before it has the mode and lists of the old one.
         Draft next(folder_, file_.filename().string(), path_, 0600);
         next.write(new_bytes_);
         next.keep(old.number());

@@ -61,6 +61,7 @@ std::int64_t bound_of(std::vector<std::int64_t> const& x) {
 } // namespace
 
 LegProblem without_idle_situations(LegProblem p) {
+    // From the last: of two that say the same the first stays.
     for (std::size_t k = p.situations(); k-- > 0;) {
         auto const x = column(p, k);
         for (std::size_t j = 0; j < p.situations(); ++j)

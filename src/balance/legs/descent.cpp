@@ -93,6 +93,8 @@ private:
 
     bool step(Effort& effort) {
         auto const n = choice_.size();
+        // Paid as if every change were looked at in full: a step is all or nothing, so that the plan is the same on
+        // every machine.
         if (!effort.spend(static_cast<std::int64_t>(n * (n + 1) * d_.size()))) return false;
         Score best = score();
         std::size_t one = n, two = n;

@@ -33,6 +33,7 @@ bool is_roomy(PanelModel const& model, LegProblem const& p, Room const& room, Ef
         choice.push_back(p.decisions[i].plus_moves <= p.decisions[i].minus_moves);
         if (needs_a_side(model.units[static_cast<std::size_t>(p.decisions[i].unit)])) open.push_back(i);
     }
+    // Each doubles the looks: past 32 of them this short cut is not worth its price.
     if (open.size() > 5) return false;
     for (std::size_t ways = 0; ways < std::size_t{1} << open.size(); ++ways) {
         for (std::size_t k = 0; k < open.size(); ++k) choice[open[k]] = (ways >> k) & 1;
@@ -94,6 +95,7 @@ Front front(PanelModel const& model, LegProblem const& problem, Room const& room
     f.fewest_moves = fewest.moves;
     if (!fewest.moves) return f;
     auto const p = without_idle_situations(problem);
+    // Nothing is to be evened out here (one bus, legs in phase): any layout will do, so the one of the fewest moves.
     if (p.situations() == 0) {
         f.steps.push_back({*fewest.moves, 0, Assignment(p.decisions.size())});
         f.proven_to = f.is_certain ? *fewest.moves : -1;
@@ -102,13 +104,16 @@ Front front(PanelModel const& model, LegProblem const& problem, Room const& room
     bool const roomy = is_roomy(model, p, room, effort);
     FrontJoins joins(model, p, room, roomy);
     bool const by_joins = p.situations() > 1 && joins.can_finish(effort);
+    // A third is left for what comes after: the least by itself says nothing of moves.
     auto part = effort.part(effort.left() / 3 * 2);
     auto const least = by_joins ? quick_least(p, part) : least_worst(p, part);
     effort.charge(part);
     f.least = least.worst;
     f.lower_bound = least.lower_bound;
     if (p.situations() == 1 && roomy && least.is_proven() && table_steps(p, f, to_read, effort)) return f;
+    // Whatever becomes of the search, the panel then has a plan.
     joins.offer_first(with_signs(p, fewest.signs, effort), effort);
+    // The table tells how even the legs can be, not how: where that is too dear to read back, a plan near it will do.
     if (least.choice)
         joins.offer(*least.choice, effort);
     else if (auto const choice = SumTable(p, 0).assignment({}, least.worst, effort))

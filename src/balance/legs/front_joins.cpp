@@ -153,6 +153,7 @@ void FrontJoins::use_standing(std::int64_t enough, Effort& effort) {
     };
     std::vector<Assignment> done;
     for (auto const& choice : standing) {
+        // Plans that put the bound units alike leave the same legs open: one of them stands for all.
         if (std::ranges::count(done, bound(choice)) > 0 || effort.is_over()) continue;
         done.push_back(bound(choice));
         use_bound_legs(choice, enough, effort);
@@ -195,6 +196,7 @@ void FrontJoins::run(Front& f, Effort& effort) {
         if (!is_at_floor(upto)) {
             upto = next_round(done, effort);
             for (int m = done + 1; m <= upto; ++m) descend_to(p_.fixed_moves + m, spared, effort);
+            // From there on a plan is known that nothing can better.
             upto = std::min(upto, first_enough(f) - 1);
             if (upto <= done) return finish(f, true);
             if (!join_upto(upto, done, effort)) return finish(f, false);

@@ -39,6 +39,7 @@ std::vector<Group> groups(LegProblem const& problem, bool together, bool with_mo
 }
 
 Halves halves(std::vector<Group> all) {
+    // The largest first, each to the smaller half: near enough to even.
     std::ranges::stable_sort(all, std::greater{}, &Group::ways);
     Halves h;
     std::uint64_t left = 1, right = 1;
@@ -95,6 +96,7 @@ private:
         if (i == half_.size()) {
             if (!effort_.spend(kStepsListed)) return;
             rows_.insert(rows_.end(), d_.begin(), d_.end());
+            // 31 bits of the code a word, since the numbers of a row have a sign.
             rows_.insert(rows_.end(), {on_a, moves, static_cast<std::int32_t>(code & 0x7fffffff),
                                        static_cast<std::int32_t>(code >> 31)});
             return;

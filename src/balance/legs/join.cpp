@@ -68,9 +68,11 @@ private:
         else
             one.second = r + 1, two.second = static_cast<std::size_t>(b.right);
         auto first = look(one.first, one.second), second = look(two.first, two.second);
+        // The more promising one first: the sooner a good pair is shown, the lower the limit for the rest.
         if (second.bound < first.bound) std::swap(one, two), std::swap(first, second);
         if (first.bound < first.limit) visit(one.first, one.second);
         if (second.bound >= second.limit) return;
+        // Looked at again, since the first may have lowered the limit.
         if (second = look(two.first, two.second); second.bound < second.limit) visit(two.first, two.second);
     }
 
@@ -99,6 +101,7 @@ private:
             auto const offset = static_cast<std::uint32_t>(j_.left.value(p, k)) + static_cast<std::uint32_t>(limit - 1);
             auto const* const lanes = j_.right.column(leaf, k);
             Value any = 0;
+            // Always all lanes and no early end: so the compiler makes vector instructions of it.
             for (std::size_t n = 0; n < kLanes; ++n) {
                 below[n] &= static_cast<std::uint32_t>(lanes[n]) + offset <= span ? -1 : 0;
                 any |= below[n];

@@ -69,6 +69,8 @@ Least least_worst(LegProblem const& problem, Effort& effort) {
         least.lower_bound = least.worst;
         return least;
     }
+    // Not all can be joined. But the worst of several situations is never less than the least of each alone, which its
+    // table tells: a better bound than the quick one.
     for (std::size_t k = 0; k < p.situations() && p.situations() > 1; ++k) {
         auto part = effort.part(effort.left() / 4);
         if (auto const worst = SumTable(p, k).least(part)) least.lower_bound = std::max(least.lower_bound, *worst);

@@ -26,6 +26,7 @@ public:
         if (m_.legs == Legs::two) {
             problem_.most_on_a = std::min(singles, free_a_);
             problem_.least_on_a = std::max(0, singles - free_b_);
+            // Pairs and two-pole breakers alone take more than there is: an empty range says so.
             if (free_a_ < 0 || free_b_ < 0) problem_.least_on_a = problem_.most_on_a + 1;
         } else if (free_a_ + free_b_ - in_phase_singles_ < 0) {
             problem_.least_on_a = problem_.most_on_a + 1;
@@ -84,6 +85,7 @@ private:
     }
 
     void add(Decision d) {
+        // What both ways cost is no choice: the search sees only the difference.
         int const either_way = std::min(d.plus_moves, d.minus_moves);
         problem_.fixed_moves += either_way;
         d.plus_moves -= either_way;

@@ -22,6 +22,7 @@ std::int64_t most_with(Items const& items, int moves, Amount amount) {
     std::vector<std::pair<std::int64_t, int>> going;
     for (auto const& i : items)
         if (amount(i) > 0) going.push_back({amount(i), i.moves});
+    // By what each adds a move, compared crosswise: so what costs no move comes first.
     std::ranges::stable_sort(going,
                              [](auto const& a, auto const& b) { return a.first * b.second > b.first * a.second; });
     std::int64_t sum = 0;
@@ -46,6 +47,7 @@ std::vector<SumTable::Item> SumTable::items(bool with_moves) const {
     for (Decision const& d : problem_.decisions) {
         int const to_minus = with_moves ? d.minus_moves - d.plus_moves : 0;
         bool const plus = to_minus >= 0;
+        // The other side changes D by twice d: that is one step of double grains.
         auto const step = d.d[situation_] / grain_;
         all.push_back({plus, std::abs(to_minus), d.is_single ? (plus ? -1 : 1) : 0, plus ? -step : step});
     }
@@ -92,6 +94,7 @@ SumTable::Shape SumTable::shape(std::vector<Item> const& items, int moves) const
     int const base = preferred_count(items);
     bool const can_stay = !s.counted || (base >= problem_.least_on_a && base <= problem_.most_on_a);
     auto const d = preferred_difference(items);
+    // `even`: how far from the preferred sides D is nearest to nothing, in double grains.
     auto const even = -d / (2 * grain_), slack = std::abs(d) / (2 * grain_) + 2;
     for (int m = 0; m <= moves; ++m) {
         auto low = -down[at(m)], high = up[at(m)];
@@ -133,6 +136,7 @@ void SumTable::add(Words& table, Item const& item, Shape const& s) const {
 std::optional<SumTable::Words> SumTable::table(std::vector<Item> const& items, Shape const& s, Effort& effort) const {
     if (!fits(s, 1, effort)) return {};
     auto table = first_table(s);
+    // The last decision first, so that the reading back settles them in the file's order.
     for (auto i = items.rbegin(); i != items.rend(); ++i) {
         if (!effort.spend(static_cast<std::int64_t>(s.size))) return {};
         add(table, *i, s);
@@ -235,6 +239,8 @@ std::optional<Assignment> SumTable::read_back(std::vector<Item> const& items, Sh
             add(block.back(), items[items.size() - 1 - n], s);
         }
         Item const& item = items[i];
+        // An earlier decision comes before a later one: it keeps its preferred side wherever the rest can still get
+        // there.
         bool const preferred = reached(block.back(), s, state);
         if (!preferred)
             state = {state.moves - item.moves, state.on_a - (s.counted ? item.on_a : 0), state.d - item.step};

@@ -66,6 +66,7 @@ PanelModel panel_model(Building const& building, Panel const& panel, std::map<st
     m.legs = legs(m.sources);
     m.circuits = panel.circuits;
     m.loads = circuit_loads(building, panel, below);
+    // Everything on at once counts only where nobody has said what does run together.
     if (building.situations.empty()) m.minimised.push_back(0);
     for (std::size_t i = 0; i < building.situations.size(); ++i) m.minimised.push_back(i + 1);
     if (m.legs != Legs::two) m.minimised.clear();

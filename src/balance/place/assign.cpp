@@ -19,6 +19,7 @@ std::optional<std::vector<int>> cheapest_assignment(std::vector<std::vector<std:
         std::vector<bool> seen(columns + 1, false);
         std::size_t column = 0;
         row_of[0] = row;
+        // Adds columns in the order of their slack until one is free; then each on the way hands its column on.
         do {
             seen[column] = true;
             auto const r = row_of[column];

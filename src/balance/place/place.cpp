@@ -28,6 +28,7 @@ public:
             if (u.held || rooming_.fate[i] != Fate::lift) continue;
             (u.kind == Unit::Kind::single ? singles : pairs).push_back(static_cast<int>(i));
         }
+        // Pairs first, since singles fit any gap that pairs leave.
         if (!place_pairs(pairs)) return {};
         auto const before = slots_;
         if (!place_singles(singles)) return {};

@@ -65,6 +65,7 @@ std::optional<int> EdgeCover::shortest(Effort& effort) {
         queue_.push_back(static_cast<int>(l));
     }
     std::int64_t looked = 0;
+    // The matching so far is the cheapest of its size, so no circle is of negative length, and the labels come to rest.
     for (std::size_t head = 0; head < queue_.size(); ++head) {
         auto const l = at(queue_[head]);
         queued_[l] = false;

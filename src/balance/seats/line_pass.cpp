@@ -53,6 +53,7 @@ LinePass::LinePass(PanelModel const& model, LineRoom::LineCase const& c, std::ve
 }
 
 int LinePass::index(State const& s) const {
+    // A state as one number, its parts as digits of mixed base.
     return ((s.odd * 2 + s.after_upper) * (most_pairs_ - least_pairs_ + 1) + s.pairs - least_pairs_) * counts_ + s.on_a;
 }
 
@@ -105,6 +106,7 @@ int LinePass::payment(int cell, int& pairs) const {
 void LinePass::reach(int from_cell, int from_index, int cell, State s, int cost, Step step, int choice, int second) {
     if (cost >= kNoWay || s.pairs < least_pairs_ || s.on_a >= counts_) return;
     s.pairs = std::min(s.pairs, most_pairs_);
+    // A run of empty cells ends with its line.
     if (model_.line_end[at(cell - 1)]) s.odd = s.after_upper = 0;
     int const i = index(s);
     int& best = best_[row(cell) + at(i)];
@@ -136,6 +138,8 @@ void LinePass::advance(int cell, int index) {
         bool const upper_of_block = tile.anchor == cell + 1 && case_.block[at(cell + 1)] == tile.unit && !held;
         auto const& first = options_[at(cell)];
         auto const& second = options_[at(cell + 1)];
+        // Whoever stands on either cell has to leave it. Which tile, and which option of its first cell, are one
+        // number.
         for (std::size_t i = 0; i < first.size(); ++i)
             for (std::size_t j = 0; j < second.size(); ++j)
                 if (first[i].stays < 0 && second[j].stays < 0)
@@ -143,6 +147,7 @@ void LinePass::advance(int cell, int index) {
                           paid + first[i].cost + second[j].cost, Step::tile, static_cast<int>(t * 64 + i),
                           static_cast<int>(j));
     }
+    // A half that is held stands here: only a tile, with its other half, lies on this cell.
     if (must >= 0) return;
     if (case_.wall[at(cell)]) return reach(cell, index, cell + 1, {0, 0, s.pairs, s.on_a}, cost, Step::wall, 0, 0);
     int pairs = s.pairs;
@@ -159,6 +164,7 @@ void LinePass::advance(int cell, int index) {
 void LinePass::run() {
     int const states = 4 * (most_pairs_ - least_pairs_ + 1) * counts_;
     states_ = at(states);
+    // No step goes further than two cells: untraced, three rows in turn are enough.
     auto const rows = at(traced_ ? model_.cells() + 2 : 3);
     best_.assign(rows * states_, kNoWay);
     if (traced_) from_.assign(rows * states_, From{});

@@ -167,6 +167,7 @@ Room::Extra LineRoom::extra_moves(Signs const& signs, Effort& effort) const {
         int const put = stay_put_cost(c, costs);
         if (put >= least) continue;
         least = std::min(least, put + LinePass(model_, c, costs, false, false).costs()[0]);
+        // No move at all: no other case has fewer.
         if (least < kMoveCost) break;
     }
     return {least >= kNoWay ? kImpossible : least / kMoveCost, exact_};
@@ -229,6 +230,7 @@ Room::Fewest LineRoom::fewest_moves(int least, int most, Effort& effort) const {
         LinePass const pass(model_, c, costs, two, true);
         effort.spend(pass.visits() * kStepsAVisit);
         for (int n = 0; n < static_cast<int>(pass.costs().size()); ++n) {
+            // Singles without a place of today may make up for what leg A lacks.
             if (two && (n > most || n + anywhere < least)) continue;
             if (put + pass.costs()[at(n)] >= best) continue;
             best = put + pass.costs()[at(n)];

@@ -66,6 +66,7 @@ std::optional<Rooming> SeatRoom::rooming(Signs const& signs, Effort& effort) con
     return neat ? neat->rooming : answer.seating->rooming;
 }
 
+// The counts need no look: every seating has a cell for everybody.
 Room::Fewest SeatRoom::fewest_moves(int, int, Effort& effort) const {
     auto part = effort.part(kStepsToNarrow);
     auto const answer = cheapest_seating(seats_, Signs(model_.units.size(), 0), part);
@@ -87,6 +88,7 @@ LegProblem SeatRoom::narrowed(LegProblem problem, Effort& effort) const {
             }
         return answer.seating || !answer.is_certain;
     };
+    // Each layout that is found shows of every unit one leg that it can have: only for the other one need be looked.
     std::vector<signed char> forced(problem.decisions.size(), 0);
     if (look(Signs(model_.units.size(), 0)))
         for (std::size_t i = 0; i < forced.size(); ++i) {
@@ -101,6 +103,7 @@ LegProblem SeatRoom::narrowed(LegProblem problem, Effort& effort) const {
 }
 
 std::unique_ptr<Room> room_of(PanelModel const& model) {
+    // Seats can do all that lines can, but take longer: only where lines would be wrong, or would leave cases out.
     auto seats = std::make_unique<SeatRoom>(model);
     if (!seats->bound_units().empty()) return seats;
     auto line = std::make_unique<LineRoom>(model);

@@ -78,12 +78,14 @@ private:
         bool first = false, second = false;
         for (Seat const& s : sitters_[i].seats)
             if (n.free[at(s.cells[0])]) (seats_.side(s.cells[0]) > 0 ? first : second) = true;
+        // Without any seat it fails, whatever its kind is.
         return static_cast<signed char>(first == second ? (first ? 0 : 1) : first ? 1 : -1);
     }
 
     void visit(SeatingNode const& n) {
         if (done_) return;
         if (++nodes_ > kMostNodes || !effort_.spend(kStepsANode)) return give_up();
+        // A seat on two cells of one kind is no edge of the graph: it is settled before there is one.
         if (auto const askew = askew_sitter(n)) return branch_on_seats(n, *askew, 0);
         if (!own_pairs_pack(n)) return;
         DealtSeats d{n, {}, {}};
@@ -92,6 +94,8 @@ private:
         if (found == EdgeCover::Answer::no) return;
         int const bound = d.match.cost + graph_.least_of_open(n);
         if (bound >= limit_) return;
+        // The matching says where pairs go, not which. One that gets none of its own is matched cell by cell; if its
+        // cells then make no seat, each seat is tried.
         if (auto const odd = deal(d)) {
             if (sitters_[*odd].kind != Kind::pair || n.split[*odd]) return branch_on_seats(n, *odd, bound);
             d.node.split[*odd] = true;
@@ -99,6 +103,8 @@ private:
         }
         auto const completed = graph_.complete(n, d.match, effort_);
         if (completed == EdgeCover::Answer::gave_up) return give_up();
+        // Open singles may have wanted the same cells. Only where all have their cheapest is nothing left to look for
+        // here.
         bool const whole = completed == EdgeCover::Answer::yes && d.match.cost == bound;
         if (completed == EdgeCover::Answer::yes) offer(std::move(d));
         if (!whole) branch_on_kind(n, bound);
@@ -187,6 +193,7 @@ private:
         for (std::size_t p = 0; p < owner.size(); ++p) {
             if (seen[p] || !suits(sitter, d.match.pairs[p])) continue;
             seen[p] = true;
+            // Who has it makes way if another one suits too.
             if (owner[p] >= 0 && !claim(d, at(owner[p]), owner, seen)) continue;
             owner[p] = static_cast<int>(sitter);
             return true;

@@ -51,6 +51,8 @@ std::int64_t SeatingGraph::edge_cost(int cost, Seat const& s) const {
     return scaled(cost, untidy);
 }
 
+// What reaches everywhere is charged as if it left its cell. A cell that nobody settled on gives back what staying
+// there saves; an edge that takes the cell is charged that again (edge_cost).
 int SeatingGraph::base_cost(SeatingNode const& n) const {
     int cost = n.cost;
     for (std::size_t i = 0; i < sitters_.size(); ++i)

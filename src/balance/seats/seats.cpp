@@ -32,6 +32,7 @@ void add(std::vector<Seat>& seats, Seat const& s) {
 } // namespace
 
 Seats::Seats(PanelModel const& model) : model_(model) {
+    // Legs in phase are no kinds to tell cells by: there neighbours of a line take turns.
     bool second = false;
     for (int c = 0; c < model.cells(); ++c) {
         bool const on_a = model.legs == Legs::two ? model.leg[at(c)] == Leg::a : !second;
