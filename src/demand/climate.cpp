@@ -155,45 +155,22 @@ ClimateSides sides(StepList& steps, Building const& building, LoadItems const& i
     return s;
 }
 
-bool has(LoadItems const& items, LoadItem const& one) {
-    return std::ranges::any_of(items, [&](LoadItem const& i) { return i.circuit == one.circuit; });
-}
-} // namespace
-
-bool is_climate(LoadItem const& item) {
-    return item.demand == Demand::space_heat || item.demand == Demand::heat_pump ||
-           item.demand == Demand::backup_heat || item.demand == Demand::cooling;
-}
-
-Climate add_climate(StepList& steps, Building const& building, LoadItems const& items, ClimateShares const& shares) {
-    Climate c;
-    auto const all = only(items, is_climate);
-    if (all.empty()) return c;
-    c.empty = false;
-    auto const [heat, cool, ways] = sides(steps, building, all, shares);
+// The steps of both sides, what stands on either once, and last the one that counts.
+void tell(StepList& steps, ClimateShares const& shares, ClimateSides const& both, Climate const& c) {
+    auto const& [heat, cool, ways] = both;
     auto const hot = sum_of(heat), cold = sum_of(cool);
-    c.heat = items_of(heat);
-    c.cool = items_of(cool);
-    auto const more = [&](LoadItems const& side) { return shares.more ? shares.more(side) : 0; };
-    // The larger with all that hangs on it: what one side adds further down (its long running) may outweigh the other.
-    c.heat_counts = cool.empty() || (!heat.empty() && hot + more(c.heat) >= cold + more(c.cool));
     SideParts const& larger = c.heat_counts ? heat : cool;
-    c.va = c.heat_counts ? hot : cold;
-    c.other_va = c.heat_counts ? cold : hot;
-    c.counted = items_of(larger);
-    c.left_out = only(all, [&](LoadItem const& i) { return !has(c.counted, i); });
-    if (c.heat_counts) c.ways_to_heat = ways;
     if (heat.size() + cool.size() == 1) {
         SidePart const& p = larger.front();
         finish(steps, shares.kind, p.label, p.topic, p.arithmetic, p.va, p.items, p.source);
-        return c;
+        return;
     }
     show(steps, heat);
     if (heat.size() > 1 && !cool.empty())
         steps.subtotal("Heating together", shares.rest_topic, as_sum(figures_of(heat)), hot);
     // What stands on both sides was shown once.
     SideParts only_cool;
-    std::ranges::copy_if(cool, std::back_inserter(only_cool), [&heating = heat](SidePart const& p) {
+    std::ranges::copy_if(cool, std::back_inserter(only_cool), [&heating = both.heat](SidePart const& p) {
         return std::ranges::none_of(heating, [&](SidePart const& h) { return h.label == p.label; });
     });
     show(steps, only_cool);
@@ -209,6 +186,37 @@ Climate add_climate(StepList& steps, Building const& building, LoadItems const& 
                fmt::format("{} VA or {} VA: {} VA{}", hot, cold, c.va,
                            c.va < std::max(hot, cold) ? ", the larger with what is added for long running" : ""),
                c.va, c.counted, source);
+}
+
+bool has(LoadItems const& items, LoadItem const& one) {
+    return std::ranges::any_of(items, [&](LoadItem const& i) { return i.circuit == one.circuit; });
+}
+} // namespace
+
+bool is_climate(LoadItem const& item) {
+    return item.demand == Demand::space_heat || item.demand == Demand::heat_pump ||
+           item.demand == Demand::backup_heat || item.demand == Demand::cooling;
+}
+
+Climate add_climate(StepList& steps, Building const& building, LoadItems const& items, ClimateShares const& shares) {
+    Climate c;
+    auto const all = only(items, is_climate);
+    if (all.empty()) return c;
+    c.empty = false;
+    auto const both = sides(steps, building, all, shares);
+    auto const& [heat, cool, ways] = both;
+    auto const hot = sum_of(heat), cold = sum_of(cool);
+    c.heat = items_of(heat);
+    c.cool = items_of(cool);
+    auto const more = [&](LoadItems const& side) { return shares.more ? shares.more(side) : 0; };
+    // The larger with all that hangs on it: what one side adds further down (its long running) may outweigh the other.
+    c.heat_counts = cool.empty() || (!heat.empty() && hot + more(c.heat) >= cold + more(c.cool));
+    c.va = c.heat_counts ? hot : cold;
+    c.other_va = c.heat_counts ? cold : hot;
+    c.counted = items_of(c.heat_counts ? heat : cool);
+    c.left_out = only(all, [&](LoadItem const& i) { return !has(c.counted, i); });
+    if (c.heat_counts) c.ways_to_heat = ways;
+    tell(steps, shares, both, c);
     return c;
 }
 

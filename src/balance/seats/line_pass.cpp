@@ -117,12 +117,7 @@ void LinePass::reach(int from_cell, int from_index, int cell, State s, int cost,
                                 static_cast<short>(second), step};
 }
 
-void LinePass::advance(int cell, int index) {
-    int const cost = best_[row(cell) + at(index)];
-    State const s = state(index);
-    int const block = case_.block[at(cell)], must = case_.must[at(cell)];
-    if (block >= 0 && unit_cost_[at(block)].home < kNoWay)
-        reach(cell, index, cell + 2, {0, 0, s.pairs, s.on_a}, cost + unit_cost_[at(block)].home, Step::block, 0, 0);
+void LinePass::lay_tiles(int cell, int index, State const& s, int cost) {
     auto const& tiles = case_.tiles[at(cell)];
     for (std::size_t t = 0; t < tiles.size(); ++t) {
         auto const& tile = tiles[t];
@@ -147,6 +142,15 @@ void LinePass::advance(int cell, int index) {
                           paid + first[i].cost + second[j].cost, Step::tile, static_cast<int>(t * 64 + i),
                           static_cast<int>(j));
     }
+}
+
+void LinePass::advance(int cell, int index) {
+    int const cost = best_[row(cell) + at(index)];
+    State const s = state(index);
+    int const block = case_.block[at(cell)], must = case_.must[at(cell)];
+    if (block >= 0 && unit_cost_[at(block)].home < kNoWay)
+        reach(cell, index, cell + 2, {0, 0, s.pairs, s.on_a}, cost + unit_cost_[at(block)].home, Step::block, 0, 0);
+    lay_tiles(cell, index, s, cost);
     // A half that is held stands here: only a tile, with its other half, lies on this cell.
     if (must >= 0) return;
     if (case_.wall[at(cell)]) return reach(cell, index, cell + 1, {0, 0, s.pairs, s.on_a}, cost, Step::wall, 0, 0);

@@ -59,6 +59,7 @@ private:
     State state(int index) const;
     void run();
     void advance(int cell, int index);
+    void lay_tiles(int cell, int index, State const& s, int cost); // every pair that may begin at this cell
     void reach(int from_cell, int from_index, int cell, State s, int cost, Step step, int choice, int second);
     std::vector<CellOption> options(int cell, bool open_legs) const;
     int payment(int cell, int& pairs) const;
