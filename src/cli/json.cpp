@@ -126,13 +126,13 @@ std::vector<std::string> words_of_list(std::string_view list) {
     return words;
 }
 
-std::string_view name(Thing thing) {
+std::string_view name(Subject thing) {
     switch (thing) {
-    case Thing::circuit: return "circuit";
-    case Thing::panel: return "panel";
-    case Thing::cable: return "cable";
-    case Thing::supply: return "supply";
-    case Thing::dwelling: return "dwelling";
+    case Subject::circuit: return "circuit";
+    case Subject::panel: return "panel";
+    case Subject::cable: return "cable";
+    case Subject::supply: return "supply";
+    case Subject::dwelling: return "dwelling";
     default: return "job";
     }
 }

@@ -32,13 +32,13 @@ struct HowToMeasure {
     PanelCover cover;
 };
 // Of circuits and cables; of panels; of sources; of the dwelling. In the order of a walk.
-std::vector<HowToMeasure> const& how_to_measure(Thing thing);
+std::vector<HowToMeasure> const& how_to_measure(Subject thing);
 
 struct ToMeasure {
-    Thing thing = Thing::circuit; // circuit, panel, cable, supply, dwelling or job
-    std::string id;               // its mark or name; empty for dwelling and job
-    std::string panel;            // empty where it is in no one panel
-    HowToMeasure how{};           // key, how and blank stand for unknown keys too
+    Subject thing = Subject::circuit; // circuit, panel, cable, supply, dwelling or job
+    std::string id;                   // its mark or name; empty for dwelling and job
+    std::string panel;                // empty where it is in no one panel
+    HowToMeasure how{};               // key, how and blank stand for unknown keys too
     std::string key;
     bool noted = true; // job-unknown tells of it; else another rule does, or only the list
 };

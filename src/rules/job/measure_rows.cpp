@@ -141,17 +141,17 @@ Rows const& dwelling_rows() {
 }
 } // namespace
 
-std::vector<HowToMeasure> const& how_to_measure(Thing thing) {
+std::vector<HowToMeasure> const& how_to_measure(Subject thing) {
     static Rows const none;
     switch (thing) {
-    case Thing::circuit: return circuit_rows();
-    case Thing::cable: return cable_rows();
-    case Thing::panel: return panel_rows();
-    case Thing::supply: return supply_rows();
-    case Thing::dwelling: return dwelling_rows();
-    case Thing::job:
-    case Thing::situation:
-    case Thing::accept: break;
+    case Subject::circuit: return circuit_rows();
+    case Subject::cable: return cable_rows();
+    case Subject::panel: return panel_rows();
+    case Subject::supply: return supply_rows();
+    case Subject::dwelling: return dwelling_rows();
+    case Subject::job:
+    case Subject::situation:
+    case Subject::accept: break;
     }
     return none;
 }
