@@ -8,6 +8,7 @@
 #include "cli/json.h"
 #include "cli/measure_list.h"
 #include "cli/text.h"
+#include "cli/words.h"
 #include "job/job.h"
 
 using namespace legwork;
