@@ -1,8 +1,9 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// The list of editions for these tests, in the place of codebook/editions/editions.cpp: those that are, NEC 2997, of which some
-// aspects of rules were left out, NEC 2998, of which nobody has read a page, and NEC 2999, of which one was left out.
+// The list of editions for these tests, in the place of codebook/editions/editions.cpp: those that are, NEC 2997, of
+// which some aspects of rules were left out, NEC 2998, of which nobody has read a page, and NEC 2999, of which one was
+// left out.
 #include "made_up.h"
 
 #include "codebook/editions/ce_2018/book.h"
