@@ -1,7 +1,22 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// The two questions asked of the optimizer.
+// The folder balance/: which space each circuit gets, so that the legs are even and few wires move. Two questions are
+// asked of it, both below; each panel goes the same way:
+//
+//     Building --loads.h--> what each circuit puts on a leg, situation by situation
+//              --model/---> units (a single, a pair, a two-pole breaker) and cells (spaces, line by line)
+//              --legs/----> on which leg each unit is: the least |A - B| for each number of moves, with its proof
+//              --seats/---> room for that: who stays, who makes way, where pairs find two neighbouring cells
+//              --place/---> a space for everybody else: large breakers near the main, rooms together
+//              --tally.h--> the sums of the plan, which recheck/ counts again with no code of the search
+//
+//     space   1     3     5     7     9       A line of cells: neighbours are on opposite legs, so a pair takes
+//     leg     A     B     A     B     A       one of each wherever it sits. Its sign is + with its first half on
+//           [ K1    K2 ][ WH    WH ][ L1 ]    leg A, a single's on leg A; a two-pole breaker has none.
+//
+// The legs are chosen without asking where anybody stands, but for how many singles each leg has room for; seats/ then
+// says what that costs in moves. That is what makes the search small.
 #pragma once
 
 #include "balance/plan.h"

@@ -30,6 +30,7 @@ Plan each_panel(Building const& building, Effort& effort, PlanPanel const& plan_
     std::int64_t left = static_cast<std::int64_t>(order.size());
     for (std::size_t const i : order) {
         Panel const& panel = building.panels[i];
+        // What a panel leaves of its share goes to those after it.
         auto part = effort.part_of_time(effort.left() / left, left, static_cast<std::int64_t>(order.size()));
         --left;
         plan.panels[i] = plan_panel(panel, below, part);

@@ -50,6 +50,7 @@ std::vector<int> left_over(Building const& building, Panel const& panel, Below c
         std::vector<int> fresh;
         for (int const c : {u.a, u.b})
             if (c >= 0 && all.today[static_cast<std::size_t>(c)].empty()) fresh.push_back(c);
+        // A new pair comes in whole or not at all: one half alone would have no partner beside it.
         if (!fresh.empty()) newcomers.push_back(fresh);
         options.leave_out.insert(options.leave_out.end(), fresh.begin(), fresh.end());
     }
@@ -73,6 +74,7 @@ void add_front(PanelPlan& plan, Building const& building, Panel const& panel, Be
 PanelPlan filed(Building const& building, Panel const& panel, Below const& below, Effort& effort) {
     PanelPlan plan;
     plan.panel = panel.name;
+    // A quarter for who has to be left out, half of the rest for the layout; what remains tells what moves could reach.
     auto part = effort.part(effort.left() / 4);
     ModelOptions options{.hold_all = true, .leave_out = left_over(building, panel, below, part)};
     effort.charge(part);

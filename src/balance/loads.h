@@ -28,7 +28,7 @@ using BySituation = std::vector<LegVa>;
 struct LegLoads {
     BySituation va;
     // The line-to-neutral part, source by source in the order of `feeds`; what is switched off on a source, or on a leg
-    // that the source does not reach, counts 0 there.
+    // without voltage from it, counts 0 there.
     std::vector<BySituation> to_neutral;
 };
 

@@ -3,7 +3,6 @@
 
 #include "balance/panel_plan.h"
 
-#include "balance/place.h"
 #include "balance/tally.h"
 
 #include <algorithm>
@@ -40,6 +39,7 @@ void fill_front(PanelPlan& plan, PanelModel const& m, Front const& front, Effort
     if (m.legs != Legs::two || front.steps.empty()) return;
     plan.least_imbalance_va = front.least;
     plan.lower_bound_va = front.lower_bound;
+    // What was proven holds for full-size breakers; half-size ones may do better, down to what the loads alone allow.
     if (m.halves_left_alone && front.lower_bound > 0) {
         auto const relaxed = least_worst(relaxed_leg_problem(m), effort);
         plan.lower_bound_va = std::min(front.lower_bound, relaxed.lower_bound);
@@ -54,6 +54,7 @@ LegLoads carried(PanelModel const& m, PanelPlan const& plan) {
     auto legs = leg_loads(*m.building, *m.panel, m.loads, plan.placements);
     auto const add_halves = [](BySituation& to, BySituation const& what, bool on_one_leg) {
         for (std::size_t i = 0; i < to.size(); ++i) {
+            // Nobody knows on which leg it will land.
             auto const half = (what[i].a + 1) / 2;
             to[i] += on_one_leg ? LegVa{half, half} : what[i];
         }

@@ -4,16 +4,14 @@
 // From chosen legs to the finished plan of one panel.
 #pragma once
 
-#include "balance/front.h"
+#include "balance/legs/front.h"
+#include "balance/place/place.h"
 #include "balance/plan.h"
 
 #include <optional>
 #include <vector>
 
 namespace legwork {
-
-// One entry a circuit of the panel; empty: no space.
-using Slots = std::vector<std::vector<Spot>>;
 
 // Spaces for an assignment of the model's problem; none when none was found within reach.
 std::optional<Slots> laid_out(PanelModel const& model, LegProblem const& problem, Room const& room,

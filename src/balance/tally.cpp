@@ -37,11 +37,12 @@ LegLoads leg_loads(Building const& building, Panel const& panel, std::vector<Cir
     for (std::size_t i = 0; i < placements.size() && i < loads.size(); ++i) {
         if (placements[i].slots.empty()) continue;
         int const space = placements[i].slots.front().space;
+        // A plan as filed may name a space that the panel has not got: its load is counted all the same.
         Leg const leg = dc || !layout.has(space) ? Leg::a : layout.leg(space);
         auto const& load = loads[i];
         add(sum.va, load.loads.va, leg, load.on_one_leg);
         for (std::size_t f = 0; f < sources.size(); ++f)
-            if (!load.on_one_leg || reaches(sources[f], leg))
+            if (!load.on_one_leg || energizes(sources[f], leg))
                 add(sum.to_neutral[f], load.loads.to_neutral[f], leg, load.on_one_leg);
     }
     return sum;
@@ -68,6 +69,7 @@ std::vector<SituationLoad> situation_loads(Building const& building, Panel const
 
 std::int64_t worst_imbalance(std::vector<SituationLoad> const& situations) {
     std::int64_t worst = 0;
+    // The first is "connected", everything at once.
     for (std::size_t i = situations.size() > 1 ? 1 : 0; i < situations.size(); ++i)
         worst = std::max(worst, situations[i].imbalance_va);
     return worst;

@@ -3,7 +3,7 @@
 
 #include "balance/why.h"
 
-#include "balance/line_room.h"
+#include "balance/seats/line_room.h"
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
@@ -29,7 +29,7 @@ std::string plural(int n, std::string_view one, std::string_view many) {
     return fmt::format("{} {}", n, n == 1 ? one : many);
 }
 
-struct Need {
+struct SpacesNeeded {
     int singles = 0, halves = 0;
     std::vector<std::string> pairs, two_poles; // marks
     int spaces() const { return singles + halves + 2 * static_cast<int>(pairs.size() + two_poles.size()); }
@@ -40,8 +40,8 @@ struct Need {
     }
 };
 
-Need need_of(PanelModel const& m) {
-    Need n;
+SpacesNeeded need_of(PanelModel const& m) {
+    SpacesNeeded n;
     for (Unit const& u : m.units) {
         if (u.held) continue;
         if (u.kind == Unit::Kind::single)
@@ -74,13 +74,13 @@ std::vector<std::string> gaps(PanelModel const& m, bool* all_single) {
     return found;
 }
 
-std::string what_is_wide(Need const& n) {
+std::string what_is_wide(SpacesNeeded const& n) {
     if (n.pairs.empty()) return n.two_poles.size() == 1 ? "a two-pole breaker" : "two-pole breakers";
     if (n.two_poles.empty()) return n.pairs.size() == 1 ? "a multiwire pair" : "multiwire pairs";
     return "two-pole breakers and multiwire pairs";
 }
 
-std::string too_many(Need const& n, int free, bool filed) {
+std::string too_many(SpacesNeeded const& n, int free, bool filed) {
     std::string const have = filed ? plural(free, "free space", "free spaces")
                                    : plural(free, "space", "spaces") + " not blocked, dead or fixed";
     std::string words = plural(n.singles, "one-pole circuit", "one-pole circuits");
@@ -98,7 +98,7 @@ std::string too_many(Need const& n, int free, bool filed) {
     return words + fmt::format("; free {} more, or feed some of it from a sub-panel or a larger panel", short_of);
 }
 
-std::string too_narrow(PanelModel const& m, Need const& n, LineRoom const& room, bool filed) {
+std::string too_narrow(PanelModel const& m, SpacesNeeded const& n, LineRoom const& room, bool filed) {
     bool all_single = true;
     auto const left = gaps(m, &all_single);
     bool const facing = m.legs == Legs::two && m.panel->bus_legs == BusLegs::by_column;
@@ -116,7 +116,7 @@ std::string too_narrow(PanelModel const& m, Need const& n, LineRoom const& room,
                           : "; take `fixed` or `blocked` off next to a gap, or feed it from a sub-panel");
 }
 
-std::string one_leg_short(PanelModel const& m, Need const& n) {
+std::string one_leg_short(PanelModel const& m, SpacesNeeded const& n) {
     int free[2] = {0, 0};
     for (int c = 0; c < m.cells(); ++c)
         if (!m.wall[at(c)]) ++free[m.leg[at(c)] == Leg::a ? 0 : 1];

@@ -4,7 +4,7 @@
 // Why a panel cannot hold its circuits, in the person's terms, and what to change.
 #pragma once
 
-#include "balance/model.h"
+#include "balance/model/model.h"
 
 #include <string>
 

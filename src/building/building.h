@@ -13,14 +13,14 @@
 // Everything is total: a Job that no reader ever saw gives a building too.
 #pragma once
 
-#include "codebook/cables.h"
-#include "codebook/receptacles.h"
-#include "codebook/room_place.h"
-#include "codebook/uses.h"
+#include "codebook/stock/cables.h"
+#include "codebook/stock/receptacles.h"
+#include "codebook/stock/room_place.h"
+#include "codebook/stock/uses.h"
 #include "job/terms.h"
 #include "panel/fed_from.h"
 #include "panel/feeds.h"
-#include "panel/handles.h"
+#include "panel/hang.h"
 #include "panel/layout.h"
 #include "panel/lines.h"
 #include "units/length.h"

@@ -3,7 +3,7 @@
 
 // [[circuit]], and the pairs among them.
 #include "building/resolving.h"
-#include "panel/reach.h"
+#include "panel/hang.h"
 
 #include <algorithm>
 #include <array>

@@ -3,8 +3,6 @@
 
 #include "cable/conductors.h"
 
-#include "cable/remark.h"
-
 #include <algorithm>
 #include <array>
 

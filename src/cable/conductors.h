@@ -45,4 +45,8 @@ bool is_green(std::string_view color); // green, green with yellow, bare
 // ground.
 CableConductors conductors_of(std::vector<std::string> const& colors, CableTask const& task, CodeBook const& book);
 
+// The tape that a conductor's colour and job ask for under one code (remark.cpp). Sets remark, tape, why and reference
+// of a conductor that has its job. `colors`: all insulated ones of its cable, so that the tape differs from each.
+void remark(Conductor& c, std::vector<std::string> const& colors, CableTask const& task, CodeBook const& book);
+
 } // namespace legwork

@@ -3,7 +3,7 @@
 
 #include "cable/drop.h"
 
-#include "codebook/wire_data.h"
+#include "codebook/stock/wire_data.h"
 
 #include <algorithm>
 #include <cmath>

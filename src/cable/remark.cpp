@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "cable/remark.h"
+#include "cable/conductors.h"
 
 #include "codebook/cite.h"
 

@@ -36,6 +36,7 @@ CableTask task_of(Circuit const& c, Circuit const* p) {
     task.neutral = p || needs_neutral(c);
     task.white_is_neutral = may_use_neutral(c);
     task.neutral_circuit = p ? "" : c.mark;
+    // The extra conductor belongs to the cable: either circuit of a pair may say what it does.
     Circuit const& says_third = c.third == ThirdWire::unsaid && p ? *p : c;
     task.third = word(says_third.third);
     task.third_circuit = says_third.mark;
@@ -96,6 +97,7 @@ void wire(CableRun& cable, Run const& run, CodeBook const& book) {
     if (!kind || !kind->gauge) return;
     Circuit const& c = *run.carries.front();
     Circuit const* p = run.carries.size() > 1 ? run.carries.back() : nullptr;
+    // `colors` speaks of the home run, and either circuit of a pair may say them.
     auto const& said = !run.is_home_run() ? std::vector<std::string>{} : c.colors.empty() && p ? p->colors : c.colors;
     auto const& colors = said.empty() ? kind->colors : said;
     if (!kind->power && !c.on_dc()) {
@@ -134,6 +136,8 @@ std::vector<CableRun> cable_runs(Building const& building, CodeBook const& book)
             wire(cable, run, book);
             if (run.is_home_run()) home = cables.size();
             Circuit const& c = *run.carries.front();
+            // The first piece of its own begins where the home run ends, in whose cable the hot may be red; others
+            // where the one before ends.
             if (run.segment > 0)
                 cable.note =
                     change(hot_of(run.segment == 1 ? cables[home] : cables.back(), c.mark), hot_of(cable, c.mark), c);
@@ -141,6 +145,12 @@ std::vector<CableRun> cable_runs(Building const& building, CodeBook const& book)
         cables.push_back(std::move(cable));
     }
     return cables;
+}
+
+bool needs_neutral(Circuit const& c) {
+    if (c.poles == 1 || c.third == ThirdWire::neutral || c.fed_panel()) return true;
+    if (std::ranges::any_of(c.outlets, &Receptacle::neutral)) return true;
+    return c.outlets.empty() && c.use && c.use->uses_neutral_at_240;
 }
 
 } // namespace legwork

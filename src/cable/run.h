@@ -1,6 +1,15 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
+// The folder cable/: a cable is a row of coloured conductors, and each has a job. conductors.h deals out the jobs as an
+// electrician would, remark.cpp says which colours then lie and how to tape them, drop.h what the copper loses.
+//
+//     panel ===== 14/3, the shared home run ===== box ===== 14/2, the rest of K1 ===== box
+//             black    hot of K1                       black    hot of K1
+//             red      hot of K2                       white    neutral of K1
+//             white    neutral of both
+//             bare     ground                          bare     ground
+//
 // Each cable of the job, piece by piece, with the job of every conductor in it and the tape it needs.
 #pragma once
 

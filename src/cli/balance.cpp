@@ -8,15 +8,14 @@
 
 #include "cli/command.h"
 #include "cli/json.h"
-#include "cli/listing.h"
-#include "cli/plan_text.h"
 #include "cli/save_edits.h"
 #include "cli/session.h"
+#include "cli/text.h"
 #include "cli/words.h"
-#include "units/shell.h"
 #include "rules/check.h"
 #include "sheet/common.h"
 #include "toml/problem.h"
+#include "units/shell.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
@@ -48,7 +47,7 @@ bool has_room(Plan const& plan) {
     return std::ranges::all_of(plan.panels, [](PanelPlan const& p) { return p.why.empty(); });
 }
 
-void tell(Session const& s, Plan const& plan, Saved const& saved, Streams& streams) {
+void tell(Session const& s, Plan const& plan, Rewrite const& saved, Streams& streams) {
     for (PanelPlan const& p : plan.panels) print_panel_plan(s.building, p, streams);
     if (!saved.before.empty())
         streams.out << fmt::format("wrote {} ({})\nthe old file is {}\n", fit_to_print(saved.file),
@@ -81,7 +80,7 @@ int run(Options const& options, Streams& streams) {
     auto& s = *opened.session;
     auto const plan = balance(s.building, {options.best, options.moves, left_until(stop)});
     require_sound(s.building, plan, false);
-    Saved saved;
+    Rewrite saved;
     if (options.write && has_room(plan)) saved = save_spaces(s, plan);
     if (options.json)
         write_plan_json(s.building, plan, saved, streams);

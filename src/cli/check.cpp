@@ -7,11 +7,9 @@
 
 #include "cli/command.h"
 #include "cli/json.h"
-#include "cli/listing.h"
 #include "cli/measure_list.h"
-#include "cli/proposals_text.h"
 #include "cli/session.h"
-#include "cli/verdict_list.h"
+#include "cli/text.h"
 #include "cli/vocabulary.h"
 #include "toml/near.h"
 
@@ -62,10 +60,10 @@ std::optional<FileProblems> refused_rule(std::string const& id) {
     return std::nullopt;
 }
 
-Shown shown(Options const& options) {
-    Shown s;
-    if (options.by == "circuit") s.by = Shown::By::circuit;
-    if (options.by == "theme") s.by = Shown::By::theme;
+FindingFilter shown(Options const& options) {
+    FindingFilter s;
+    if (options.by == "circuit") s.by = FindingFilter::By::circuit;
+    if (options.by == "theme") s.by = FindingFilter::By::theme;
     s.rules = options.rules;
     for (auto const severity : {Severity::error, Severity::warning, Severity::note})
         if (options.least == name(severity)) s.least = severity;
@@ -74,7 +72,7 @@ Shown shown(Options const& options) {
 
 int propose(Session const& s, Options const& options, Streams& streams) {
     auto const proposed = proposals(s.building, s.plan, *s.book);
-    Saved saved;
+    Rewrite saved;
     if (options.write) saved = save_sizes(s, proposed);
     if (options.json)
         write_proposals_json(s.building, proposed, saved, streams);

@@ -1,6 +1,9 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
+// The folder cli/: commands that ask the other folders and tell what they say. session.h reads a job and puts it
+// through to its findings; text.h tells results to people, json.h to programs, problems.h what was not understood.
+//
 // What a command of the program is: one file each, one row in commands.cpp.
 #pragma once
 

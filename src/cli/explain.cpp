@@ -5,11 +5,12 @@
 
 #include "cli/command.h"
 #include "cli/json.h"
-#include "cli/table_text.h"
+#include "cli/text.h"
 #include "cli/vocabulary.h"
 #include "cli/words.h"
 #include "codebook/cite.h"
 #include "codebook/sections.h"
+#include "codebook/tables/tables.h"
 #include "rules/check.h"
 #include "toml/near.h"
 

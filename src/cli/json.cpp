@@ -2,14 +2,14 @@
 // SPDX-License-Identifier: MIT
 
 #include "cli/json.h"
-#include "cli/place.h"
+#include "cli/words.h"
 
 #include "cli/form_file.h"
 #include "cli/json_values.h"
 #include "cli/measure_list.h"
 #include "codebook/cite.h"
 #include "codebook/sections.h"
-#include "codebook/tables.h"
+#include "codebook/tables/tables.h"
 #include "panel/feeds.h"
 #include "rules/check.h"
 #include "units/text.h"
@@ -48,7 +48,7 @@ Json finding_json(Session const& s, Finding const& f) {
     return made;
 }
 
-Json verdicts_json(Session const& s, Shown const& shown) {
+Json verdicts_json(Session const& s, FindingFilter const& shown) {
     auto all = Json::array();
     for (auto const& [rule, verdict] : s.outcomes)
         if (is_shown(shown, *rule))
@@ -126,13 +126,13 @@ std::vector<std::string> words_of_list(std::string_view list) {
     return words;
 }
 
-std::string_view name(Thing thing) {
+std::string_view name(Subject thing) {
     switch (thing) {
-    case Thing::circuit: return "circuit";
-    case Thing::panel: return "panel";
-    case Thing::cable: return "cable";
-    case Thing::supply: return "supply";
-    case Thing::dwelling: return "dwelling";
+    case Subject::circuit: return "circuit";
+    case Subject::panel: return "panel";
+    case Subject::cable: return "cable";
+    case Subject::supply: return "supply";
+    case Subject::dwelling: return "dwelling";
     default: return "job";
     }
 }
@@ -219,7 +219,7 @@ void write_problems_json(FileProblems const& found, Streams& streams) {
     write({{"job", nullptr}, {"problems", list(found.problems, problem)}}, streams);
 }
 
-void write_findings_json(Session const& s, Shown const& shown, Streams& streams) {
+void write_findings_json(Session const& s, FindingFilter const& shown, Streams& streams) {
     auto standing = Json::array(), accepted = Json::array();
     for (Finding const& f : s.findings)
         if (is_shown(shown, f)) (f.accepted ? accepted : standing).push_back(finding_json(s, f));
@@ -242,7 +242,7 @@ void write_measure_json(Session const& s, Streams& streams) {
           streams);
 }
 
-void write_plan_json(Building const& building, Plan const& plan, Saved const& saved, Streams& streams) {
+void write_plan_json(Building const& building, Plan const& plan, Rewrite const& saved, Streams& streams) {
     Json made{{"job", building.name},
               {"panels", list(plan.panels, [&](PanelPlan const& p) { return panel_json(building, p); })}};
     if (!saved.before.empty()) made["written"] = {{"path", saved.file}, {"before", saved.before}};

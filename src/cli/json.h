@@ -21,13 +21,13 @@ struct Rule;
 
 void write_problems_json(FileProblems const& found, Streams& streams);
 // Counts are of the whole job; where only a part is shown, `filter` says which.
-void write_findings_json(Session const& session, Shown const& shown, Streams& streams);
+void write_findings_json(Session const& session, FindingFilter const& shown, Streams& streams);
 void write_measure_json(Session const& session, Streams& streams);
-void write_proposals_json(Building const& building, std::vector<Proposal> const& proposed, Saved const& saved,
+void write_proposals_json(Building const& building, std::vector<Proposal> const& proposed, Rewrite const& saved,
                           Streams& streams);
 void write_load_json(Building const& building, PanelLoad const& load, Streams& streams);
-void write_more_json(Building const& building, ToldCircuit const& told, WithMore const& more, Streams& streams);
-void write_plan_json(Building const& building, Plan const& plan, Saved const& saved, Streams& streams);
+void write_more_json(Building const& building, AddedCircuit const& told, WithMore const& more, Streams& streams);
+void write_plan_json(Building const& building, Plan const& plan, Rewrite const& saved, Streams& streams);
 void write_files_json(Building const& building, std::vector<WrittenFile> const& files, Streams& streams);
 void write_forms_json(std::vector<Form> const& forms, Streams& streams);
 void write_table_names_json(Streams& streams);

@@ -5,8 +5,8 @@
 
 #include "cli/command.h"
 #include "cli/json.h"
-#include "cli/load_text.h"
 #include "cli/session.h"
+#include "cli/text.h"
 #include "reckon/added_circuit.h"
 #include "toml/near.h"
 
@@ -32,11 +32,11 @@ void add_options(CLI::App& app, Options& options) {
 }
 
 // What was wrong with the call.
-struct Refused {
+struct CallFault {
     std::string why, fix;
 };
 
-int refuse(std::string const& file, Refused const& r, Options const& options, Streams& streams) {
+int refuse(std::string const& file, CallFault const& r, Options const& options, Streams& streams) {
     tell_problems(one_problem(file, r.why, r.fix), options.json, streams);
     return exit_not_understood;
 }
@@ -45,7 +45,7 @@ Panel const* asked_panel(Building const& building, Options const& options) {
     return options.panel.empty() ? service_panel(building) : panel_named(building, options.panel);
 }
 
-Refused no_panel(Building const& building, Options const& options) {
+CallFault no_panel(Building const& building, Options const& options) {
     if (options.panel.empty())
         return {"no panel of this job is on AC, and the code reckons the load of AC services and feeders",
                 "a DC panel's load is what its situations add up to: legwork balance"};
@@ -57,7 +57,7 @@ Refused no_panel(Building const& building, Options const& options) {
 
 int answer(Session const& s, Panel const& panel, std::optional<LoadMethod> method, Options const& options,
            Streams& streams) {
-    auto const told = told_circuit(options.add, s.building, *s.book, panel);
+    auto const told = added_circuit(options.add, s.building, *s.book, panel);
     if (!told.circuit) return refuse("", {fmt::format("--add: {}", told.why), told.fix}, options, streams);
     auto const more = with_more(s.building, s.plan, *s.book, *told.circuit, method);
     auto const& own = more.panels.front().after;

@@ -73,7 +73,7 @@ void write_load_json(Building const& building, PanelLoad const& load, Streams& s
     write(with_job(building, load_json(load)), streams);
 }
 
-void write_more_json(Building const& building, ToldCircuit const& told, WithMore const& more, Streams& streams) {
+void write_more_json(Building const& building, AddedCircuit const& told, WithMore const& more, Streams& streams) {
     auto const& c = *told.circuit;
     auto const panel_json = [](PanelWithMore const& p) {
         return Json{{"panel", p.after.panel->name},  {"fits", or_null(p.fits)},

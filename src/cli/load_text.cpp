@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "cli/load_text.h"
+#include "cli/text.h"
 
 #include "cli/words.h"
 #include "sheet/common.h"
@@ -148,7 +148,7 @@ void tell_load(Session const& session, PanelLoad const& load, Streams& streams) 
     streams.out << in_lines(caution(), kWidth, 0) << '\n';
 }
 
-void tell_more(Session const& session, ToldCircuit const& told, WithMore const& more, Streams& streams) {
+void tell_more(Session const& session, AddedCircuit const& told, WithMore const& more, Streams& streams) {
     auto const& c = *told.circuit;
     auto const& p = deciding(more);
     tell_head(session, streams);

@@ -4,9 +4,9 @@
 #include "cli/measure_list.h"
 
 #include "cli/words.h"
-#include "units/shell.h"
 #include "sheet/common.h"
 #include "toml/problem.h"
+#include "units/shell.h"
 
 #include <fmt/format.h>
 
@@ -20,7 +20,7 @@ namespace {
 constexpr std::size_t kWidth = 80; // a sheet of paper
 
 std::vector<Spot> filed_spots(Session const& s, ToMeasure const& m) {
-    Placement const* at = m.thing == Thing::circuit ? placement_of(s.plan, m.id) : nullptr;
+    Placement const* at = m.thing == Subject::circuit ? placement_of(s.plan, m.id) : nullptr;
     return at ? at->from : std::vector<Spot>{};
 }
 
@@ -38,11 +38,12 @@ std::string or_else(std::string_view text, std::string_view otherwise) {
 MeasureItem item(Session const& s, ToMeasure const& m) {
     MeasureItem made{m, {}, "", "", "", "", "", "", ""};
     for (Spot const spot : filed_spots(s, m)) made.spaces.push_back(text(spot));
-    if (auto const* c = m.thing == Thing::circuit ? circuit_named(s.building, m.id) : nullptr) {
+    if (auto const* c = m.thing == Subject::circuit ? circuit_named(s.building, m.id) : nullptr) {
         made.name = c->name;
         made.room = c->room;
     }
-    if (auto const* cable = m.thing == Thing::cable ? cable_named(s.building, m.id) : nullptr) made.name = cable->name;
+    if (auto const* cable = m.thing == Subject::cable ? cable_named(s.building, m.id) : nullptr)
+        made.name = cable->name;
     made.what = or_else(m.how.what, m.key);
     made.how = or_else(m.how.how, "look it up on the spot");
     made.with = or_else(m.how.with, "your eyes");
@@ -66,11 +67,11 @@ std::string_view heading(Station at) {
     return "In the building";
 }
 
-std::string_view cover_words(Cover cover) {
+std::string_view cover_words(PanelCover cover) {
     switch (cover) {
-    case Cover::closed: return "cover on";
-    case Cover::off_dead: return "cover off: main off, locked out, proved dead";
-    case Cover::off_live: break;
+    case PanelCover::closed: return "cover on";
+    case PanelCover::off_dead: return "cover off: main off, locked out, proved dead";
+    case PanelCover::off_live: break;
     }
     return "COVER OFF AND LIVE: only who is permitted to";
 }
@@ -82,12 +83,12 @@ std::string capital(std::string words) {
 
 // "K1, space 7: Counter, left of sink (Kitchen)"
 std::string subject(MeasureItem const& i) {
-    if (i.of.thing == Thing::panel) return fmt::format("panel \"{}\"", i.of.id);
-    if (i.of.thing == Thing::supply) return fmt::format("source \"{}\"", i.of.id);
-    if (i.of.thing == Thing::dwelling) return "the dwelling";
-    if (i.of.thing == Thing::job) return "the job";
-    auto words = (i.of.thing == Thing::cable ? "cable " : "") + i.of.id;
-    if (i.of.thing == Thing::circuit)
+    if (i.of.thing == Subject::panel) return fmt::format("panel \"{}\"", i.of.id);
+    if (i.of.thing == Subject::supply) return fmt::format("source \"{}\"", i.of.id);
+    if (i.of.thing == Subject::dwelling) return "the dwelling";
+    if (i.of.thing == Subject::job) return "the job";
+    auto words = (i.of.thing == Subject::cable ? "cable " : "") + i.of.id;
+    if (i.of.thing == Subject::circuit)
         words += i.spaces.empty()
                      ? ", space ____"
                      : fmt::format(", space{} {}", i.spaces.size() == 1 ? "" : "s", joined(i.spaces, " and "));
@@ -133,7 +134,7 @@ std::vector<MeasureItem> measure_items(Session const& s) {
     for (ToMeasure const& m : to_measure({s.building, s.plan, *s.book})) items.push_back(item(s, m));
     auto const walk = [&](MeasureItem const& i) {
         auto const spots = filed_spots(s, i.of);
-        bool const by_space = i.of.how.at == Station::panel && i.of.thing == Thing::circuit;
+        bool const by_space = i.of.how.at == Station::panel && i.of.thing == Subject::circuit;
         int const first = by_space ? (spots.empty() ? std::numeric_limits<int>::max() : spots.front().space) : 0;
         return std::tuple(panel_number(s.building, i.of.panel), i.of.how.at, first);
     };

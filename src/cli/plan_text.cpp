@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "cli/plan_text.h"
+#include "cli/text.h"
 
 #include "cli/space_table.h"
 #include "cli/words.h"

@@ -6,17 +6,17 @@
 #include "cli/command.h"
 #include "cli/form_file.h"
 #include "cli/json.h"
-#include "cli/listing.h"
 #include "cli/session.h"
 #include "cli/sheet_files.h"
+#include "cli/text.h"
 #include "cli/words.h"
-#include "units/shell.h"
 #include "rules/check.h"
 #include "sheet/common.h"
 #include "sheet/sheets.h"
 #include "toml/near.h"
 #include "toml/problem.h"
 #include "units/failure.h"
+#include "units/shell.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>

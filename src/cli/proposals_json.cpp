@@ -33,7 +33,7 @@ Json proposal_json(Proposal const& p) {
 
 } // namespace
 
-void write_proposals_json(Building const& building, std::vector<Proposal> const& proposed, Saved const& saved,
+void write_proposals_json(Building const& building, std::vector<Proposal> const& proposed, Rewrite const& saved,
                           Streams& streams) {
     Json made{{"job", building.name}, {"code", building.code}, {"proposals", list(proposed, proposal_json)}};
     if (!saved.before.empty()) made["written"] = {{"path", saved.file}, {"before", saved.before}};

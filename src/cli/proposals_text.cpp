@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "cli/proposals_text.h"
+#include "cli/text.h"
 
 #include "cli/words.h"
 #include "reckon/say.h"
@@ -42,7 +42,7 @@ void list_one(Session const& s, Proposal const& p, Streams& streams) {
 
 } // namespace
 
-void list_proposals(Session const& s, std::vector<Proposal> const& proposed, Saved const& saved, Streams& streams) {
+void list_proposals(Session const& s, std::vector<Proposal> const& proposed, Rewrite const& saved, Streams& streams) {
     for (Proposal const& p : proposed) list_one(s, p, streams);
     bool const any = std::ranges::any_of(proposed, [](Proposal const& p) { return p.breaker || p.has_cable(); });
     if (proposed.empty())

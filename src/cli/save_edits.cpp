@@ -26,8 +26,8 @@ std::vector<Edit> spaces_to_save(Building const& building, Plan const& plan) {
     return edits;
 }
 
-Saved save_edits(Session const& session, std::vector<Edit> const& edits, std::string_view what) {
-    Saved saved;
+Rewrite save_edits(Session const& session, std::vector<Edit> const& edits, std::string_view what) {
+    Rewrite saved;
     saved.asked = true;
     if (edits.empty()) {
         clear_after_kills(session.file); // the run that wrote these edits may have been killed at its last step
@@ -55,11 +55,11 @@ Saved save_edits(Session const& session, std::vector<Edit> const& edits, std::st
     return saved;
 }
 
-Saved save_spaces(Session const& session, Plan const& plan) {
+Rewrite save_spaces(Session const& session, Plan const& plan) {
     return save_edits(session, spaces_to_save(session.building, plan), "spaces");
 }
 
-Saved save_sizes(Session const& session, std::vector<Proposal> const& proposed) {
+Rewrite save_sizes(Session const& session, std::vector<Proposal> const& proposed) {
     std::vector<SizesToWrite> sizes;
     for (Proposal const& p : proposed)
         if (p.breaker || p.has_cable()) sizes.push_back({p.circuit, p.breaker, p.cables});

@@ -15,7 +15,7 @@
 
 namespace legwork {
 
-struct Saved {
+struct Rewrite {
     bool asked = false;
     int changes = 0;
     std::string file, before;   // `before` is empty when there was nothing to change
@@ -27,9 +27,9 @@ std::vector<Edit> spaces_to_save(Building const& building, Plan const& plan);
 
 // `what` as in "cannot put the spaces into it". Throws Failure when it cannot be written, or when the file was changed
 // since it was read.
-Saved save_edits(Session const& session, std::vector<Edit> const& edits, std::string_view what);
-Saved save_spaces(Session const& session, Plan const& plan);
+Rewrite save_edits(Session const& session, std::vector<Edit> const& edits, std::string_view what);
+Rewrite save_spaces(Session const& session, Plan const& plan);
 // What is proposed, nothing of circuits where something is to be found out first.
-Saved save_sizes(Session const& session, std::vector<Proposal> const& proposed);
+Rewrite save_sizes(Session const& session, std::vector<Proposal> const& proposed);
 
 } // namespace legwork

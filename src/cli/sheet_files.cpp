@@ -20,7 +20,7 @@ namespace {
 
 constexpr double kPictureDots = 200; // dots per inch of a PNG: a label's small print stays readable
 
-struct Drawn {
+struct SheetBytes {
     WrittenFile file;
     std::string bytes;
 };
@@ -43,7 +43,7 @@ std::string date_text(std::optional<Date> const& d) {
 }
 
 void draw(Session const& s, Sheet const& sheet, std::string const& stem, std::string const& format,
-          std::vector<Drawn>& drawn) {
+          std::vector<SheetBytes>& drawn) {
     auto const mark = job_mark(s.building, s.file);
     WrittenFile file{.sheet = sheet.name,
                      .panel = sheet.panel,
@@ -72,15 +72,15 @@ std::vector<Sheet> compose(Session const& s, std::vector<SheetOrder> const& orde
     return sheets;
 }
 
-std::vector<WrittenFile> write(Session const& s, std::vector<Drawn> drawn, fs::path const& out) {
+std::vector<WrittenFile> write(Session const& s, std::vector<SheetBytes> drawn, fs::path const& out) {
     std::vector<FileToWrite> files;
-    for (Drawn& d : drawn) {
+    for (SheetBytes& d : drawn) {
         d.file.path = (out / d.file.path).lexically_normal().string();
         files.push_back({d.file.path, d.bytes});
     }
     write_files(files, s.file == "-" ? "" : s.file);
     std::vector<WrittenFile> written;
-    for (Drawn& d : drawn) written.push_back(std::move(d.file));
+    for (SheetBytes& d : drawn) written.push_back(std::move(d.file));
     return written;
 }
 
@@ -90,7 +90,7 @@ WrittenSheets write_sheets(Session const& s, std::vector<SheetOrder> const& orde
                            std::vector<std::string> const& formats, std::string const& folder) {
     fs::path const out(folder.empty() ? "." : folder);
     std::set<std::string> const wanted(formats.begin(), formats.end());
-    std::vector<Drawn> drawn;
+    std::vector<SheetBytes> drawn;
     std::set<std::string> kinds, taken, names;
     for (SheetOrder const& o : orders) kinds.emplace(o.kind->name);
     auto const sheets = compose(s, orders);

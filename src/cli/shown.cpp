@@ -103,23 +103,23 @@ std::vector<FindingGroup> by_theme(std::vector<Finding const*> const& findings) 
 
 } // namespace
 
-bool is_shown(Shown const& shown, Finding const& f) {
+bool is_shown(FindingFilter const& shown, Finding const& f) {
     return f.severity <= shown.least && (shown.rules.empty() || std::ranges::count(shown.rules, f.rule) > 0);
 }
 
-bool is_shown(Shown const& shown, Rule const& rule) {
+bool is_shown(FindingFilter const& shown, Rule const& rule) {
     return shown.rules.empty() || std::ranges::count(shown.rules, rule.id) > 0;
 }
 
-std::vector<FindingGroup> finding_groups(Session const& s, Shown const& shown) {
+std::vector<FindingGroup> finding_groups(Session const& s, FindingFilter const& shown) {
     std::vector<Finding const*> standing;
     FindingGroup accepted{"Accepted", {}};
     for (Finding const& f : s.findings)
         if (is_shown(shown, f)) (f.accepted ? accepted.findings : standing).push_back(&f);
     std::vector<FindingGroup> made;
-    if (shown.by == Shown::By::circuit) made = by_circuit(s, standing);
-    if (shown.by == Shown::By::theme) made = by_theme(standing);
-    if (shown.by == Shown::By::gravity && !standing.empty()) made.push_back({"", standing});
+    if (shown.by == FindingFilter::By::circuit) made = by_circuit(s, standing);
+    if (shown.by == FindingFilter::By::theme) made = by_theme(standing);
+    if (shown.by == FindingFilter::By::gravity && !standing.empty()) made.push_back({"", standing});
     if (!accepted.findings.empty()) made.push_back(std::move(accepted));
     return made;
 }

@@ -11,14 +11,14 @@
 
 namespace legwork {
 
-struct Shown {
+struct FindingFilter {
     enum class By { gravity, circuit, theme } by = By::gravity;
     std::vector<std::string> rules;  // only these; empty: all
     Severity least = Severity::note; // none milder
     bool is_part() const { return !rules.empty() || least != Severity::note; }
 };
-bool is_shown(Shown const& shown, Finding const& f);
-bool is_shown(Shown const& shown, Rule const& rule); // its verdict
+bool is_shown(FindingFilter const& shown, Finding const& f);
+bool is_shown(FindingFilter const& shown, Rule const& rule); // its verdict
 
 struct FindingGroup {
     std::string heading; // empty: none
@@ -28,6 +28,6 @@ struct FindingGroup {
 // circuit: the job, what is about several cables, then each panel followed by the cables of its circuits (the two
 // circuits of a multiwire pair are one cable) in the file's order, then the other cables. By theme: in the order of the
 // rules. Within a group worst first.
-std::vector<FindingGroup> finding_groups(Session const& s, Shown const& shown);
+std::vector<FindingGroup> finding_groups(Session const& s, FindingFilter const& shown);
 
 } // namespace legwork

@@ -1,9 +1,10 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "cli/table_text.h"
+#include "cli/text.h"
 
 #include "cli/words.h"
+#include "codebook/tables/tables.h"
 #include "toml/problem.h"
 
 #include <fmt/format.h>

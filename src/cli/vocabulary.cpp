@@ -3,10 +3,10 @@
 
 #include "cli/vocabulary.h"
 
-#include "codebook/cables.h"
 #include "codebook/code_book.h"
-#include "codebook/receptacles.h"
-#include "codebook/uses.h"
+#include "codebook/stock/cables.h"
+#include "codebook/stock/receptacles.h"
+#include "codebook/stock/uses.h"
 #include "rules/check.h"
 
 namespace legwork {

@@ -90,4 +90,14 @@ std::string in_lines(std::string_view text, std::size_t width, std::size_t inden
     return lines;
 }
 
+Place place_of(Places const& places, Where const& where) {
+    if (where.accept >= 0) return places.find(Subject::accept, std::to_string(where.accept), where.key);
+    if (!where.circuits.empty()) { // a mark is of a circuit or of another cable
+        auto const place = places.find(Subject::circuit, where.circuits.front(), where.key);
+        return place.line > 0 ? place : places.find(Subject::cable, where.circuits.front(), where.key);
+    }
+    if (!where.panel.empty()) return places.find(Subject::panel, where.panel, where.key);
+    return places.find(Subject::job, "", where.key);
+}
+
 } // namespace legwork

@@ -14,6 +14,7 @@
 namespace legwork {
 
 std::string severity_word(Severity severity, bool color);   // "error"
+Place place_of(Places const& places, Where const& where);   // where in the file a finding points
 std::string at_place(std::string const& file, Place place); // "shed.toml:31:1", "shed.toml" when the place is not known
 std::string shown_file(std::string const& file);            // "-" is "standard input"
 std::string reference_words(Reference const& reference);    // "NEC 2023 210.4(B)", and when it is from memory, that

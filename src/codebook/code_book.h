@@ -2,8 +2,12 @@
 // SPDX-License-Identifier: MIT
 
 // One code edition: it names every one of its tables, or it does not build. Rules ask the book; they never ask which
-// edition it is. An edition is one folder (nec_2023/), what several share stands with the family (nec/, ce/), and the
-// list of all is editions.cpp. Every number carries how it was come by.
+// edition it is. Every number carries how it was come by.
+//
+//     codebook/            the book, the types of its tables, how an edition cites (cite.h, topics.h, sections.h)
+//     codebook/editions/   a folder of rows each (nec_2023/), what several share (nec/, ce/), the list of all
+//     codebook/stock/      what is the same under every code: uses, cable kinds, receptacles, wire, words for places
+//     codebook/tables/     the tables as text, for explain --table
 //
 // What nobody has read in an edition is `unread`, and nothing is taken over from another in silence: a section says so
 // (sections.h), a table is not there (code_page.h), a list leaves the row out. Numbers without which no wire can be

@@ -5,7 +5,7 @@
 #pragma once
 
 #include "codebook/code_book.h"
-#include "codebook/room_place.h"
+#include "codebook/stock/room_place.h"
 
 #include <algorithm>
 

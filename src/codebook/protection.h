@@ -6,8 +6,8 @@
 #pragma once
 
 #include "codebook/code_book.h"
-#include "codebook/receptacles.h"
-#include "codebook/room_place.h"
+#include "codebook/stock/receptacles.h"
+#include "codebook/stock/room_place.h"
 
 #include <array>
 #include <compare>

@@ -17,7 +17,7 @@ namespace {
 constexpr std::array<std::string_view, 4> kNames{"standard", "optional", "existing", "measured"};
 
 // Why a method does not hold, and what to do; empty when it does.
-struct Refusal {
+struct MethodRefusal {
     std::string why, fix;
     explicit operator bool() const { return !why.empty(); }
 };
@@ -42,7 +42,7 @@ bool anything_new(LoadQuestion const& q) {
 constexpr std::string_view kStandardInstead = "take  --method standard";
 
 // What the optional methods ask of a building.
-Refusal not_a_dwelling(LoadQuestion const& q, std::string_view what, std::string_view topic) {
+MethodRefusal not_a_dwelling(LoadQuestion const& q, std::string_view what, std::string_view topic) {
     if (!q.building.dwelling)
         return {fmt::format("the {} method is for one dwelling, and the job has no table [dwelling]", what),
                 "add  [dwelling]  with its  area,  or " + std::string(kStandardInstead)};
@@ -57,7 +57,7 @@ Refusal not_a_dwelling(LoadQuestion const& q, std::string_view what, std::string
     return {};
 }
 
-Refusal no_such_method(LoadQuestion const& q, LoadMethod method) {
+MethodRefusal no_such_method(LoadQuestion const& q, LoadMethod method) {
     return {is_unread(q, name(method))
                 ? fmt::format("the {} method of {} is not read yet", name(method), q.book.edition)
                 : fmt::format("{} has no {} method of reckoning a load", q.book.edition, name(method)),
@@ -66,7 +66,7 @@ Refusal no_such_method(LoadQuestion const& q, LoadMethod method) {
                 : std::string(kStandardInstead)};
 }
 
-Refusal optional_refused(LoadQuestion const& q) {
+MethodRefusal optional_refused(LoadQuestion const& q) {
     auto const& o = demand_factors(q.book).optional;
     if (!o) return no_such_method(q, LoadMethod::optional);
     if (auto r = not_a_dwelling(q, "optional", "optional")) return r;
@@ -78,7 +78,7 @@ Refusal optional_refused(LoadQuestion const& q) {
     return {};
 }
 
-Refusal existing_refused(LoadQuestion const& q) {
+MethodRefusal existing_refused(LoadQuestion const& q) {
     if (!demand_factors(q.book).existing) return no_such_method(q, LoadMethod::existing);
     if (auto r = not_a_dwelling(q, "existing", "existing")) return r;
     if (!anything_existing(q) && !q.panel.existing)
@@ -88,7 +88,7 @@ Refusal existing_refused(LoadQuestion const& q) {
     return {};
 }
 
-Refusal measured_refused(LoadQuestion const& q) {
+MethodRefusal measured_refused(LoadQuestion const& q) {
     if (is_unread(q, "measured")) return no_such_method(q, LoadMethod::measured);
     auto const& p = demand_factors(q.book).peak;
     if (!q.building.dwelling || !q.building.dwelling->peak)
@@ -117,7 +117,7 @@ Refusal measured_refused(LoadQuestion const& q) {
     return {};
 }
 
-Refusal refused(LoadQuestion const& q, LoadMethod method) {
+MethodRefusal refused(LoadQuestion const& q, LoadMethod method) {
     switch (method) {
     case LoadMethod::optional: return optional_refused(q);
     case LoadMethod::existing: return existing_refused(q);
@@ -242,7 +242,7 @@ void name_unread(LoadCalculation& load, LoadQuestion const& q) {
 }
 } // namespace
 
-Reckoned reckon(LoadQuestion const& q, std::optional<LoadMethod> asked) {
+LoadAnswer reckon(LoadQuestion const& q, std::optional<LoadMethod> asked) {
     if (q.book.demand_factors.is_unread())
         return {std::nullopt, fmt::format("how {} reckons a load is not read yet", q.book.edition),
                 "reckon it by hand, or see with an older edition as  code  what that one asks"};

@@ -13,28 +13,28 @@ namespace {
 using Kind = LoadStep::Kind;
 
 // One part of a side: a load as listed, or a group of which a share counts.
-struct Part {
+struct SidePart {
     std::string label, arithmetic;
     std::string_view topic;
     std::int64_t va = 0;
     LoadItems items;
     Source source = Source::seen;
 };
-using Parts = std::vector<Part>;
+using SideParts = std::vector<SidePart>;
 
-std::int64_t sum_of(Parts const& parts) {
+std::int64_t sum_of(SideParts const& parts) {
     std::int64_t sum = 0;
-    for (Part const& p : parts) sum += p.va;
+    for (SidePart const& p : parts) sum += p.va;
     return sum;
 }
 
-LoadItems items_of(Parts const& parts) {
+LoadItems items_of(SideParts const& parts) {
     LoadItems all;
-    for (Part const& p : parts) all.insert(all.end(), p.items.begin(), p.items.end());
+    for (SidePart const& p : parts) all.insert(all.end(), p.items.begin(), p.items.end());
     return all;
 }
 
-void add_each(Parts& parts, LoadItems const& items, std::string_view topic) {
+void add_each(SideParts& parts, LoadItems const& items, std::string_view topic) {
     for (LoadItem const& i : items) parts.push_back({i.label, i.how, topic, i.va, {i}});
 }
 
@@ -43,7 +43,7 @@ void list(StepList& steps, LoadItems const& items, std::string_view topic) {
 }
 
 // A group at a percent: of several its loads are listed first.
-void add_share(StepList& steps, Parts& parts, LoadItems const& items, std::string const& what, std::int64_t percent,
+void add_share(StepList& steps, SideParts& parts, LoadItems const& items, std::string const& what, std::int64_t percent,
                std::string_view topic) {
     if (items.empty()) return;
     if (percent == 100) return add_each(parts, items, topic);
@@ -54,7 +54,8 @@ void add_share(StepList& steps, Parts& parts, LoadItems const& items, std::strin
 }
 
 // Heat of which slices count. The rule of one slice is a percent of all.
-void add_separate(StepList& steps, Parts& parts, LoadItems const& items, DemandBands bands, std::string_view topic) {
+void add_separate(StepList& steps, SideParts& parts, LoadItems const& items, DemandBands bands,
+                  std::string_view topic) {
     if (items.empty()) return;
     auto const what = std::string("Electric heat controlled room by room");
     if (bands.size() == 1) return add_share(steps, parts, items, what, bands.front().percent, topic);
@@ -81,7 +82,7 @@ LoadItem const* smallest(LoadItems const& items) {
 
 // Interlocked backup heat takes the place of its heat pump: the larger. Of several heat pumps nobody says whose it is:
 // it is taken for the smallest's, so that the figure is never too low.
-void add_pumps(StepList& steps, Parts& parts, LoadItems const& pumps, LoadItems const& locked, std::int64_t percent,
+void add_pumps(StepList& steps, SideParts& parts, LoadItems const& pumps, LoadItems const& locked, std::int64_t percent,
                std::string_view topic) {
     auto const* stopped = locked.empty() ? nullptr : smallest(pumps);
     auto const is_stopped = [&](LoadItem const& i) { return stopped && stopped->circuit == i.circuit; };
@@ -100,8 +101,8 @@ bool runs_with(Building const& building, LoadItem const& item, LoadItems const& 
            });
 }
 
-void show(StepList& steps, Parts const& parts) {
-    for (Part const& p : parts) steps.item(p.label, p.topic, p.arithmetic, p.va, marks_of(p.items), p.source);
+void show(StepList& steps, SideParts const& parts) {
+    for (SidePart const& p : parts) steps.item(p.label, p.topic, p.arithmetic, p.va, marks_of(p.items), p.source);
 }
 
 void finish(StepList& steps, Kind kind, std::string item, std::string_view topic, std::string arithmetic,
@@ -112,25 +113,25 @@ void finish(StepList& steps, Kind kind, std::string item, std::string_view topic
         steps.item(std::move(item), topic, std::move(arithmetic), va, marks_of(items), source);
 }
 
-std::vector<std::int64_t> figures_of(Parts const& parts) {
+std::vector<std::int64_t> figures_of(SideParts const& parts) {
     std::vector<std::int64_t> all;
-    for (Part const& p : parts) all.push_back(p.va);
+    for (SidePart const& p : parts) all.push_back(p.va);
     return all;
 }
 
-struct Sides {
-    Parts heat, cool;
+struct ClimateSides {
+    SideParts heat, cool;
     std::vector<std::int64_t> ways_to_heat;
 };
 
-Sides sides(StepList& steps, Building const& building, LoadItems const& items, ClimateShares const& shares) {
+ClimateSides sides(StepList& steps, Building const& building, LoadItems const& items, ClimateShares const& shares) {
     auto const space = with_demand(items, {Demand::space_heat});
     auto const pumps = with_demand(items, {Demand::heat_pump});
     auto const cooling = with_demand(items, {Demand::cooling});
     auto const is_locked = [](LoadItem const& i) { return i.demand == Demand::backup_heat && i.circuit->interlocked; };
     auto const is_free = [](LoadItem const& i) { return i.demand == Demand::backup_heat && !i.circuit->interlocked; };
     auto const separate = [&](LoadItem const& i) { return shares.is_separate && shares.is_separate(i); };
-    Sides s;
+    ClimateSides s;
     std::int64_t before = 0;
     auto const end_of_way = [&] {
         if (auto const now = sum_of(s.heat); now > before) s.ways_to_heat.push_back(now - before), before = now;
@@ -154,6 +155,39 @@ Sides sides(StepList& steps, Building const& building, LoadItems const& items, C
     return s;
 }
 
+// The steps of both sides, what stands on either once, and last the one that counts.
+void tell(StepList& steps, ClimateShares const& shares, ClimateSides const& both, Climate const& c) {
+    auto const& [heat, cool, ways] = both;
+    auto const hot = sum_of(heat), cold = sum_of(cool);
+    SideParts const& larger = c.heat_counts ? heat : cool;
+    if (heat.size() + cool.size() == 1) {
+        SidePart const& p = larger.front();
+        finish(steps, shares.kind, p.label, p.topic, p.arithmetic, p.va, p.items, p.source);
+        return;
+    }
+    show(steps, heat);
+    if (heat.size() > 1 && !cool.empty())
+        steps.subtotal("Heating together", shares.rest_topic, as_sum(figures_of(heat)), hot);
+    // What stands on both sides was shown once.
+    SideParts only_cool;
+    std::ranges::copy_if(cool, std::back_inserter(only_cool), [&heating = both.heat](SidePart const& p) {
+        return std::ranges::none_of(heating, [&](SidePart const& h) { return h.label == p.label; });
+    });
+    show(steps, only_cool);
+    if (cool.size() > 1) steps.subtotal("Cooling together", shares.cooling_topic, as_sum(figures_of(cool)), cold);
+    auto const source = std::ranges::any_of(larger, [](SidePart const& p) { return p.source == Source::memory; })
+                            ? Source::memory
+                            : Source::seen;
+    if (cool.empty() || heat.empty())
+        finish(steps, shares.kind, cool.empty() ? "Heating" : "Cooling", larger.front().topic,
+               as_sum(figures_of(larger)), c.va, c.counted, source);
+    else
+        finish(steps, shares.kind, "The larger of heating and cooling", "never-together",
+               fmt::format("{} VA or {} VA: {} VA{}", hot, cold, c.va,
+                           c.va < std::max(hot, cold) ? ", the larger with what is added for long running" : ""),
+               c.va, c.counted, source);
+}
+
 bool has(LoadItems const& items, LoadItem const& one) {
     return std::ranges::any_of(items, [&](LoadItem const& i) { return i.circuit == one.circuit; });
 }
@@ -169,44 +203,20 @@ Climate add_climate(StepList& steps, Building const& building, LoadItems const& 
     auto const all = only(items, is_climate);
     if (all.empty()) return c;
     c.empty = false;
-    auto const [heat, cool, ways] = sides(steps, building, all, shares);
+    auto const both = sides(steps, building, all, shares);
+    auto const& [heat, cool, ways] = both;
     auto const hot = sum_of(heat), cold = sum_of(cool);
     c.heat = items_of(heat);
     c.cool = items_of(cool);
     auto const more = [&](LoadItems const& side) { return shares.more ? shares.more(side) : 0; };
+    // The larger with all that hangs on it: what one side adds further down (its long running) may outweigh the other.
     c.heat_counts = cool.empty() || (!heat.empty() && hot + more(c.heat) >= cold + more(c.cool));
-    Parts const& larger = c.heat_counts ? heat : cool;
     c.va = c.heat_counts ? hot : cold;
     c.other_va = c.heat_counts ? cold : hot;
-    c.counted = items_of(larger);
+    c.counted = items_of(c.heat_counts ? heat : cool);
     c.left_out = only(all, [&](LoadItem const& i) { return !has(c.counted, i); });
     if (c.heat_counts) c.ways_to_heat = ways;
-    if (heat.size() + cool.size() == 1) {
-        Part const& p = larger.front();
-        finish(steps, shares.kind, p.label, p.topic, p.arithmetic, p.va, p.items, p.source);
-        return c;
-    }
-    show(steps, heat);
-    if (heat.size() > 1 && !cool.empty())
-        steps.subtotal("Heating together", shares.rest_topic, as_sum(figures_of(heat)), hot);
-    // What stands on both sides was shown once.
-    Parts only_cool;
-    std::ranges::copy_if(cool, std::back_inserter(only_cool), [&heating = heat](Part const& p) {
-        return std::ranges::none_of(heating, [&](Part const& h) { return h.label == p.label; });
-    });
-    show(steps, only_cool);
-    if (cool.size() > 1) steps.subtotal("Cooling together", shares.cooling_topic, as_sum(figures_of(cool)), cold);
-    auto const source = std::ranges::any_of(larger, [](Part const& p) { return p.source == Source::memory; })
-                            ? Source::memory
-                            : Source::seen;
-    if (cool.empty() || heat.empty())
-        finish(steps, shares.kind, cool.empty() ? "Heating" : "Cooling", larger.front().topic,
-               as_sum(figures_of(larger)), c.va, c.counted, source);
-    else
-        finish(steps, shares.kind, "The larger of heating and cooling", "never-together",
-               fmt::format("{} VA or {} VA: {} VA{}", hot, cold, c.va,
-                           c.va < std::max(hot, cold) ? ", the larger with what is added for long running" : ""),
-               c.va, c.counted, source);
+    tell(steps, shares, both, c);
     return c;
 }
 

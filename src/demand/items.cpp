@@ -27,6 +27,7 @@ std::string label_of(Circuit const& c) { return c.name.empty() ? c.mark : fmt::f
 bool has_neutral(Circuit const& c) {
     if (c.poles == 1 || c.third == ThirdWire::neutral) return true;
     if (c.run.empty()) return false;
+    // Two hots, and a third conductor that nobody gives another job.
     auto const* kind = c.run.front().kind;
     return kind && kind->insulated >= kHotsAndNeutral && c.third == ThirdWire::unsaid;
 }
@@ -69,6 +70,7 @@ Demand demand_of(Circuit const& c, Use const* use, bool elsewhere) {
 void take_figure(LoadItem& item, Volts volts) {
     Circuit const& c = *item.circuit;
     item.known = true;
+    // The nameplate first: what counts is what a thing can draw, not what it drew one day.
     if (c.load) {
         item.va = whole_va(*c.load);
     } else if (c.mca) {
@@ -117,6 +119,8 @@ bool carries_dwelling(Building const& building, Panel const& panel) {
         return std::ranges::count_if(circuits_under(of),
                                      [](Circuit const* c) { return !is_no_load(*c) && !feeds_other_building(*c); });
     };
+    // With a main outside and every circuit in the panel behind it, the feeder carries the dwelling as the service
+    // does.
     return panel.feeder_said && loads(panel) > 0 && loads(panel) == loads(*service);
 }
 

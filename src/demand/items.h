@@ -4,7 +4,7 @@
 // The loads of a panel and of all below it, each with its figure and its line of the calculation.
 #pragma once
 
-#include "codebook/uses.h"
+#include "codebook/stock/uses.h"
 #include "demand/load.h"
 
 #include <functional>

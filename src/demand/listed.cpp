@@ -86,6 +86,7 @@ Extras extras_of(Work const& w, ListedLoads const& l, LoadItems const& counted, 
     Extras e;
     e.motor = largest_motor(with(counted, managed_within_limit(w.q, w.loads)), left_out, l.motor);
     auto const is_motor = [&](LoadItem const& i) { return e.motor.motor && e.motor.motor->circuit == i.circuit; };
+    // The largest motor has its share already.
     e.continuous = only(counted, [&](LoadItem const& i) { return !is_motor(i) && is_continuous(w, i); });
     e.presumed = only(counted, [&](LoadItem const& i) { return is_presumed(w, i); });
     e.percent = l.continuous_percent.value - 100;

@@ -1,6 +1,11 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
+// The folder demand/: what a code lets a building count for, since not everything runs at once.
+//
+//     LoadQuestion --items.h--> loads as listed --methods.h, a file each--> steps and their total (a LoadCalculation)
+//                  --service_size.h--> amperes, least service, wires --results.h--> what a permit form asks for
+//
 // The load calculation of a service or feeder, step by step, as a person fills it in on a permit form. Every step is in
 // whole VA, so that a pocket calculator gives the same figures.
 #pragma once
@@ -85,7 +90,7 @@ struct LoadCalculation {
 };
 
 // The calculation, or why this method is not for this building and what to do.
-struct Reckoned {
+struct LoadAnswer {
     std::optional<LoadCalculation> load;
     std::string why, fix; // when there is none
 };
@@ -93,7 +98,7 @@ struct Reckoned {
 // By the method asked for; without one by that which an electrician would take: measured where a peak is known and
 // something is added, existing where something stands already, optional where a new dwelling may be reckoned so, else
 // standard. Never guesses: what is not known is named.
-Reckoned reckon(LoadQuestion const& q, std::optional<LoadMethod> asked = std::nullopt);
+LoadAnswer reckon(LoadQuestion const& q, std::optional<LoadMethod> asked = std::nullopt);
 
 // The counted step that grew most from one calculation to the other; null when none did.
 LoadStep const* grown_step(LoadCalculation const& before, LoadCalculation const& after);

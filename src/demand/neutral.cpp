@@ -13,6 +13,7 @@ void add_to_neutral(NeutralParts& parts, LoadItem const& i, std::int64_t va) {
 void add_climate_to_neutral(NeutralParts& parts, Climate const& climate) {
     auto const uses_it = [](LoadItem const& i) { return i.neutral; };
     auto const heat = only(climate.heat, uses_it), cool = only(climate.cool, uses_it);
+    // The side that asks more of the neutral, which need not be the one that counts.
     for (LoadItem const& i : sum_va(heat) >= sum_va(cool) ? heat : cool) add_to_neutral(parts, i, i.va);
 }
 
@@ -36,6 +37,7 @@ void add_neutral(LoadCalculation& load, LoadQuestion const& q) {
         steps.counted("One hot and its neutral: all of the load", "neutral", "", load.total_va);
     } else {
         auto const percent = q.facts.wye ? 100 : factors.neutral->appliance_percent.value;
+        // The parts are those of the standard method, whatever method the total went by.
         for (NeutralPart const& p : parts_of(q, factors)) {
             bool const reduced = p.reduced && percent != 100;
             auto const share = reduced ? as_share(p.va, percent) : std::string();

@@ -52,6 +52,7 @@ std::vector<ServiceWire> wires_for(LoadQuestion const& q, LoadCalculation const&
         if (auto const row = dwelling_feeder(q.book, size); row && row->copper && row->aluminium)
             return {{row->copper, row->aluminium, 0, cite(q.book, "load-service/dwelling-wire")}};
     constexpr Amps most_at_60 = 100_A;
+    // Terminals up to 100 A hold for 60 °C unless they are marked; larger ones for 75 °C.
     if (size <= most_at_60) wires.push_back(by_terminals(q, size, kUsualTerminals));
     wires.push_back(by_terminals(q, size, kMarkedTerminals));
     return wires;

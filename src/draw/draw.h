@@ -1,8 +1,10 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// Pages to bytes: the only folder that knows Cairo, Pango and fontconfig. Everything is drawn into memory, since Cairo
-// reports no error on a full disk; same pages, same bytes, whatever else the process drew.
+// Pages to bytes: the only folder that knows Cairo, Pango and fontconfig. fonts.h and line.h set a text once, for its
+// width as for every format; marks.h gives a page to Cairo for PDF and PNG; SVG is written here (svg.cpp), with each
+// letter as an outline, so that it looks the same where the font is not there. Everything is drawn into memory, since
+// Cairo reports no error on a full disk; same pages, same bytes, whatever else the process drew.
 #pragma once
 
 #include "page/page.h"

@@ -83,6 +83,7 @@ void draw(cairo_t* cairo, Text const& t, Fonts const& fonts) {
     cairo_rotate(cairo, t.turn * std::numbers::pi / 180);
     cairo_scale(cairo, t.x_height / kUnit, t.x_height / kUnit);
     set_ink(cairo, t.ink);
+    // In the units of the line, whose width is exact, not of the page.
     cairo_translate(cairo, -static_cast<double>(line.width) / PANGO_SCALE * share_left_of_anchor(t.align), 0);
     if (line.layout) {
         cairo_move_to(cairo, 0, 0);

@@ -120,6 +120,8 @@ private:
             body_ += ")";
         }
         std::string scale;
+        // Glyphs are in Pango units with y upwards, as typefaces have them: scaled and turned over here once, so that
+        // each outline stands in the file once, as whole numbers.
         append_number(scale, t.x_height / (kUnit * PANGO_SCALE), 8);
         body_ += " scale(" + scale + " -" + scale + ")";
         if (t.align != Align::left) {

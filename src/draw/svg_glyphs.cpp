@@ -20,6 +20,7 @@ using Blob = std::unique_ptr<hb_blob_t, Freed<hb_blob_destroy>>;
 void append_whole(std::string& out, double number) {
     char digits[24];
     auto const end = std::to_chars(digits, digits + sizeof digits, std::lround(number)).ptr;
+    // A minus parts two numbers by itself.
     if (!out.empty() && digits[0] != '-' && out.back() >= '0' && out.back() <= '9') out += ' ';
     out.append(digits, end);
 }

@@ -1,6 +1,12 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
+// The folder job/: the job file as a person typed it, and back.
+//
+//     tree of toml/ --read.h--> typed::Job and the places of its keys --write.h--> the same file, some values changed
+//
+// Names are still words here, and may name what is not there; building/ makes things of them.
+//
 // The job as the person typed it: plain values, no rules. Whatever may be missing in the file is optional here.
 // A key typed as "?" is missing too, and is named in `asked`.
 #pragma once

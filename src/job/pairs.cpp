@@ -80,8 +80,8 @@ void match(Reading& r, Member a, Member b) {
     for (auto const* key : {"cable", "length", "segments", "colors", "tie", "wiring", "metal"}) {
         if (said(a, key) == said(b, key)) continue;
         auto const& from = said(a, key) ? a.circuit.mark : b.circuit.mark;
-        r.places.set(Thing::circuit, said(a, key) ? b.circuit.mark : a.circuit.mark, key,
-                     r.places.find(Thing::circuit, from, key));
+        r.places.set(Subject::circuit, said(a, key) ? b.circuit.mark : a.circuit.mark, key,
+                     r.places.find(Subject::circuit, from, key));
     }
 }
 

@@ -76,7 +76,7 @@ bool Reading::is_circuit(TableReader& from, std::string_view mark, std::size_t a
     return false;
 }
 
-void record(Reading& r, Thing thing, std::string const& id, TableReader const& t) {
+void record(Reading& r, Subject thing, std::string const& id, TableReader const& t) {
     auto const& source = r.out.source();
     r.places.set(thing, id, "", source.place(t.at()));
     for (auto const& e : t.entries()) r.places.set(thing, id, e.key, source.place(e.at));

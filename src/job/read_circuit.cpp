@@ -161,12 +161,12 @@ void read_circuit(Reading& r, TableReader& t, typed::Circuit& c) {
     read_reach(t, c);
     read_use(r, t, c);
     t.finish();
-    record(r, Thing::circuit, c.mark, t);
+    record(r, Subject::circuit, c.mark, t);
     // Rules ask for these under one key.
     auto const same = [&](std::string_view key, std::string_view as) {
         if (t.has(key))
-            r.places.set(Thing::circuit, c.mark, std::string(as),
-                         r.places.find(Thing::circuit, c.mark, std::string(key)));
+            r.places.set(Subject::circuit, c.mark, std::string(as),
+                         r.places.find(Subject::circuit, c.mark, std::string(key)));
     };
     same("fuse", "breaker");
     same("segments", "cable");

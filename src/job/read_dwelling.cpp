@@ -127,7 +127,7 @@ void read_dwelling(Reading& r, TableReader t) {
     read_peak(t, d);
     read_energy_management(r, t, d);
     t.finish();
-    record(r, Thing::dwelling, "", t);
+    record(r, Subject::dwelling, "", t);
 }
 
 } // namespace legwork

@@ -48,7 +48,7 @@ void read_job_table(Reading& r, TableReader t) {
     job.tails = t.length("tails");
     job.loop = t.length("loop");
     t.finish();
-    record(r, Thing::job, "", t);
+    record(r, Subject::job, "", t);
 }
 
 } // namespace

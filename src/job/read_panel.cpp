@@ -115,7 +115,7 @@ void read_panel(Reading& r, TableReader& t, typed::Panel& p) {
     p.building = t.text("building");
     p.existing = t.flag("existing").value_or(false);
     t.finish();
-    record(r, Thing::panel, p.name, t);
+    record(r, Subject::panel, p.name, t);
 }
 
 void read_supply(Reading& r, TableReader& t, typed::Supply& s) {
@@ -128,7 +128,7 @@ void read_supply(Reading& r, TableReader& t, typed::Supply& s) {
     for (auto const& [mark, at] : t.texts("off"))
         if (r.is_circuit(t, mark, at)) s.off.push_back(mark);
     t.finish();
-    record(r, Thing::supply, s.name, t);
+    record(r, Subject::supply, s.name, t);
 }
 
 // A misspelt name in a list is told there, and not once more here.

@@ -120,7 +120,7 @@ void read_cables(Reading& r) {
         c.to = t.text("to");
         c.length = t.length("length");
         t.finish();
-        record(r, Thing::cable, c.mark, t);
+        record(r, Subject::cable, c.mark, t);
     }
 }
 

@@ -54,7 +54,7 @@ void read_situation(Reading& r, TableReader& t, std::vector<std::string> const& 
     if (!names_one && !t.has("other"))
         t.complain("share", "it names no load", "add  share = { heating = 1.0 }  or  other = 0.5");
     t.finish();
-    record(r, Thing::situation, s.name, t);
+    record(r, Subject::situation, s.name, t);
 }
 
 void read_accept(Reading& r, TableReader& t, typed::Accept& a) {
@@ -85,7 +85,7 @@ void read_situations(Reading& r) {
 void read_accepts(Reading& r) {
     for (std::size_t i = 0; i < r.accepts.size(); ++i) {
         read_accept(r, r.accepts[i], r.job.accepts[i]);
-        record(r, Thing::accept, std::to_string(i), r.accepts[i]);
+        record(r, Subject::accept, std::to_string(i), r.accepts[i]);
     }
 }
 

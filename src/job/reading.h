@@ -54,6 +54,6 @@ void check_feeders(Reading& r);  // feeders, cycles, and what a panel's own supp
 void match_pairs(Reading& r);    // groups of two; home-run keys copied from one member to the other
 void check_spaces(Reading& r);   // who stands where
 
-void record(Reading& r, Thing thing, std::string const& id, TableReader const& t); // the places of a table's keys
+void record(Reading& r, Subject thing, std::string const& id, TableReader const& t); // the places of a table's keys
 
 } // namespace legwork

@@ -54,6 +54,7 @@ Draft::Draft(Folder const& folder, std::string target, std::string shown, mode_t
 }
 
 Draft::~Draft() {
+    // After an exchange a text of somebody else may stand under that name.
     if (!name_.empty() && stands_at(name_)) ::unlink(name_.c_str());
 }
 
@@ -110,6 +111,7 @@ int Draft::give_name(fs::path const& name) {
         if (error == 0) name_ = name;
         return error;
     }
+    // By way of /proc: to link a descriptor itself (AT_EMPTY_PATH) is a privilege.
     if (::linkat(AT_FDCWD, way_to(file_.number()).c_str(), AT_FDCWD, name.c_str(), AT_SYMLINK_FOLLOW) != 0)
         return errno;
     name_ = name;

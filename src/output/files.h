@@ -1,7 +1,13 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// What happens to finished bytes.
+// The folder output/: what happens to finished bytes, so that a person never finds half a file or loses a word.
+//
+//     files.h     what legwork made: written anew, all of a batch or nothing
+//     replace.h   what a person wrote: exchanged with the new text, the old one kept beside it
+//
+// Both work alike: a draft (draft.h) in the same folder, on the disk whole before it gets its name in one step
+// (names.h), and drafts of runs that were killed swept away (sweep.h).
 #pragma once
 
 #include <optional>

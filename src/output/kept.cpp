@@ -7,7 +7,6 @@
 #include "output/names.h"
 #include "units/failure.h"
 
-
 namespace legwork {
 
 namespace fs = std::filesystem;
@@ -52,6 +51,7 @@ KeptCopy::KeptCopy(Folder const& folder, fs::path const& file, std::string shown
 
 KeptCopy::~KeptCopy() {
     if (is_put_ && copy_->stands_at(before_path(file_))) ::unlink(before_path(file_).c_str());
+    // The last that moved is the nearest to the file: backwards, each finds its old name free.
     for (; !moved_.empty(); moved_.pop_back()) move_to_free_name(moved_.back().second, moved_.back().first);
 }
 

@@ -102,11 +102,12 @@ public:
           file_(real_path(path)),
           folder_(file_.parent_path()) {}
 
-    Replaced run() {
+    ReplacedFile run() {
         sweep(folder_);
         auto const old = opened_in_turn(file_, path_);
         settle_all(folder_, file_, path_);
         refuse_second_names(old, path_);
+        // Nobody else may read it before it has the mode and lists of the old one.
         Draft next(folder_, file_.filename().string(), path_, 0600);
         next.write(new_bytes_);
         next.keep(old.number());
@@ -124,22 +125,22 @@ public:
     }
 
 private:
-    Replaced not_done() const { return {false, file_.string(), ""}; }
+    ReplacedFile not_done() const { return {false, file_.string(), ""}; }
 
-    Replaced done(KeptCopy& kept) const {
+    ReplacedFile done(KeptCopy& kept) const {
         kept.stay();
         folder_.flush_written(path_);
         return {true, file_.string(), before_path(file_).string()};
     }
 
     // Without an exchange: a save from here to the rename is lost.
-    Replaced renamed(Draft& next, KeptCopy& kept) const {
+    ReplacedFile renamed(Draft& next, KeptCopy& kept) const {
         if (!holds(file_, old_bytes_, path_)) return not_done();
         next.put_over();
         return done(kept);
     }
 
-    Replaced exchanged(Draft const& next, KeptCopy& kept) const {
+    ReplacedFile exchanged(Draft const& next, KeptCopy& kept) const {
         bool is_the_old_one = false;
         std::string unreadable;
         try {
@@ -181,7 +182,7 @@ private:
 
 } // namespace
 
-Replaced replace_file(std::string const& path, std::string_view old_bytes, std::string_view new_bytes) {
+ReplacedFile replace_file(std::string const& path, std::string_view old_bytes, std::string_view new_bytes) {
     return Replacement(path, old_bytes, new_bytes).run();
 }
 

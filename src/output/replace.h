@@ -9,7 +9,7 @@
 
 namespace legwork {
 
-struct Replaced {
+struct ReplacedFile {
     bool done = false; // false: the file no longer holds `old_bytes` (somebody saved it meanwhile); nothing was changed
     std::string file;  // the file itself, links followed
     std::string before; // where the old bytes stand now
@@ -29,7 +29,7 @@ struct Replaced {
 //
 // Owner, group, mode, access lists and extended attributes are kept. Throws Failure with the reason: the system's, or
 // that the file has several names (hard links: they would part), or would change hands.
-Replaced replace_file(std::string const& path, std::string_view old_bytes, std::string_view new_bytes);
+ReplacedFile replace_file(std::string const& path, std::string_view old_bytes, std::string_view new_bytes);
 
 // What runs that were killed left beside the file. Throws Failure when there is a text that nobody has seen (saved by
 // somebody in the moment of the exchange): it then stands under a name of its own, which the Failure tells.

@@ -78,6 +78,7 @@ public:
     }
 
     void put() {
+        // All of them before any has its name: a full disk is told while every old file still stands.
         for (Entry const& e : drafts_) e.draft->flush();
         for (auto at = drafts_.begin(); at != drafts_.end(); ++at) try {
                 put(*at);
@@ -116,6 +117,7 @@ private:
     }
 
     static void put(Entry const& e) {
+        // Somebody may have made the file since it was looked at: it is replaced as well.
         if (e.replaces || !e.draft->put_new()) e.draft->put_over();
     }
 

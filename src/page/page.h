@@ -1,8 +1,9 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// A printed page as plain marks in millimetres, from the top left corner. What stands where can be asked without a
-// PDF; only draw/ turns it into one.
+// A printed page as plain marks in millimetres, from the top left corner, y downwards. What stands where can be asked
+// without a PDF; only draw/ turns it into one. So sheets are composed and tested as lists of lines, boxes and texts,
+// and all that they have to know of fonts is how wide a text is (text_width.h).
 #pragma once
 
 #include <string>

@@ -28,8 +28,8 @@ bool has_two_hots(SupplyKind kind);        // two hot legs with a voltage betwee
 Volts volts_to_neutral(SupplyKind kind);   // 120, or the volts of the DC
 Volts volts_between_legs(SupplyKind kind); // 240, 208, else 0
 int phase_degrees(SupplyKind kind);        // between leg A and leg B: 180, 120, 0
-bool reaches(Feed const& feed, Leg leg);   // this source puts voltage on this leg
-// No source reaches this space, or the bus does not (`dead`).
+bool energizes(Feed const& feed, Leg leg); // this source puts voltage on this leg
+// No source energizes this space, or the bus does not (`dead`).
 bool is_live(std::vector<Feed> const& feeds, Layout const& layout, int space);
 std::string_view name(SupplyKind kind); // as typed in the job: "120/240"
 

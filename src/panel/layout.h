@@ -1,6 +1,14 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
+// The folder panel/: where a breaker can stand, and which hot it finds there. layout.h is the grid; lines.h where two
+// spaces take a breaker of two; feeds.h which sources put voltage on which leg; hang.h what changes as the panel hangs.
+//
+//     column 0     column 1
+//     1 [ A ]      [ A ] 2     row 1      A row has one leg, and rows take turns unless the job says else: so
+//     3 [ B ]      [ B ] 4     row 2      neighbours of a column are on two legs, 1+3 and 2+4. On a bus with a leg a
+//     5 [ A ]      [ A ] 6     row 3      column they are not; there the facing ones are, 1 and 2.
+//
 // The geometry of one panel: rows, columns, legs, neighbours. Pure; knows numbering and bus, nothing of circuits.
 #pragma once
 
@@ -37,7 +45,7 @@ public:
     bool takes_two_pole(int space) const;
     bool is_tandem(int space) const;
     bool is_blocked(int space) const;
-    bool is_dead(int space) const; // by `dead =` only; what a source does not reach: Feeds
+    bool is_dead(int space) const; // by `dead =` only; without voltage from a source: Feeds
 
 private:
     typed::Panel panel_;

@@ -24,7 +24,7 @@ std::vector<std::vector<int>> facing_lines(Layout const& layout) {
 Legs legs(std::vector<Feed> const& feeds) {
     auto const has = [&](auto what) { return std::ranges::any_of(feeds, what); };
     if (has([](Feed const& f) { return has_two_hots(f.kind); })) return Legs::two;
-    auto const reached = [&](Leg l) { return has([l](Feed const& f) { return reaches(f, l); }); };
+    auto const reached = [&](Leg l) { return has([l](Feed const& f) { return energizes(f, l); }); };
     return reached(Leg::a) && reached(Leg::b) ? Legs::in_phase : Legs::one;
 }
 

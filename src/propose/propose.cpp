@@ -7,7 +7,7 @@
 
 #include "building/trial.h"
 #include "codebook/cite.h"
-#include "codebook/usual.h"
+#include "codebook/stock/usual.h"
 #include "propose/feeder_objection.h"
 #include "propose/sizing.h"
 #include "rules/job/measure.h"
@@ -36,7 +36,7 @@ bool lacks_sizes(Circuit const& circuit) {
 }
 
 std::string how_to_read(std::string_view key) {
-    for (auto const& row : how_to_measure(Thing::circuit))
+    for (auto const& row : how_to_measure(Subject::circuit))
         if (row.key == key) return fmt::format("{}: {}", row.what, row.how);
     return {};
 }

@@ -3,6 +3,10 @@
 
 // Sizes for circuits that lack a breaker or a cable: the smallest that the rules let pass, with the reckoning that
 // leads there. What is proposed is for new work; of work that is there already the sizes have to be read, not chosen.
+//
+//     wanted.h   what load, nameplate, custom or panel ask of breaker and wire, before any size
+//     sizing.h   the smallest sizes that satisfy that, each tried by the same reckoning that the rules judge by
+//     feeder_objection.h   the rules themselves, asked of a building with the sizes in it, where a feeder is concerned
 #pragma once
 
 #include "balance/plan.h"

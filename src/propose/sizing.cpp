@@ -4,7 +4,7 @@
 #include "propose/sizing.h"
 
 #include "building/trial.h"
-#include "codebook/usual.h"
+#include "codebook/stock/usual.h"
 #include "reckon/say.h"
 #include "reckon/wire_fit.h"
 #include "reckon/wire_need.h"
@@ -77,40 +77,40 @@ std::string Sizing::kind(Member const& m, std::size_t piece, Gauge gauge) const 
     return fmt::format("{}/{}", name(gauge), std::clamp(all, 2, 4));
 }
 
-std::optional<Refusal> Sizing::too_thin(Member const& m, Amps breaker, Gauge gauge) const {
+std::optional<WireRefusal> Sizing::too_thin(Member const& m, Amps breaker, Gauge gauge) const {
     Circuit const circuit = tried(m, breaker, gauge);
     auto const rating = wire_rating(c_, circuit, gauge);
     auto const wire = wire_name(gauge, circuit.metal);
     if (!rating)
-        return Refusal{fmt::format("{}{} is not made for circuits", whose(m), wire), "wire-breaker-fits/aluminium"};
+        return WireRefusal{fmt::format("{}{} is not made for circuits", whose(m), wire), "wire-breaker-fits/aluminium"};
     auto const column = fmt::format("{} °C column", rating->celsius);
     if (circuit.mca && rating->ampacity < *circuit.mca)
-        return Refusal{fmt::format("{}{} carries {} ({}), less than the nameplate's {}", whose(m), wire,
-                                   exact(rating->ampacity), column, exact(*circuit.mca)),
-                       "wire-breaker-fits/nameplate"};
+        return WireRefusal{fmt::format("{}{} carries {} ({}), less than the nameplate's {}", whose(m), wire,
+                                       exact(rating->ampacity), column, exact(*circuit.mca)),
+                           "wire-breaker-fits/nameplate"};
     auto const s = m.wanted.whole_panel ? std::nullopt : sides(c_, circuit);
     Amps const good = s ? good_for(c_, *s, *rating) : rating->ampacity;
     auto const ground = stands_by(c_, circuit, *rating);
     bool const stands = ground.has_value();
     if (!stands && rating->breaker < *circuit.breaker)
-        return Refusal{fmt::format("{}{} takes a {} breaker at most{}", whose(m), wire, text(rating->breaker),
-                                   rating->base < rating->ampacity || rating->topic == "wire-breaker-fits"
-                                       ? std::string()
-                                       : fmt::format(" ({} in the {})", exact(rating->ampacity), column)),
-                       rating->topic};
-    if (!stands) return Refusal{fmt::format("{}{} does not suit", whose(m), wire), rating->topic};
+        return WireRefusal{fmt::format("{}{} takes a {} breaker at most{}", whose(m), wire, text(rating->breaker),
+                                       rating->base < rating->ampacity || rating->topic == "wire-breaker-fits"
+                                           ? std::string()
+                                           : fmt::format(" ({} in the {})", exact(rating->ampacity), column)),
+                           rating->topic};
+    if (!stands) return WireRefusal{fmt::format("{}{} does not suit", whose(m), wire), rating->topic};
     // By that table a wire may be smaller than its load: not all of a dwelling runs at once.
     bool const by_table = m.wanted.whole_dwelling && ground == "wire-breaker-fits/dwelling-feeder";
     if (good < m.wanted.wire && !by_table)
-        return Refusal{fmt::format("{}{} is good for {} ({}), less than {}", whose(m), wire, exact(good), column,
-                                   exact(m.wanted.wire)),
-                       rating->topic};
+        return WireRefusal{fmt::format("{}{} is good for {} ({}), less than {}", whose(m), wire, exact(good), column,
+                                       exact(m.wanted.wire)),
+                           rating->topic};
     return std::nullopt;
 }
 
-std::optional<Gauge> Sizing::least_gauge(Amps breaker, std::optional<Refusal>& last) const {
+std::optional<Gauge> Sizing::least_gauge(Amps breaker, std::optional<WireRefusal>& last) const {
     for (Gauge const gauge : gauges()) {
-        std::optional<Refusal> refused;
+        std::optional<WireRefusal> refused;
         for (Member const& m : members_)
             if (!m.lacks.empty() && !refused) refused = too_thin(m, breaker, gauge);
         if (!refused) return gauge;
@@ -120,7 +120,7 @@ std::optional<Gauge> Sizing::least_gauge(Amps breaker, std::optional<Refusal>& l
 }
 
 bool Sizing::breaker_suits(Amps breaker, std::string& why) const {
-    std::optional<Refusal> refused;
+    std::optional<WireRefusal> refused;
     for (Member const& m : members_) {
         auto const known = thinnest_known(m);
         if (known && !refused) refused = too_thin(m, breaker, *known);
@@ -198,7 +198,7 @@ std::optional<Step> Sizing::known_wire(Member const& m, Amps breaker) const {
 }
 
 std::optional<Gauge> Sizing::wire(Amps breaker, std::vector<Step>& steps, std::string& why) {
-    std::optional<Refusal> last;
+    std::optional<WireRefusal> last;
     auto const least = least_gauge(breaker, last);
     if (!least) {
         why = last->says + "; divide the load";
@@ -209,10 +209,10 @@ std::optional<Gauge> Sizing::wire(Amps breaker, std::vector<Step>& steps, std::s
     if (!smallest) steps.push_back(step(c_, last->says, last->topic));
     steps.push_back(good_wire(first, breaker, *least, smallest ? ", the smallest wire of a circuit," : ""));
     decided_ = last && !smallest ? last->topic : wire_rating(c_, tried(first, breaker, *least), *least)->topic;
-    std::optional<Refusal> lossy;
+    std::optional<WireRefusal> lossy;
     for (Gauge const gauge : gauges()) {
         if (gauge < *least) continue;
-        std::optional<Refusal> refused;
+        std::optional<WireRefusal> refused;
         for (Member const& m : members_)
             if (!m.lacks.empty() && !refused) refused = too_lossy(m, breaker, gauge);
         if (refused) {

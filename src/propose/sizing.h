@@ -26,7 +26,7 @@ struct Insulated {
 Insulated insulated_in(Circuit const& circuit, std::size_t piece);
 
 // Why a wire does not do: "12 AWG is good for 20 A".
-struct Refusal {
+struct WireRefusal {
     std::string says;
     std::string_view topic;
 };
@@ -48,10 +48,10 @@ public:
 private:
     std::vector<Amps> possible(Amps least, std::optional<Amps> most, std::optional<Amps> given, bool as_sold) const;
     bool breaker_suits(Amps breaker, std::string& why) const;
-    std::optional<Gauge> least_gauge(Amps breaker, std::optional<Refusal>& last) const;
-    std::optional<Refusal> too_thin(Member const& m, Amps breaker, Gauge gauge) const;
-    std::optional<Refusal> too_lossy(Member const& m, Amps breaker, Gauge gauge) const;
-    std::optional<Refusal> feeder_too_lossy(Member const& m, Amps breaker, Gauge gauge) const;
+    std::optional<Gauge> least_gauge(Amps breaker, std::optional<WireRefusal>& last) const;
+    std::optional<WireRefusal> too_thin(Member const& m, Amps breaker, Gauge gauge) const;
+    std::optional<WireRefusal> too_lossy(Member const& m, Amps breaker, Gauge gauge) const;
+    std::optional<WireRefusal> feeder_too_lossy(Member const& m, Amps breaker, Gauge gauge) const;
     Step good_wire(Member const& m, Amps breaker, Gauge gauge, std::string_view as) const;
     // What the wire found loses.
     void say_drop(Member const& m, Amps breaker, Gauge gauge, std::vector<Step>& steps) const;

@@ -43,31 +43,31 @@ void take_calculated(Wanted const& wanted, FeederDrop& d) {
 }
 } // namespace
 
-std::optional<Refusal> Sizing::too_lossy(Member const& m, Amps breaker, Gauge gauge) const {
+std::optional<WireRefusal> Sizing::too_lossy(Member const& m, Amps breaker, Gauge gauge) const {
     if (m.wanted.whole_panel || m.circuit->fed_panel()) return feeder_too_lossy(m, breaker, gauge);
     auto const drop = branch_drop(c_, tried(m, breaker, gauge));
     if (!drop) return std::nullopt;
     auto const& limits = drop_limits(c_.book);
     auto const wire = wire_name(gauge, m.circuit->metal);
     if (is_over_limit(drop->percent(), limits.part_percent))
-        return Refusal{fmt::format("{}{} would lose {}, more than {} %", whose(m), wire, drop_words(c_.book, *drop),
-                                   limits.part_percent.value),
-                       "wire-drop"};
+        return WireRefusal{fmt::format("{}{} would lose {}, more than {} %", whose(m), wire, drop_words(c_.book, *drop),
+                                       limits.part_percent.value),
+                           "wire-drop"};
     auto const ahead = lost_ahead(c_, feeder_drops(c_), *m.circuit);
     if (ahead && is_over_limit(*ahead + drop->percent(), limits.total_percent))
-        return Refusal{fmt::format("{}{} would lose {}, and with {:.1f} % in the feeder {:.1f} %, more than {} %",
-                                   whose(m), wire, drop_words(c_.book, *drop), *ahead, *ahead + drop->percent(),
-                                   limits.total_percent.value),
-                       "wire-drop/total"};
+        return WireRefusal{fmt::format("{}{} would lose {}, and with {:.1f} % in the feeder {:.1f} %, more than {} %",
+                                       whose(m), wire, drop_words(c_.book, *drop), *ahead, *ahead + drop->percent(),
+                                       limits.total_percent.value),
+                           "wire-drop/total"};
     return std::nullopt;
 }
 
 // Reckoned in a whole building, since what a feeder loses hangs on everything behind it.
-std::optional<Refusal> Sizing::feeder_too_lossy(Member const& m, Amps breaker, Gauge gauge) const {
+std::optional<WireRefusal> Sizing::feeder_too_lossy(Member const& m, Amps breaker, Gauge gauge) const {
     Building const trial = building_with(m, breaker, gauge);
     Case const c{trial, c_.plan, c_.book};
     auto drops = feeder_drops(c);
-    std::optional<Refusal> refused;
+    std::optional<WireRefusal> refused;
     auto const& limits = drop_limits(c.book);
     for (std::size_t i = 0; i < drops.size() && !refused; ++i) {
         auto& d = drops[i];
@@ -75,13 +75,13 @@ std::optional<Refusal> Sizing::feeder_too_lossy(Member const& m, Amps breaker, G
         take_calculated(m.wanted, *d);
         auto const wire = wire_name(gauge, m.circuit->metal);
         if (is_over_limit(d->own.worst(), limits.part_percent))
-            refused = Refusal{fmt::format("{} would lose {}, more than {} %", wire, drop_words(c.book, *d),
-                                          limits.part_percent.value),
-                              "wire-drop/feeder"};
+            refused = WireRefusal{fmt::format("{} would lose {}, more than {} %", wire, drop_words(c.book, *d),
+                                              limits.part_percent.value),
+                                  "wire-drop/feeder"};
         else if (is_over_limit(d->total.worst(), limits.total_percent))
-            refused = Refusal{fmt::format("{} would lose {:.1f} % with the feeders ahead of it, more than {} %", wire,
-                                          d->total.worst(), limits.total_percent.value),
-                              "wire-drop/feeder"};
+            refused = WireRefusal{fmt::format("{} would lose {:.1f} % with the feeders ahead of it, more than {} %",
+                                              wire, d->total.worst(), limits.total_percent.value),
+                                  "wire-drop/feeder"};
         double worst = 0;
         for (Circuit const* o : trial.panels[i].circuits) {
             auto const own = branch_drop(c, *o);
@@ -90,9 +90,9 @@ std::optional<Refusal> Sizing::feeder_too_lossy(Member const& m, Amps breaker, G
                 worst = std::max(worst, own->percent() + *ahead);
         }
         if (!refused && is_over_limit(worst, limits.total_percent))
-            refused = Refusal{fmt::format("{} would lose {:.1f} % with the branches behind it, more than {} %", wire,
-                                          worst, limits.total_percent.value),
-                              "wire-drop/total"};
+            refused = WireRefusal{fmt::format("{} would lose {:.1f} % with the branches behind it, more than {} %",
+                                              wire, worst, limits.total_percent.value),
+                                  "wire-drop/total"};
     }
     return refused;
 }

@@ -4,7 +4,7 @@
 #include "propose/wanted.h"
 
 #include "codebook/cite.h"
-#include "codebook/usual.h"
+#include "codebook/stock/usual.h"
 #include "reckon/say.h"
 #include "reckon/wire_need.h"
 #include "units/text.h"
@@ -17,9 +17,9 @@
 namespace legwork {
 
 namespace {
-class Reckoning {
+class WantedByCircuit {
 public:
-    Reckoning(Case const& c, Circuit const& circuit) : c_(c), circuit_(circuit), use_(circuit.use) {}
+    WantedByCircuit(Case const& c, Circuit const& circuit) : c_(c), circuit_(circuit), use_(circuit.use) {}
 
     Wanted reckon() {
         if (circuit_.on_dc()) return by_hand();
@@ -207,7 +207,7 @@ Wanted wanted(Case const& c, Circuit const& circuit) {
     Panel const* fed = circuit.fed_panel();
     // An empty panel's feeder may say itself what it carries.
     bool const says = !circuit.feeds_loads() && (circuit.load || circuit.measured || circuit.mca);
-    return fed && !says && !circuit.on_dc() ? wanted_by_panel(c, *fed) : Reckoning(c, circuit).reckon();
+    return fed && !says && !circuit.on_dc() ? wanted_by_panel(c, *fed) : WantedByCircuit(c, circuit).reckon();
 }
 
 } // namespace legwork

@@ -35,6 +35,19 @@ Wanted wanted(Case const& c, Circuit const& circuit);
 // Of the circuit that feeds this panel.
 Wanted wanted_by_panel(Case const& c, Panel const& fed);
 
+// The same by the load calculation of the panel, where the code takes demand factors for it
+// (wanted_by_calculation.cpp). Nothing where the calculation is not complete, or adds up all that is listed as if it
+// ran at once: then what the legs draw with everything on is what counts.
+std::optional<Wanted> wanted_by_calculation(Case const& c, Panel const& fed);
+
+// "its load calculation is not complete (the floor area of the dwelling): no demand factor is taken"; empty where it
+// is, or is none that takes any.
+std::string lacking_in_calculation(Case const& c, Panel const& fed);
+
+// `w`, wanted in another way, as large as it takes for no rule of the panel's load to speak: a calculation that is not
+// complete may come to more already.
+Wanted unopposed(Case const& c, Panel const& fed, Wanted w);
+
 // Ratings that the receptacles on it let its breaker have; all standard ones where it has none. Rising, from
 // least_proposed_breaker() on. `as_sold`: where it names no receptacle, the one that its appliance is sold for counts.
 std::vector<Amps> possible_breakers(Case const& c, Circuit const& circuit, bool as_sold);

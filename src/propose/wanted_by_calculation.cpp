@@ -3,15 +3,15 @@
 
 // Breakers are tried from the smallest up, since the method that the code allows may hang on the size; the first that
 // carries what is then calculated, and that no rule of the panel's load speaks of, is wanted.
-#include "propose/wanted_by_calculation.h"
+#include "propose/wanted.h"
 
 #include "building/trial.h"
 #include "codebook/cite.h"
-#include "codebook/usual.h"
-#include "units/shell.h"
+#include "codebook/stock/usual.h"
 #include "propose/feeder_objection.h"
 #include "reckon/leg_amps.h"
 #include "reckon/service.h"
+#include "units/shell.h"
 #include "units/text.h"
 
 #include <fmt/format.h>
@@ -54,7 +54,7 @@ std::string_view topic_of(LoadMethod method) {
     return "load-service";
 }
 
-struct Tried {
+struct BreakerTrial {
     Amps breaker;
     PanelLoad load;
     std::string refused{}, way_out{}; // why it does not do
@@ -65,9 +65,9 @@ Building with_breaker(Case const& c, Panel const& fed, Amps breaker) {
     return with_sizes(c.building, {&sizes, 1});
 }
 
-Tried tried(Case const& c, Panel const& fed, Amps breaker, LoadOf const& load_of) {
+BreakerTrial tried(Case const& c, Panel const& fed, Amps breaker, LoadOf const& load_of) {
     Building const trial = with_breaker(c, fed, breaker);
-    Tried t{breaker, load_of(trial, trial.panels[fed.number])};
+    BreakerTrial t{breaker, load_of(trial, trial.panels[fed.number])};
     t.load.panel = &fed; // of the building that stays
     if (!decides(t.load))
         t.refused = "the load calculation is not complete by the method for that size";
@@ -117,9 +117,9 @@ Step would_not_do(Amps breaker, std::string const& why) {
     return arithmetic(fmt::format("{} would not do: {}", text(breaker), why));
 }
 
-class Calculated {
+class WantedByCalculation {
 public:
-    Calculated(Case const& c, Panel const& fed)
+    WantedByCalculation(Case const& c, Panel const& fed)
         : c_(c), fed_(fed), feeder_(*fed.feeder), named_(load(c.building, fed)) {}
 
     std::optional<Wanted> wanted() {
@@ -145,7 +145,7 @@ private:
         return panel_load(building, c_.plan, c_.book, panel);
     }
 
-    std::optional<Tried> smallest(LoadOf const& by) {
+    std::optional<BreakerTrial> smallest(LoadOf const& by) {
         refused_.clear();
         for (int const size : c_.book.standard_breakers) {
             Amps const breaker{size * std::int64_t{1000}};
@@ -203,7 +203,7 @@ private:
     }
 
     // Where another size comes out than the calculation names before the feeder has one.
-    void say_choice(Tried const& found) {
+    void say_choice(BreakerTrial const& found) {
         auto const next = standard_breaker_at_or_above(c_.book, std::max(w_.breaker, least_proposed_breaker()));
         if (found.load.load->method != named_.load->method && named_.size.service != found.breaker)
             w_.steps.push_back(arithmetic(fmt::format(
@@ -224,7 +224,9 @@ private:
 };
 } // namespace
 
-std::optional<Wanted> wanted_by_calculation(Case const& c, Panel const& fed) { return Calculated(c, fed).wanted(); }
+std::optional<Wanted> wanted_by_calculation(Case const& c, Panel const& fed) {
+    return WantedByCalculation(c, fed).wanted();
+}
 
 std::string lacking_in_calculation(Case const& c, Panel const& fed) {
     auto const p = panel_load(c.building, c.plan, c.book, fed);

@@ -6,7 +6,6 @@
 // through.
 #include "codebook/cite.h"
 #include "propose/wanted.h"
-#include "propose/wanted_by_calculation.h"
 #include "reckon/draw.h"
 #include "reckon/leg_amps.h"
 #include "reckon/say.h"

@@ -4,7 +4,7 @@
 #include "propose/words.h"
 
 #include "codebook/cite.h"
-#include "codebook/wire_data.h"
+#include "codebook/stock/wire_data.h"
 #include "reckon/say.h"
 #include "units/text.h"
 

@@ -5,7 +5,7 @@
 
 #include "balance/balance.h"
 #include "building/trial.h"
-#include "codebook/uses.h"
+#include "codebook/stock/uses.h"
 #include "units/text.h"
 
 #include <fmt/format.h>
@@ -75,7 +75,7 @@ bool take_part(std::string_view part, Circuit& c, std::optional<int>& poles) {
     return false;
 }
 
-ToldCircuit refused(std::string why, std::string fix) { return {std::nullopt, {}, std::move(why), std::move(fix)}; }
+AddedCircuit refused(std::string why, std::string fix) { return {std::nullopt, {}, std::move(why), std::move(fix)}; }
 
 // Poles as said, else as its use has them.
 std::optional<int> poles_of(Use const* use, std::optional<int> said) {
@@ -84,7 +84,7 @@ std::optional<int> poles_of(Use const* use, std::optional<int> said) {
     return use->poles == Poles::one ? std::optional(1) : std::nullopt;
 }
 
-void take_load_of_breaker(ToldCircuit& told, Use const* use, CodeBook const& book, Volts volts) {
+void take_load_of_breaker(AddedCircuit& told, Use const* use, CodeBook const& book, Volts volts) {
     Circuit& c = *told.circuit;
     bool const continuous = c.continuous.value_or(use && use->continuous);
     auto const amps = continuous ? percent(*c.breaker, book.continuous_percent.value) : *c.breaker;
@@ -97,9 +97,9 @@ void take_load_of_breaker(ToldCircuit& told, Use const* use, CodeBook const& boo
 }
 } // namespace
 
-ToldCircuit told_circuit(std::string_view words, Building const& building, CodeBook const& book, Panel const& panel) {
+AddedCircuit added_circuit(std::string_view words, Building const& building, CodeBook const& book, Panel const& panel) {
     auto const parts = parts_of(words);
-    ToldCircuit told;
+    AddedCircuit told;
     Circuit& c = told.circuit.emplace();
     c.name = std::string(parts.front());
     c.panel = &panel;

@@ -16,12 +16,12 @@ namespace legwork {
 // A circuit told in a line: what it is, then in any order its breaker, load, least circuit ampacity, poles and whether
 // it is continuous or a motor: "vehicle charger, 40 A, 2 poles, continuous". Without a load it is what its breaker
 // allows.
-struct ToldCircuit {
+struct AddedCircuit {
     std::optional<Circuit> circuit; // of this panel, with a mark that the job does not have
     std::vector<std::string> taken; // what was taken for granted
     std::string why, fix;           // when it was not understood
 };
-ToldCircuit told_circuit(std::string_view words, Building const& building, CodeBook const& book, Panel const& panel);
+AddedCircuit added_circuit(std::string_view words, Building const& building, CodeBook const& book, Panel const& panel);
 
 // One panel on the way from the circuit to the service.
 struct PanelWithMore {

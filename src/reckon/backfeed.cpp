@@ -3,7 +3,7 @@
 
 #include "reckon/backfeed.h"
 
-#include "codebook/uses.h"
+#include "codebook/stock/uses.h"
 #include "panel/feeds.h"
 
 #include <algorithm>
@@ -17,7 +17,7 @@ bool is_interactive(Circuit const& c) { return c.use && c.use->interactive; }
 // An output that nobody gave is some current, however small.
 constexpr BackfeedShare kUnknown{Amps{1}, std::nullopt};
 
-struct Found {
+struct PanelSources {
     std::vector<Circuit const*> own, feeders;
     BackfeedShare share{};
     std::optional<Amps> output{Amps{}};
@@ -44,8 +44,8 @@ BackfeedShare share_of_own(Case const& c, Panel const& panel, std::vector<Circui
 }
 
 // A sub-panel and what hangs below it; `depth` ends a chain of feeders that a job made by hand may close to a ring.
-Found find(Case const& c, Panel const& panel, std::size_t depth) {
-    Found all;
+PanelSources find(Case const& c, Panel const& panel, std::size_t depth) {
+    PanelSources all;
     std::ranges::copy_if(panel.circuits, std::back_inserter(all.own),
                          [](Circuit const* own) { return is_interactive(*own); });
     all.share = share_of_own(c, panel, all.own);

@@ -4,7 +4,7 @@
 #include "reckon/leg_amps.h"
 
 #include "balance/loads.h"
-#include "codebook/uses.h"
+#include "codebook/stock/uses.h"
 #include "reckon/draw.h"
 
 #include <algorithm>
@@ -21,7 +21,7 @@ struct Adding {
 
     void on(Leg leg, double amperes) {
         if (is_dc(feed.kind)) leg = Leg::a;
-        if (reaches(feed, leg)) (leg == Leg::a ? sum.a : sum.b) += amperes;
+        if (energizes(feed, leg)) (leg == Leg::a ? sum.a : sum.b) += amperes;
     }
 
     void own(Circuit const& circuit, std::vector<Spot> const& slots) {

@@ -5,7 +5,7 @@
 
 #include "balance/loads.h"
 #include "cable/run.h"
-#include "codebook/cables.h"
+#include "codebook/stock/cables.h"
 #include "reckon/draw.h"
 #include "reckon/leg_amps.h"
 

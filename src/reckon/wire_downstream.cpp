@@ -4,7 +4,7 @@
 #include "reckon/wire_downstream.h"
 
 #include "cable/run.h"
-#include "codebook/cables.h"
+#include "codebook/stock/cables.h"
 #include "units/text.h"
 
 #include <fmt/format.h>

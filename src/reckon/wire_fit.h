@@ -5,7 +5,7 @@
 // that do not stand in the job are tried by. `circuit` is one of the job's, or a copy with the breaker that is tried.
 #pragma once
 
-#include "codebook/receptacles.h"
+#include "codebook/stock/receptacles.h"
 #include "reckon/wire_rating.h"
 
 #include <optional>

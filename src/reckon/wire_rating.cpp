@@ -4,8 +4,8 @@
 #include "reckon/wire_rating.h"
 
 #include "cable/run.h"
-#include "codebook/cables.h"
-#include "codebook/receptacles.h"
+#include "codebook/stock/cables.h"
+#include "codebook/stock/receptacles.h"
 #include "panel/feeds.h"
 
 #include <fmt/format.h>

@@ -4,7 +4,7 @@
 // What a wire is good for on its circuit; the other side that the wire rules compare is what it draws (draw.h).
 #pragma once
 
-#include "codebook/uses.h"
+#include "codebook/stock/uses.h"
 #include "reckon/case.h"
 #include "reckon/draw.h"
 

@@ -18,9 +18,9 @@ std::vector<Rule const*> all_rules() {
 }
 
 // The rules one kind after the other: what is printed after the job itself, and what is found after all that.
-class Judging {
+class RuleRun {
 public:
-    Judging(Case const& c, Printed const& printed) : c_(c), printed_(printed), verdicts_(rules().size()) {}
+    RuleRun(Case const& c, Printed const& printed) : c_(c), printed_(printed), verdicts_(rules().size()) {}
 
     Judgement judgement() {
         run([&](Rule const& r) { return r.judge != nullptr; }, [&](Rule const& r) { return r.judge(c_); });
@@ -89,7 +89,7 @@ Verdict judged(Rule const& rule, Case const& c) {
 
 Judgement check(Building const& building, Plan const& plan, CodeBook const& book, Printed const& printed) {
     Case const c{building, plan, book};
-    return Judging(c, printed).judgement();
+    return RuleRun(c, printed).judgement();
 }
 
 void sort_findings(Building const& building, Findings& findings) {

@@ -1,7 +1,12 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// Every rule, run over one job.
+// The folder rules/: what is wrong with a job, and what was looked at. A rule (rule.h) takes a Case, looks at each
+// thing that it is about and comes to a Verdict, with its findings; reckon/ gives it the figures and the code book the
+// limits, so that it holds nothing but the judgement. One folder a theme, one file a rule.
+//
+// Every rule, run over one job: first those about the job, then those about what is printed of it, then those about
+// what the others found.
 #pragma once
 
 #include "rules/accept.h"

@@ -7,12 +7,15 @@
 #include "codebook/source.h"
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace legwork {
 
 enum class Severity { error, warning, note };
-std::string_view name(Severity s); // "error", "warning", "note"
+constexpr std::string_view name(Severity s) {
+    return s == Severity::error ? "error" : s == Severity::warning ? "warning" : "note";
+}
 
 // Names things of the job, not lines of a file; it is turned into a line when it is printed.
 struct Where {

@@ -15,18 +15,18 @@ namespace legwork {
 
 namespace {
 // Rules that use the table of a topic besides their own in all that they judge.
-struct Needs {
+struct TopicNeeded {
     std::string_view rule, topic;
 };
 constexpr std::array kNeeds{
-    Needs{"mw-disconnect", "mw-disconnect/tied-singles"},
-    Needs{"need-kitchen", "need-kitchen-share"},
-    Needs{"need-dedicated", "need-kitchen-share"},
+    TopicNeeded{"mw-disconnect", "mw-disconnect/tied-singles"},
+    TopicNeeded{"need-kitchen", "need-kitchen-share"},
+    TopicNeeded{"need-dedicated", "need-kitchen-share"},
 };
 
 bool needs(std::string_view rule, std::string_view topic) {
     return topic == rule ||
-           std::ranges::any_of(kNeeds, [&](Needs const& n) { return n.rule == rule && n.topic == topic; });
+           std::ranges::any_of(kNeeds, [&](TopicNeeded const& n) { return n.rule == rule && n.topic == topic; });
 }
 
 bool is_aspect(std::string_view rule, std::string_view topic) {
@@ -39,12 +39,12 @@ bool by_unread(Finding const& f) {
     return r.source == Source::unread || (r.section.empty() && r.source != Source::practice);
 }
 
-struct NotRead {
+struct UnreadTopics {
     bool all = false;                 // nothing can be judged
     std::vector<std::string> aspects; // "tied singles"; else by these nothing can
 };
-NotRead unread_of(CodeBook const& book, std::string_view rule) {
-    NotRead found;
+UnreadTopics unread_of(CodeBook const& book, std::string_view rule) {
+    UnreadTopics found;
     for (Topic const& t : topics()) {
         bool const aspect = is_aspect(rule, t.name), needed = needs(rule, t.name);
         if (!(aspect || needed) || !section_of(book, t.name).is_unread()) continue;
@@ -56,7 +56,7 @@ NotRead unread_of(CodeBook const& book, std::string_view rule) {
     return found;
 }
 
-Finding note(Rule const& rule, Case const& c, NotRead const& unread) {
+Finding note(Rule const& rule, Case const& c, UnreadTopics const& unread) {
     Finding f;
     f.rule = rule.id;
     f.severity = Severity::note;

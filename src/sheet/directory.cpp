@@ -16,7 +16,7 @@ namespace {
 
 constexpr Mm kGap = 3, kMainBox = 7;
 
-struct Made {
+struct ComposedDirectory {
     Sheet sheet;
     std::vector<std::string> shortened;
     std::size_t panel_pages = 0; // without those that hold lists only
@@ -42,10 +42,10 @@ public:
         room_ = content_area(input, form_, frame_);
     }
 
-    Made make() {
+    ComposedDirectory make() {
         settle(kDetail);
         if (made_.sheet.pages.size() > 1) { // the lists smaller, if that keeps the panel on one page or saves one
-            Made larger = std::move(made_);
+            ComposedDirectory larger = std::move(made_);
             settle(kFloor);
             if (made_.size() >= larger.size()) made_ = std::move(larger);
         }
@@ -185,7 +185,7 @@ private:
     Rect room_;
     Mm below_ = 0, list_size_ = kDetail;
     std::vector<BelowNote> notes_;
-    Made made_;
+    ComposedDirectory made_;
 };
 
 } // namespace

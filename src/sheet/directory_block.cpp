@@ -23,9 +23,9 @@ struct Cell {
     bool whole_rows;  // false for the half of a space
 };
 
-class Block {
+class BlockWriter {
 public:
-    Block(BlockInput const& input, BlockSpan span, Mm x, Mm y, Mm width, Mm row)
+    BlockWriter(BlockInput const& input, BlockSpan span, Mm x, Mm y, Mm width, Mm row)
         : input_(input), span_(span), x_(x), y_(y), width_(width), row_(row) {
         // Two sizes of detail: the larger where the row has room for a name and a line below it.
         sizes_ = {kNames, first_to_second(kDetail) <= row_ - 1.2 ? kDetail : kFloor};
@@ -257,7 +257,7 @@ private:
 } // namespace
 
 BlockResult panel_block(BlockInput const& input, BlockSpan span, Mm x, Mm y, Mm width, Mm row) {
-    return Block(input, span, x, y, width, row).make();
+    return BlockWriter(input, span, x, y, width, row).make();
 }
 
 } // namespace legwork

@@ -1,6 +1,10 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
+// The folder sheet/: what is hung in the panel's door, stuck on cables and taken along. A sheet takes what the
+// building, the plan, the rules and the reckoning say and a form (form.h: paper and margins), and composes pages of
+// plain marks. It judges nothing: what it cannot say in the room there is, a rule tells.
+//
 // All sheets, by name. A new sheet is one file and one row.
 #pragma once
 

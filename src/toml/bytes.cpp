@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "toml/bytes.h"
+#include "toml/scan.h"
 #include "units/utf8.h"
 
 #include <fmt/format.h>

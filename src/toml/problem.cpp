@@ -107,7 +107,7 @@ void Complaints::add(std::size_t at, std::string message, std::string fix) {
 
 std::vector<Problem> Complaints::in_file_order() const {
     auto sorted = found_;
-    std::ranges::stable_sort(sorted, {}, &Found::at);
+    std::ranges::stable_sort(sorted, {}, &Mistake::at);
     auto const shown = std::min(sorted.size(), kMostProblems);
     std::vector<Problem> problems;
     for (std::size_t i = 0; i < shown; ++i)

@@ -62,12 +62,12 @@ public:
     std::vector<Problem> in_file_order() const;
 
 private:
-    struct Found {
+    struct Mistake {
         std::size_t at;
         std::string message, fix;
     };
     SourceText const* source_;
-    std::vector<Found> found_;
+    std::vector<Mistake> found_;
     std::size_t left_out_ = 0;
 };
 

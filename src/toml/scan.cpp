@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 #include "toml/scan.h"
-#include "toml/bytes.h"
 #include "toml/problem.h"
 #include "toml/scalar.h"
 #include "units/utf8.h"

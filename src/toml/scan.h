@@ -51,4 +51,7 @@ struct TomlScan {
 
 TomlScan scan_toml(std::string_view bytes, TomlLimits const& limits = {});
 
+// What is wrong with the bytes before they are looked at as TOML. Nothing when they are UTF-8 text of a bearable size.
+std::optional<TomlFault> byte_fault(std::string_view bytes, TomlLimits const& limits);
+
 } // namespace legwork

@@ -2,6 +2,10 @@
 // SPDX-License-Identifier: MIT
 
 // The one door to TOML: bytes in, a plain tree with places out. Total: no bytes crash it, hang it or make it throw.
+//
+//     bytes --scan.h--> TOML of a bearable size --text.h--> tree with places --table_reader.h--> fields, key by key
+//
+// What is wrong on the way is a Problem (problem.h). Nothing here knows of jobs: forms are read by the same folder.
 #pragma once
 
 #include "toml/problem.h"

@@ -1,6 +1,10 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
+// The folder units/: what everything else is reckoned and written in. Each kind of figure is a type of its own, so that
+// no ampere is added to a volt and no foot to a metre; text.h is where people's words become figures and back. Nothing
+// here knows of a circuit.
+//
 // Electrical quantities as their own types. What is compared is counted in whole grains, so "best" and "equal" are
 // exact: amperes in milliamperes, volts in whole volts, volt-amperes in thousandths, so that V x A needs no rounding.
 #pragma once

@@ -4,8 +4,8 @@
 // The panel as the file has it is judged within counted steps, whatever the file has: pairs that stand far apart make
 // every look for room dear. A wrong count shows as this test's time limit.
 #include "balance/balance.h"
+#include "balance/oracle/homes.h"
 #include "building/resolve.h"
-#include "oracle_homes.h"
 
 #include <catch2/catch.hpp>
 

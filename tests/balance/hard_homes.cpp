@@ -1,10 +1,10 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "hard_homes.h"
+#include "balance/hard_homes.h"
 
+#include "balance/oracle/homes.h"
 #include "job/job.h"
-#include "oracle_homes.h"
 
 #include <string>
 

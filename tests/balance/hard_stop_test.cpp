@@ -5,8 +5,8 @@
 // in tests/bench; the limit here is against endless work only.
 
 #include "balance/balance.h"
+#include "balance/hard_homes.h"
 #include "building/resolve.h"
-#include "hard_homes.h"
 
 #include <catch2/catch.hpp>
 

@@ -5,12 +5,12 @@
 // all wires reach everywhere both are exact, so they must agree; and the matching alone is held against every subset
 // of edges.
 
-#include "balance/cover.h"
-#include "balance/line_room.h"
-#include "balance/seat_room.h"
+#include "balance/oracle/random.h"
+#include "balance/seats/cover.h"
+#include "balance/seats/line_room.h"
+#include "balance/seats/seat_room.h"
 #include "building/resolve.h"
 #include "job/job.h"
-#include "oracle_random.h"
 
 #include <catch2/catch.hpp>
 
@@ -70,7 +70,7 @@ TEST_CASE("cover: the cheapest matching of its size, against every set of edges"
         std::vector<std::array<int, 3>> edges;
         for (int n = dice.from(0, 10); n > 0; --n)
             edges.push_back({dice.below(left), dice.below(right), dice.from(-20, 20)});
-        Cover cover(left, right);
+        EdgeCover cover(left, right);
         for (auto const& [l, r, cost] : edges) cover.add(l, r, cost);
         std::vector<int> must_left, must_right;
         for (int v = 0; v < left; ++v)
@@ -81,7 +81,7 @@ TEST_CASE("cover: the cheapest matching of its size, against every set of edges"
         auto const answer = cover.run(size, effort);
         auto const least = cheapest(edges, must_left, must_right, size);
         CAPTURE(seed);
-        REQUIRE((answer == Cover::Found::yes) == least.has_value());
+        REQUIRE((answer == EdgeCover::Answer::yes) == least.has_value());
         if (!least) continue;
         ++found;
         CHECK(cover.cost() == *least);

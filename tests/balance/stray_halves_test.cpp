@@ -5,9 +5,9 @@
 // a plan holds or says why there is none. Judged by the recheck, which shares nothing with the search.
 
 #include "balance/balance.h"
+#include "balance/oracle/random.h"
+#include "balance/oracle/reckon.h"
 #include "building/resolve.h"
-#include "oracle_random.h"
-#include "oracle_reckon.h"
 
 #include <catch2/catch.hpp>
 

@@ -5,10 +5,10 @@
 // proven in the time a person waits.
 
 #include "balance/balance.h"
+#include "balance/oracle/models.h"
 #include "bench.h"
 #include "building/resolve.h"
 #include "child.h"
-#include "oracle_models.h"
 
 #include <benchmark/benchmark.h>
 #include <fmt/format.h>

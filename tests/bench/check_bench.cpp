@@ -4,10 +4,10 @@
 // Every rule over a large panel, finding its spaces not counted; and the search that check allows itself.
 
 #include "balance/balance.h"
+#include "balance/oracle/homes.h"
 #include "bench.h"
 #include "building/resolve.h"
 #include "child.h"
-#include "oracle_homes.h"
 #include "rules/check.h"
 
 #include <benchmark/benchmark.h>

@@ -5,11 +5,11 @@
 // a hard stop is missed, which is the one thing here that is read off the clock on the wall: run it on a quiet machine.
 
 #include "balance/balance.h"
+#include "balance/hard_homes.h"
+#include "balance/oracle/random.h"
 #include "bench.h"
 #include "building/resolve.h"
 #include "child.h"
-#include "hard_homes.h"
-#include "oracle_random.h"
 
 #include <fmt/format.h>
 

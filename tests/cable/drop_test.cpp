@@ -4,7 +4,7 @@
 // Voltage drop against worked examples of textbooks, forums and code courses. Resistances at 75 °C are those of NEC
 // Chapter 9 Table 8; a "K" is ohms of a wire of one circular mil and one foot.
 #include "cable/drop.h"
-#include "codebook/wire_data.h"
+#include "codebook/stock/wire_data.h"
 
 #include <catch2/catch.hpp>
 

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "calls.h"
-#include "codebook/tables.h"
+#include "codebook/tables/tables.h"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>

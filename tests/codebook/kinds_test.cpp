@@ -1,9 +1,9 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "codebook/cables.h"
-#include "codebook/receptacles.h"
-#include "codebook/uses.h"
+#include "codebook/stock/cables.h"
+#include "codebook/stock/receptacles.h"
+#include "codebook/stock/uses.h"
 
 #include <catch2/catch.hpp>
 

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // Source: common practice, no source (how people name circuits and rooms).
-#include "codebook/room_place.h"
+#include "codebook/stock/room_place.h"
 
 #include <catch2/catch.hpp>
 

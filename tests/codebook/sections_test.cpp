@@ -3,9 +3,9 @@
 
 // How an edition says where it speaks: silence, not read, and a section are three things. What must not build is in
 // tests/editions/incomplete.
-#include "codebook/checked_edition.h"
 #include "codebook/cite.h"
-#include "codebook/nec_2023/sections.h"
+#include "codebook/editions/checked_edition.h"
+#include "codebook/editions/nec_2023/sections.h"
 
 #include <catch2/catch.hpp>
 

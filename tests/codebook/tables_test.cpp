@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // The tables of the code book as text.
-#include "codebook/tables.h"
+#include "codebook/tables/tables.h"
 
 #include <catch2/catch.hpp>
 

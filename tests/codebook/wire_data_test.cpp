@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "codebook/wire_data.h"
+#include "codebook/stock/wire_data.h"
 
 #include <catch2/catch.hpp>
 

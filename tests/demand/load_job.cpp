@@ -5,9 +5,9 @@
 
 #include "balance/balance.h"
 #include "building/resolve.h"
-#include "codebook/cables.h"
-#include "codebook/receptacles.h"
-#include "codebook/uses.h"
+#include "codebook/stock/cables.h"
+#include "codebook/stock/receptacles.h"
+#include "codebook/stock/uses.h"
 #include "job/read.h"
 
 #include <catch2/catch.hpp>

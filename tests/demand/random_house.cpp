@@ -3,7 +3,7 @@
 
 #include "random_house.h"
 
-#include "codebook/uses.h"
+#include "codebook/stock/uses.h"
 #include "job/job.h"
 
 #include <fmt/format.h>

@@ -3,11 +3,11 @@
 
 // Every command on editions of which a page, or every page, is not read (made_up.cpp): none crashes, what is not
 // checked is said once a rule and is never an error, and what was read is judged as ever.
-#include "rules/check.h"
 #include "cli/program.h"
 #include "codebook/cite.h"
 #include "codebook/sections.h"
-#include "codebook/tables.h"
+#include "codebook/tables/tables.h"
+#include "rules/check.h"
 #include "temporary_folder.h"
 
 #include <catch2/catch.hpp>

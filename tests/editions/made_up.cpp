@@ -1,16 +1,17 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// The list of editions for these tests, in the place of codebook/editions.cpp: those that are, NEC 2997, of which some
-// aspects of rules were left out, NEC 2998, of which nobody has read a page, and NEC 2999, of which one was left out.
+// The list of editions for these tests, in the place of codebook/editions/editions.cpp: those that are, NEC 2997, of
+// which some aspects of rules were left out, NEC 2998, of which nobody has read a page, and NEC 2999, of which one was
+// left out.
 #include "made_up.h"
 
-#include "codebook/ce_2018/book.h"
-#include "codebook/ce_2021/book.h"
-#include "codebook/ce_2024/book.h"
-#include "codebook/checked_edition.h"
-#include "codebook/nec_2017/book.h"
-#include "codebook/nec_2020/book.h"
+#include "codebook/editions/ce_2018/book.h"
+#include "codebook/editions/ce_2021/book.h"
+#include "codebook/editions/ce_2024/book.h"
+#include "codebook/editions/checked_edition.h"
+#include "codebook/editions/nec_2017/book.h"
+#include "codebook/editions/nec_2020/book.h"
 
 namespace made_up {
 

@@ -4,7 +4,7 @@
 // Editions that no one will print, to see what happens to one that nobody has read to the end.
 #pragma once
 
-#include "codebook/nec_2023/book.h"
+#include "codebook/editions/nec_2023/book.h"
 
 namespace made_up {
 

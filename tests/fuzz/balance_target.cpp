@@ -9,7 +9,7 @@
 
 #include "balance/balance.h"
 #include "cli/json.h"
-#include "cli/plan_text.h"
+#include "cli/text.h"
 #include "job/job.h"
 
 #include <algorithm>

@@ -6,9 +6,9 @@
 #include "fuzz/promises.h"
 
 #include "cli/json.h"
-#include "cli/listing.h"
-#include "cli/load_text.h"
 #include "cli/measure_list.h"
+#include "cli/text.h"
+#include "cli/words.h"
 #include "job/job.h"
 
 using namespace legwork;
@@ -25,7 +25,7 @@ void promise_findings(Session const& s) {
 }
 
 void show_findings(Session const& s) {
-    for (auto const by : {Shown::By::gravity, Shown::By::circuit, Shown::By::theme})
+    for (auto const by : {FindingFilter::By::gravity, FindingFilter::By::circuit, FindingFilter::By::theme})
         fuzz::shown_by([&](Streams& to) { list_findings(s, {by, {}, Severity::note}, to); });
     fuzz::promise_json(fuzz::shown_by([&](Streams& to) { write_findings_json(s, {}, to); }));
     fuzz::shown_by([&](Streams& to) { list_to_measure(s, to); });
@@ -40,7 +40,7 @@ void show_load(Session const& s, Panel const& panel, std::optional<LoadMethod> m
 }
 
 void show_one_more(Session const& s, Panel const& panel) {
-    auto const told = told_circuit("vehicle charger, 40 A, 2 poles, continuous", s.building, *s.book, panel);
+    auto const told = added_circuit("vehicle charger, 40 A, 2 poles, continuous", s.building, *s.book, panel);
     if (!told.circuit) return fuzz::promise(!told.why.empty(), "no circuit to add says why");
     auto const more = with_more(s.building, s.plan, *s.book, *told.circuit);
     fuzz::shown_by([&](Streams& to) { tell_more(s, told, more, to); });

@@ -7,7 +7,7 @@
 #include "fuzz/rewrite.h"
 
 #include "cli/json.h"
-#include "cli/proposals_text.h"
+#include "cli/text.h"
 #include "job/write_sizes.h"
 #include "propose/propose.h"
 

@@ -344,19 +344,19 @@ TEST_CASE("every table and key has its place", "[job][read]") {
                      "\"K2\"\nsegments = [{ kind = \"12/2\" }]\n[[accept]]\nrule = \"dir-vague\"\ncircuit = \"K1\"\n"),
                  made::words());
     REQUIRE(read.job);
-    auto const at = [&](Thing thing, std::string const& id, std::string const& key) {
+    auto const at = [&](Subject thing, std::string const& id, std::string const& key) {
         auto const p = read.places.find(thing, id, key);
         return fmt::format("{}:{}", p.line, p.column);
     };
-    CHECK(at(Thing::job, "", "code") == "2:1");
-    CHECK(at(Thing::panel, "Main", "supply") == "6:1");
-    CHECK(at(Thing::panel, "Main", "") == "3:1");
-    CHECK(at(Thing::circuit, "K1", "") == "7:1");
-    CHECK(at(Thing::circuit, "K1", "load") == "9:3");
-    CHECK(at(Thing::circuit, "K1", "breaker") == "7:1"); // not said: its table
-    CHECK(at(Thing::circuit, "K2", "cable") == "12:1");  // the segments say it
-    CHECK(at(Thing::accept, "0", "rule") == "14:1");
-    CHECK(at(Thing::circuit, "nobody", "load") == "0:0");
+    CHECK(at(Subject::job, "", "code") == "2:1");
+    CHECK(at(Subject::panel, "Main", "supply") == "6:1");
+    CHECK(at(Subject::panel, "Main", "") == "3:1");
+    CHECK(at(Subject::circuit, "K1", "") == "7:1");
+    CHECK(at(Subject::circuit, "K1", "load") == "9:3");
+    CHECK(at(Subject::circuit, "K1", "breaker") == "7:1"); // not said: its table
+    CHECK(at(Subject::circuit, "K2", "cable") == "12:1");  // the segments say it
+    CHECK(at(Subject::accept, "0", "rule") == "14:1");
+    CHECK(at(Subject::circuit, "nobody", "load") == "0:0");
 }
 
 TEST_CASE("inline tables, dotted keys, CRLF and a byte order mark read the same", "[job][read]") {

@@ -113,7 +113,7 @@ TEST_CASE("a save at any call of a replacement stands somewhere", "[output][repl
         auto const file = folder / "shed.toml";
         write_file(file, "one");
         saved = false;
-        std::optional<Replaced> replaced;
+        std::optional<ReplacedFile> replaced;
         {
             BeforeCalls const hook([&, n = 0](SystemCall const&) mutable {
                 if (n++ == at) save(file, "theirs", editor), saved = true;

@@ -35,7 +35,7 @@ TEST_CASE("a sub-panel in phase does not move the live leg of a source above", "
     auto const job = with_sub_panel(typed::Supply{"", SupplyKind::bridged_120, {}, Leg::a, {}});
     auto const found = feeds(job, job.panels[1]);
     REQUIRE(found.size() == 2);
-    CHECK((!reaches(found[0], Leg::a) && reaches(found[0], Leg::b)));
+    CHECK((!energizes(found[0], Leg::a) && energizes(found[0], Leg::b)));
     CHECK(found[1].kind == SupplyKind::bridged_120);
 }
 
@@ -44,6 +44,6 @@ TEST_CASE("a sub-panel on one hot has that one, whatever the source", "[panel]")
     auto const job = with_sub_panel(typed::Supply{"", SupplyKind::one_leg_120, {}, leg, {}});
     for (Feed const& f : feeds(job, job.panels[1])) {
         CHECK((f.kind == SupplyKind::one_leg_120 && f.leg == leg));
-        CHECK((reaches(f, leg) && !reaches(f, other(leg))));
+        CHECK((energizes(f, leg) && !energizes(f, other(leg))));
     }
 }

@@ -4,8 +4,8 @@
 #include "exhaustive.h"
 #include "building/resolve.h"
 
-#include "codebook/receptacles.h"
-#include "codebook/uses.h"
+#include "codebook/stock/receptacles.h"
+#include "codebook/stock/uses.h"
 #include "job/job.h"
 #include "proposed_jobs.h"
 

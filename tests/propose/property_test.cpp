@@ -3,8 +3,8 @@
 
 // What is proposed passes every wire rule, and nothing smaller does: random circuits, every edition.
 #include "building/resolve.h"
-#include "codebook/receptacles.h"
-#include "codebook/uses.h"
+#include "codebook/stock/receptacles.h"
+#include "codebook/stock/uses.h"
 #include "exhaustive.h"
 #include "job/job.h"
 #include "proposed_jobs.h"

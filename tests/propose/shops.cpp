@@ -3,7 +3,7 @@
 
 #include "shops.h"
 
-#include "codebook/uses.h"
+#include "codebook/stock/uses.h"
 #include "job/job.h"
 #include "proposed_jobs.h"
 

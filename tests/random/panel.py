@@ -85,7 +85,7 @@ class Source:
         self.leg = table.get("leg", "A")
         self.off = set(table.get("off", [])) if kind_key == "kind" else set()
 
-    def reaches(self, leg):
+    def energizes(self, leg):
         return self.kind != "120 on one leg" or self.leg == leg
 
     def volts(self):
@@ -119,9 +119,9 @@ def has_two_legs(found):
 
 
 def is_live(panel, found, space):
-    return space not in panel.dead and any(source.reaches(panel.leg(space)) for source in found)
+    return space not in panel.dead and any(source.energizes(panel.leg(space)) for source in found)
 
 
 def has_both_legs_live(panel, found):
     """A pair means something only where both legs are live."""
-    return has_two_legs(found) or all(any(s.reaches(leg) for s in found) for leg in "AB")
+    return has_two_legs(found) or all(any(s.energizes(leg) for s in found) for leg in "AB")

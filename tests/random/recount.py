@@ -48,7 +48,7 @@ class Recount:
                 sums[1] += half
             else:
                 leg = 0 if direct else "AB".index(self.panels[panel].leg(int(spaces[0].rstrip("ab"))))
-                if source is None or self.sources[panel][source].reaches("AB"[leg]):
+                if source is None or self.sources[panel][source].energizes("AB"[leg]):
                     sums[leg] += a + b
         return sums
 

@@ -22,9 +22,9 @@ typed::Job hall(SupplyKind kind = SupplyKind::split_120_240) {
     made.dwelling = d;
     return made;
 }
-ToldCircuit tell(std::string_view words, typed::Job const& job = hall(), std::string_view edition = "NEC 2023") {
+AddedCircuit tell(std::string_view words, typed::Job const& job = hall(), std::string_view edition = "NEC 2023") {
     auto const building = resolve(job);
-    auto told = told_circuit(words, building, *code_book(edition), building.panels[0]);
+    auto told = added_circuit(words, building, *code_book(edition), building.panels[0]);
     if (!told.circuit) return told;
     REQUIRE(told.circuit->panel == &building.panels[0]);
     told.circuit->panel = nullptr; // it goes with the building
@@ -39,7 +39,7 @@ Circuit told(std::string_view words, typed::Job const& job = hall()) {
 WithMore added(typed::Job const& job, std::string_view words, std::string_view edition) {
     auto const* book = code_book(edition);
     auto const building = resolve(job);
-    auto const told = told_circuit(words, building, *book, building.panels[0]);
+    auto const told = added_circuit(words, building, *book, building.panels[0]);
     return with_more(building, as_typed(job), *book, *told.circuit);
 }
 } // namespace

@@ -139,7 +139,7 @@ TEST_CASE("count: every rule that is checked has a test of its name", "[check][c
 
 TEST_CASE("count: what hangs on a figure to measure is a rule", "[check][count]") {
     auto const known = agreed_ids();
-    for (auto const thing : {Thing::circuit, Thing::cable, Thing::panel, Thing::supply, Thing::dwelling})
+    for (auto const thing : {Subject::circuit, Subject::cable, Subject::panel, Subject::supply, Subject::dwelling})
         for (HowToMeasure const& row : how_to_measure(thing)) {
             std::istringstream words{std::string(row.rules)};
             for (std::string id; words >> id;) {

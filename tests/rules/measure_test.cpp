@@ -101,7 +101,7 @@ TEST_CASE("measure: sources and other cables, a note for each thing", "[check][j
 }
 
 TEST_CASE("measure: every row says what, how, with what and what it decides", "[check][job][measure]") {
-    for (auto const thing : {Thing::circuit, Thing::cable, Thing::panel, Thing::supply, Thing::dwelling}) {
+    for (auto const thing : {Subject::circuit, Subject::cable, Subject::panel, Subject::supply, Subject::dwelling}) {
         std::set<std::string_view> keys;
         for (HowToMeasure const& row : how_to_measure(thing)) {
             CAPTURE(row.key);

@@ -5,7 +5,7 @@
 // (NEC 240.81 from memory: a handle that moves up and down is on when up).
 #include "job/job.h"
 #include "made_job.h"
-#include "panel/handles.h"
+#include "panel/hang.h"
 
 #include <catch2/catch.hpp>
 

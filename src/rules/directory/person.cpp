@@ -13,16 +13,16 @@ namespace legwork {
 namespace {
 constexpr auto guessed = Gravity::second;
 
-struct Named {
+struct NamedPerson {
     PersonInName person;
     std::string_view key; // where it stands
 };
-std::optional<Named> person_of(Circuit const& circuit) {
+std::optional<NamedPerson> person_of(Circuit const& circuit) {
     auto const in_name = person_in(circuit.name);
-    if (in_name && in_name->sure) return Named{*in_name, "name"};
+    if (in_name && in_name->sure) return NamedPerson{*in_name, "name"};
     auto const in_room = person_in(circuit.room);
-    if (in_room && (!in_name || in_room->sure)) return Named{*in_room, in_name ? "name" : "room"};
-    return in_name ? std::optional(Named{*in_name, "name"}) : std::nullopt;
+    if (in_room && (!in_name || in_room->sure)) return NamedPerson{*in_room, in_name ? "name" : "room"};
+    return in_name ? std::optional(NamedPerson{*in_name, "name"}) : std::nullopt;
 }
 
 Verdict judge(Case const& c) {

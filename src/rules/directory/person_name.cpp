@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "codebook/uses.h"
+#include "codebook/stock/uses.h"
 #include "rules/directory/name_words.h"
 #include "rules/directory/naming.h"
 

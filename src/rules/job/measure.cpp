@@ -19,12 +19,12 @@ void add(Keys& keys, std::string_view key) {
 }
 
 // What hangs on the circuit decides which figures it must have.
-struct Needs {
+struct FiguresNeeded {
     bool cable = true, load = true;
 };
-Needs needs_of(Circuit const& c) {
+FiguresNeeded needs_of(Circuit const& c) {
     bool const no_load_of_its_own = c.use && (c.use->source || c.use->demand == Demand::none);
-    Needs needs;
+    FiguresNeeded needs;
     if (c.is_spare() || c.is(PanelPart::main) || c.is(PanelPart::surge_protector)) needs.cable = false;
     needs.load = !no_load_of_its_own && !c.fed_panel() && !c.off;
     return needs;
@@ -97,7 +97,7 @@ std::string panel_of_supply(Building const& building, Supply const& supply) {
     return only;
 }
 
-ToMeasure one(Thing thing, std::string id, std::string panel, std::string key) {
+ToMeasure one(Subject thing, std::string id, std::string panel, std::string key) {
     ToMeasure made{thing, std::move(id), std::move(panel), {}, std::move(key), true};
     auto const& rows = how_to_measure(thing);
     if (auto const at = std::ranges::find(rows, made.key, &HowToMeasure::key); at != rows.end()) made.how = *at;
@@ -109,11 +109,11 @@ void place_the_load(ToMeasure& m, Circuit const& c) {
     bool const one_thing = c.use ? !c.use->receptacle && !c.use->lighting : c.poles == 2 || c.motor.value_or(false);
     if (one_thing) return;
     m.how.at = Station::panel;
-    m.how.cover = Cover::off_live;
+    m.how.cover = PanelCover::off_live;
     m.how.with = "a clamp meter; or paper, to add up the nameplates";
 }
 
-void add_all(std::vector<ToMeasure>& list, Thing thing, std::string const& id, std::string const& panel, Keys keys,
+void add_all(std::vector<ToMeasure>& list, Subject thing, std::string const& id, std::string const& panel, Keys keys,
              bool noted = true) {
     auto const& rows = how_to_measure(thing);
     std::ranges::stable_sort(keys, {}, [&](auto const& k) { return std::ranges::find(rows, k, &HowToMeasure::key); });
@@ -127,27 +127,27 @@ void add_all(std::vector<ToMeasure>& list, Thing thing, std::string const& id, s
 std::vector<ToMeasure> to_measure(Case const& c) {
     std::vector<ToMeasure> list;
     auto const& building = c.building;
-    add_all(list, Thing::job, "", "", building.asked);
-    if (building.dwelling) add_all(list, Thing::dwelling, "", "", building.dwelling->asked);
+    add_all(list, Subject::job, "", "", building.asked);
+    if (building.dwelling) add_all(list, Subject::dwelling, "", "", building.dwelling->asked);
     if (building.dwelling && !building.dwelling->area && building.dwelling->asked.empty())
-        add_all(list, Thing::dwelling, "", "", {"area"}, false);
+        add_all(list, Subject::dwelling, "", "", {"area"}, false);
     for (Supply const& s : building.supplies)
-        add_all(list, Thing::supply, s.name, panel_of_supply(building, s), s.asked);
+        add_all(list, Subject::supply, s.name, panel_of_supply(building, s), s.asked);
     for (Panel const& p : building.panels) {
-        add_all(list, Thing::panel, p.name, p.name, p.asked);
-        add_all(list, Thing::panel, p.name, p.name, quiet_keys(c, p), false);
+        add_all(list, Subject::panel, p.name, p.name, p.asked);
+        add_all(list, Subject::panel, p.name, p.name, quiet_keys(c, p), false);
     }
     auto const asked = protection_asked(c);
     for (Circuit const& circuit : building.circuits) {
         auto const first = list.size();
         auto const panel = panel_name(circuit);
-        add_all(list, Thing::circuit, circuit.mark, panel, missing_keys(circuit));
+        add_all(list, Subject::circuit, circuit.mark, panel, missing_keys(circuit));
         for (auto i = first; i < list.size(); ++i)
             if (list[i].key == "load") place_the_load(list[i], circuit);
-        add_all(list, Thing::circuit, circuit.mark, panel, protection_keys(circuit, asked), false);
+        add_all(list, Subject::circuit, circuit.mark, panel, protection_keys(circuit, asked), false);
     }
     for (Run const& run : building.runs)
-        if (run.carries.empty()) add_all(list, Thing::cable, run.mark, "", missing_keys(run));
+        if (run.carries.empty()) add_all(list, Subject::cable, run.mark, "", missing_keys(run));
     return list;
 }
 

@@ -18,8 +18,8 @@ enum class Station { panel, run, outlet, appliance, building };
 std::string_view name(Station at); // "panel", "run", "outlet", "appliance", "building"
 
 // What has to be open, and whether it may be live.
-enum class Cover { closed, off_dead, off_live };
-std::string_view name(Cover cover); // "closed", "off and dead", "off and live"
+enum class PanelCover { closed, off_dead, off_live };
+std::string_view name(PanelCover cover); // "closed", "off and dead", "off and live"
 
 // How one figure is found. Common practice, no source.
 struct HowToMeasure {
@@ -29,16 +29,16 @@ struct HowToMeasure {
     std::string_view decides; // what hangs on it
     std::string_view rules;   // ids, parted by blanks
     Station at;
-    Cover cover;
+    PanelCover cover;
 };
 // Of circuits and cables; of panels; of sources; of the dwelling. In the order of a walk.
-std::vector<HowToMeasure> const& how_to_measure(Thing thing);
+std::vector<HowToMeasure> const& how_to_measure(Subject thing);
 
 struct ToMeasure {
-    Thing thing = Thing::circuit; // circuit, panel, cable, supply, dwelling or job
-    std::string id;               // its mark or name; empty for dwelling and job
-    std::string panel;            // empty where it is in no one panel
-    HowToMeasure how{};           // key, how and blank stand for unknown keys too
+    Subject thing = Subject::circuit; // circuit, panel, cable, supply, dwelling or job
+    std::string id;                   // its mark or name; empty for dwelling and job
+    std::string panel;                // empty where it is in no one panel
+    HowToMeasure how{};               // key, how and blank stand for unknown keys too
     std::string key;
     bool noted = true; // job-unknown tells of it; else another rule does, or only the list
 };

@@ -7,7 +7,7 @@ namespace legwork {
 
 namespace {
 using enum Station;
-using enum Cover;
+using enum PanelCover;
 using Rows = std::vector<HowToMeasure>;
 
 Rows const& circuit_rows() {
@@ -141,17 +141,17 @@ Rows const& dwelling_rows() {
 }
 } // namespace
 
-std::vector<HowToMeasure> const& how_to_measure(Thing thing) {
+std::vector<HowToMeasure> const& how_to_measure(Subject thing) {
     static Rows const none;
     switch (thing) {
-    case Thing::circuit: return circuit_rows();
-    case Thing::cable: return cable_rows();
-    case Thing::panel: return panel_rows();
-    case Thing::supply: return supply_rows();
-    case Thing::dwelling: return dwelling_rows();
-    case Thing::job:
-    case Thing::situation:
-    case Thing::accept: break;
+    case Subject::circuit: return circuit_rows();
+    case Subject::cable: return cable_rows();
+    case Subject::panel: return panel_rows();
+    case Subject::supply: return supply_rows();
+    case Subject::dwelling: return dwelling_rows();
+    case Subject::job:
+    case Subject::situation:
+    case Subject::accept: break;
     }
     return none;
 }
@@ -167,11 +167,11 @@ std::string_view name(Station at) {
     return "building";
 }
 
-std::string_view name(Cover cover) {
+std::string_view name(PanelCover cover) {
     switch (cover) {
-    case Cover::closed: return "closed";
-    case Cover::off_dead: return "off and dead";
-    case Cover::off_live: break;
+    case PanelCover::closed: return "closed";
+    case PanelCover::off_dead: return "off and dead";
+    case PanelCover::off_live: break;
     }
     return "off and live";
 }

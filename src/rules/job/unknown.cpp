@@ -13,20 +13,20 @@ namespace legwork {
 namespace {
 std::string who(ToMeasure const& m) {
     switch (m.thing) {
-    case Thing::panel: return fmt::format("panel \"{}\"", m.id);
-    case Thing::supply: return fmt::format("source \"{}\"", m.id);
-    case Thing::cable: return "cable " + m.id;
-    case Thing::dwelling: return "the dwelling";
-    case Thing::job: return "the job";
+    case Subject::panel: return fmt::format("panel \"{}\"", m.id);
+    case Subject::supply: return fmt::format("source \"{}\"", m.id);
+    case Subject::cable: return "cable " + m.id;
+    case Subject::dwelling: return "the dwelling";
+    case Subject::job: return "the job";
     default: return m.id;
     }
 }
 
 // The finding's place: of a source the panel that it feeds.
 Where where(ToMeasure const& m) {
-    if (m.thing == Thing::circuit) return {m.panel, {m.id}, m.key};
-    if (m.thing == Thing::cable) return {"", {m.id}, m.key};
-    if (m.thing == Thing::supply) return {m.panel, {}, "supplies"};
+    if (m.thing == Subject::circuit) return {m.panel, {m.id}, m.key};
+    if (m.thing == Subject::cable) return {"", {m.id}, m.key};
+    if (m.thing == Subject::supply) return {m.panel, {}, "supplies"};
     return {m.panel, {}, m.key};
 }
 

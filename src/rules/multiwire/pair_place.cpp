@@ -18,7 +18,7 @@ bool can_be_tied(Layout const& layout, Spot s, Spot t) {
 }
 
 // Asks in order; nothing more is asked once a fault is found.
-struct Asking {
+struct PlaceQuestions {
     PairPlace place{};
 
     // True when it is a fault.
@@ -31,8 +31,9 @@ struct Asking {
 } // namespace
 
 std::optional<Feed> in_phase_feed(std::vector<Feed> const& sources) {
-    auto const at = std::ranges::find_if(
-        sources, [](Feed const& f) { return phase_degrees(f.kind) == 0 && reaches(f, Leg::a) && reaches(f, Leg::b); });
+    auto const at = std::ranges::find_if(sources, [](Feed const& f) {
+        return phase_degrees(f.kind) == 0 && energizes(f, Leg::a) && energizes(f, Leg::b);
+    });
     return at == sources.end() ? std::nullopt : std::optional(*at);
 }
 
@@ -47,7 +48,7 @@ std::string place_word(Case const& c, Circuit const& circuit) {
 }
 
 PairPlace pair_place(Case const& c, Pair const& p) {
-    Asking at;
+    PlaceQuestions at;
     if (at.ask(PlaceFault::two_panels, p.first->panel != p.second->panel)) return at.place;
     Panel const* panel = p.first->panel;
     if (!panel) return at.place;

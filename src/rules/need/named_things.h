@@ -6,8 +6,8 @@
 #pragma once
 
 #include "building/building.h"
-#include "codebook/room_place.h"
-#include "codebook/uses.h"
+#include "codebook/stock/room_place.h"
+#include "codebook/stock/uses.h"
 
 #include <string>
 #include <string_view>

@@ -69,11 +69,11 @@ Finding too_much(Case const& c, Panel const& panel, Backfeed const& b) {
     return f;
 }
 
-struct Missing {
+struct MissingFigure {
     std::string key, what, how;
 };
-std::vector<Missing> missing(Case const& c, Panel const& panel, Backfeed const& b) {
-    std::vector<Missing> all;
+std::vector<MissingFigure> missing(Case const& c, Panel const& panel, Backfeed const& b) {
+    std::vector<MissingFigure> all;
     if (!b.bus) all.push_back({"bus", "the rating of the bus", "the bus rating on the label in the panel's door"});
     if (!b.ahead)
         all.push_back({"main", panel.feeder_said ? "the main, or the feeder's breaker" : "the main",
@@ -88,7 +88,7 @@ std::vector<Missing> missing(Case const& c, Panel const& panel, Backfeed const& 
 
 Finding not_known(Case const& c, Panel const& panel, Backfeed const& b) {
     std::vector<std::string> what, how;
-    for (Missing const& m : missing(c, panel, b)) {
+    for (MissingFigure const& m : missing(c, panel, b)) {
         what.push_back(m.what);
         how.push_back(m.how);
     }

@@ -34,21 +34,21 @@ std::optional<Limit> limit_of(Panel const& panel, Feed const& feed) {
     return least;
 }
 
-struct Drawn {
+struct DrawnAmps {
     double amperes = 0;
     std::string what; // "Leg A of panel \"Main\" draws"
     std::string situation;
 };
-Drawn drawn(Case const& c, Panel const& panel, Situation const* s, Feed const& feed) {
+DrawnAmps drawn(Case const& c, Panel const& panel, Situation const* s, Feed const& feed) {
     auto const [a, b] = leg_amps(c, panel, s, feed);
     std::string const when(name_of(s)), where = fmt::format("panel \"{}\"", panel.name);
     if (is_dc(feed.kind)) return {a, fmt::format("The bus of {} draws", where), when};
-    if (phase_degrees(feed.kind) == 0 && reaches(feed, Leg::a) && reaches(feed, Leg::b)) // one hot feeds both
+    if (phase_degrees(feed.kind) == 0 && energizes(feed, Leg::a) && energizes(feed, Leg::b)) // one hot feeds both
         return {a + b, fmt::format("Both legs of {} together draw", where), when};
     return {std::max(a, b), fmt::format("Leg {} of {} draws", a >= b ? 'A' : 'B', where), when};
 }
 
-Finding overload(Case const& c, Panel const& panel, Feed const& feed, Limit const& limit, Drawn const& worst,
+Finding overload(Case const& c, Panel const& panel, Feed const& feed, Limit const& limit, DrawnAmps const& worst,
                  bool in_use) {
     auto f = finding(c, panel_main_overloaded, in_use ? Gravity::usual : everything_on, {panel.name, {}, "main"});
     f.message = fmt::format(
@@ -70,10 +70,10 @@ Finding overload(Case const& c, Panel const& panel, Feed const& feed, Limit cons
 void judge_source(Case const& c, Panel const& panel, Feed const& feed, Inspection& seen) {
     auto const limit = limit_of(panel, feed);
     if (!limit) return;
-    Drawn connected = drawn(c, panel, nullptr, feed), named;
+    DrawnAmps connected = drawn(c, panel, nullptr, feed), named;
     for (Situation const& s : c.building.situations)
         if (auto d = drawn(c, panel, &s, feed); d.amperes > named.amperes) named = std::move(d);
-    auto const over = [&](Drawn const& d) { return is_over(d.amperes, limit->most); };
+    auto const over = [&](DrawnAmps const& d) { return is_over(d.amperes, limit->most); };
     bool const in_use = over(named), is_fault = in_use || over(connected);
     double const most = std::max(connected.amperes, named.amperes);
     if (!is_fault && (most <= 0 || !loads_known(panel))) return; // nothing is on it, or more than is known

@@ -13,13 +13,13 @@ namespace legwork {
 
 namespace {
 // Circuits of one panel whose breakers are half-size in spaces that take none, breakers that share a space together.
-struct Halves {
+struct SharedSpaces {
     std::set<int> spaces;
     std::vector<std::string> circuits;
 };
 
-void add(std::vector<Halves>& found, Halves one) {
-    auto const same = std::ranges::find_if(found, [&](Halves const& h) {
+void add(std::vector<SharedSpaces>& found, SharedSpaces one) {
+    auto const same = std::ranges::find_if(found, [&](SharedSpaces const& h) {
         return std::ranges::any_of(one.spaces, [&](int s) { return h.spaces.contains(s); });
     });
     if (same == found.end()) return found.push_back(std::move(one));
@@ -27,13 +27,13 @@ void add(std::vector<Halves>& found, Halves one) {
     same->circuits.push_back(one.circuits.front());
 }
 
-std::vector<Halves> halves_where_none_fit(Case const& c, Panel const& panel, Inspection& seen) {
-    std::vector<Halves> found;
+std::vector<SharedSpaces> halves_where_none_fit(Case const& c, Panel const& panel, Inspection& seen) {
+    std::vector<SharedSpaces> found;
     for (Circuit const* circuit : panel.circuits) {
         auto const slots = slots_of(c, circuit->mark);
         if (std::ranges::all_of(slots, [](Spot s) { return s.half == 0; })) continue;
         seen.looked();
-        Halves one{{}, {circuit->mark}};
+        SharedSpaces one{{}, {circuit->mark}};
         for (Spot const s : slots)
             if (s.half != 0 && !panel.layout.is_tandem(s.space)) one.spaces.insert(s.space);
         if (!one.spaces.empty()) add(found, std::move(one));
@@ -48,7 +48,7 @@ std::string space_list(Numbers const& spaces) {
     return (names.size() == 1 ? "space " : "spaces ") + listed(names);
 }
 
-Finding say(Case const& c, Panel const& panel, Halves const& h) {
+Finding say(Case const& c, Panel const& panel, SharedSpaces const& h) {
     auto f = finding(c, panel_no_tandem, Gravity::usual, {panel.name, h.circuits, "space"});
     auto const takes = panel.tandem.empty() ? std::string("in no space") : "only in " + space_list(panel.tandem);
     f.message = fmt::format("{} {} half-size in {}, but panel \"{}\" takes half-size breakers {}", listed(h.circuits),
@@ -61,7 +61,7 @@ Finding say(Case const& c, Panel const& panel, Halves const& h) {
 Verdict judge(Case const& c) {
     Inspection seen;
     for (Panel const& panel : c.building.panels)
-        for (Halves const& h : halves_where_none_fit(c, panel, seen)) seen.found(say(c, panel, h));
+        for (SharedSpaces const& h : halves_where_none_fit(c, panel, seen)) seen.found(say(c, panel, h));
     return seen.verdict();
 }
 } // namespace

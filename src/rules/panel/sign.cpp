@@ -13,12 +13,12 @@ namespace legwork {
 
 namespace {
 // "far-source beside SO and BT" is one kind of sign, hung twice.
-enum class Call { asked, advised, unread };
-Call call_for(PanelSign const& s) {
-    if (!s.reference.section.empty()) return Call::asked;
-    return s.reference.source == Source::unread ? Call::unread : Call::advised;
+enum class SignDuty { asked, advised, unread };
+SignDuty call_for(PanelSign const& s) {
+    if (!s.reference.section.empty()) return SignDuty::asked;
+    return s.reference.source == Source::unread ? SignDuty::unread : SignDuty::advised;
 }
-std::vector<std::string> kinds(std::vector<PanelSign> const& signs, Call by) {
+std::vector<std::string> kinds(std::vector<PanelSign> const& signs, SignDuty by) {
     std::vector<std::string> names;
     for (PanelSign const& s : signs) {
         std::string const name(s.sign->name);
@@ -51,13 +51,13 @@ std::string named(std::vector<std::string> const& names) {
 
 std::string message(Panel const& panel, std::vector<PanelSign> const& signs) {
     std::vector<std::string> parts;
-    auto const add = [&](Call by, std::string_view before, std::string_view after) {
+    auto const add = [&](SignDuty by, std::string_view before, std::string_view after) {
         if (auto const some = kinds(signs, by); !some.empty())
             parts.push_back(fmt::format("{}{}{}", before, named(some), after));
     };
-    add(Call::asked, "the code asks for ", "");
-    add(Call::advised, "no code asks for ", ", but people are hurt without");
-    add(Call::unread, "whether the code asks for ", " is not read yet, but people are hurt without");
+    add(SignDuty::asked, "the code asks for ", "");
+    add(SignDuty::advised, "no code asks for ", ", but people are hurt without");
+    add(SignDuty::unread, "whether the code asks for ", " is not read yet, but people are hurt without");
     return fmt::format("Panel \"{}\": {}", panel.name, fmt::join(parts, "; "));
 }
 

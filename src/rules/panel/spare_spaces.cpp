@@ -89,10 +89,10 @@ std::optional<Amps> service_of(Panel const& panel) {
     return largest;
 }
 
-struct Need {
+struct PositionsAsked {
     int sure, perhaps; // the least that is asked for sure; what is asked if a heat pump counts for nothing
 };
-Need need_of(Case const& c, PositionsTable const& table, std::optional<Amps> service) {
+PositionsAsked need_of(Case const& c, PositionsTable const& table, std::optional<Amps> service) {
     auto const& row = positions_row(table, service);
     int const full = row.positions, eased = row.with_central_heating;
     switch (central_heat(c.building)) {
@@ -104,14 +104,14 @@ Need need_of(Case const& c, PositionsTable const& table, std::optional<Amps> ser
 }
 
 // What is there against what is asked.
-struct Room {
+struct PanelPositions {
     std::optional<Amps> service;
-    Need need{};
+    PositionsAsked need{};
     int here = 0, together = 0, left = 0; // together: with the sub-panels, as what is left is
     bool is_full = false;                 // panel-no-room speaks
 };
-Room room_of(Case const& c, PositionsTable const& table, Panel const& panel) {
-    Room r;
+PanelPositions room_of(Case const& c, PositionsTable const& table, Panel const& panel) {
+    PanelPositions r;
     r.service = service_of(panel);
     r.need = need_of(c, table, r.service);
     r.here = positions_of(c, panel).all;
@@ -125,7 +125,7 @@ Room room_of(Case const& c, PositionsTable const& table, Panel const& panel) {
     return r;
 }
 
-Finding too_few(Case const& c, PositionsTable const& table, Panel const& panel, Room const& r, bool sure) {
+Finding too_few(Case const& c, PositionsTable const& table, Panel const& panel, PanelPositions const& r, bool sure) {
     sure = sure && r.together < r.need.sure && panel.legs == Legs::two;
     auto f = finding(c, panel_spare_spaces, sure ? Gravity::usual : less, {panel.name, {}, "spaces"});
     f.reference.source = table.source;
@@ -155,7 +155,7 @@ Finding full(Case const& c, PositionsTable const& table, Panel const& panel, int
     return f;
 }
 
-void tell_margin(PositionsTable const& table, Panel const& panel, Room const& r, Inspection& seen) {
+void tell_margin(PositionsTable const& table, Panel const& panel, PanelPositions const& r, Inspection& seen) {
     seen.margin(static_cast<double>(r.need.perhaps) / r.here, [&] {
         return fmt::format("{} positions where {} are asked in panel \"{}\"", r.here, r.need.perhaps, panel.name);
     });

@@ -75,12 +75,12 @@ private:
     }
 
     // Of the branches of this panel that are within their own limit, the one that ends with the most lost.
-    struct Worst {
+    struct WorstBranch {
         Circuit const* circuit = nullptr;
         double percent = 0;
     };
-    Worst worst_branch(Panel const& panel, LegPercents const& ahead) const {
-        Worst worst;
+    WorstBranch worst_branch(Panel const& panel, LegPercents const& ahead) const {
+        WorstBranch worst;
         for (Circuit const* circuit : panel.circuits) {
             auto const d = branch_drop(c_, *circuit);
             if (!d || is_over_limit(d->percent(), limits_.part_percent)) continue;

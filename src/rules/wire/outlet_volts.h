@@ -4,7 +4,7 @@
 #pragma once
 
 #include "cable/run.h"
-#include "codebook/receptacles.h"
+#include "codebook/stock/receptacles.h"
 
 #include <vector>
 

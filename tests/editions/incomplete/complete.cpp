@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // Builds: what the others break is whole here.
-#include "codebook/checked_edition.h"
+#include "codebook/editions/checked_edition.h"
 #include "editions/made_up.h"
 
 using namespace legwork;

@@ -3,7 +3,7 @@
 
 // Says: an edition has no row for a topic
 // Says: load-service/dwelling-wire
-#include "codebook/nec_2017/sections.h"
+#include "codebook/editions/nec_2017/sections.h"
 
 #include <utility>
 

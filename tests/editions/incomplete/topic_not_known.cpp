@@ -3,7 +3,7 @@
 
 // Says: a row of an edition has a topic that no code is asked about
 // Says: mw-groupings
-#include "codebook/nec_2023/sections.h"
+#include "codebook/editions/nec_2023/sections.h"
 
 using namespace legwork;
 using namespace how_read;

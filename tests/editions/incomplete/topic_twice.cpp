@@ -3,7 +3,7 @@
 
 // Says: an edition has two rows for one topic
 // Says: mw-grouping
-#include "codebook/nec_2023/sections.h"
+#include "codebook/editions/nec_2023/sections.h"
 
 using namespace legwork;
 using namespace how_read;

@@ -3,7 +3,7 @@
 
 // Says: an edition's table and its section disagree
 // Says: afci-needed
-#include "codebook/checked_edition.h"
+#include "codebook/editions/checked_edition.h"
 #include "editions/made_up.h"
 
 using namespace legwork;

@@ -1,0 +1,90 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+#include "cli/text.h"
+
+#include "cli/words.h"
+#include "rules/check.h"
+#include "sheet/common.h"
+#include "toml/problem.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace legwork {
+
+namespace {
+
+constexpr std::size_t kWidth = 100;
+
+std::string reference_line(Reference const& r) {
+    bool const says_nothing = r.section.empty() && r.source != Source::practice && r.source != Source::unread;
+    return says_nothing ? std::string() : reference_words(r);
+}
+
+// Most messages name their circuits; the others are told in front.
+std::string message(Finding const& f) {
+    bool const named =
+        std::ranges::any_of(f.where.circuits, [&](auto const& m) { return f.message.find(m) != std::string::npos; });
+    return fit_to_print(f.where.circuits.empty() || named ? f.message : joined(f.where.circuits) + ": " + f.message);
+}
+
+// The colour of the severity word is put in after the lines are broken, which are then the same with and without it.
+std::string head(Session const& s, Finding const& f, bool color) {
+    auto const place = at_place(s.file, place_of(s.places, f.where)) + ": ";
+    auto const plain = severity_word(f.severity, false);
+    auto told = in_lines(fmt::format("{}{}: {} [{}]", place, plain, message(f), f.rule), kWidth, 4);
+    if (auto const at = told.find(plain, std::min(told.size(), place.size() - 1)); color && at != std::string::npos)
+        told.replace(at, plain.size(), severity_word(f.severity, true));
+    return told;
+}
+
+std::string accepted_line(Finding const& f) {
+    return fmt::format("Accepted by {}: {}", f.accepted_by.empty() ? "nobody named" : fit_to_print(f.accepted_by),
+                       f.accepted_why.empty() ? "no reason given" : fit_to_print(f.accepted_why));
+}
+
+void list_one(Session const& s, Finding const& f, Streams& streams) {
+    streams.out << head(s, f, streams.color_out) << '\n';
+    if (!f.fix.empty()) streams.out << "    " << in_lines("Do: " + fit_to_print(f.fix), kWidth, 8, 4) << '\n';
+    if (auto const line = reference_line(f.reference); !line.empty()) streams.out << "    " << line << '\n';
+    if (f.accepted) streams.out << "    " << in_lines(accepted_line(f), kWidth, 8, 4) << '\n';
+    streams.out << '\n';
+}
+
+void list_group(Session const& s, FindingGroup const& g, Streams& streams) {
+    if (!g.heading.empty()) {
+        auto const heading = fitted_line(fit_to_print(g.heading), kWidth);
+        streams.out << heading << '\n' << std::string(character_count(heading), '-') << '\n';
+    }
+    for (Finding const* f : g.findings) list_one(s, *f, streams);
+}
+
+// "2 of 9 findings are shown; ..." where only a part was asked for.
+void tell_part(Session const& s, FindingFilter const& shown, Streams& streams) {
+    if (!shown.is_part()) return;
+    auto const n = std::ranges::count_if(s.findings, [&](Finding const& f) { return is_shown(shown, f); });
+    streams.out << fmt::format("{} of {} shown; the counts and the exit status are of the whole job.\n", n,
+                               counted(static_cast<int>(s.findings.size()), "finding"));
+}
+
+} // namespace
+
+std::string counts(Findings const& findings) {
+    auto text = fmt::format("{}, {}, {}", counted(count(findings, Severity::error), "error"),
+                            counted(count(findings, Severity::warning), "warning"),
+                            counted(count(findings, Severity::note), "note"));
+    auto const accepted = static_cast<int>(std::ranges::count_if(findings, &Finding::accepted));
+    return accepted == 0 ? text : text + fmt::format(", {} accepted", accepted);
+}
+
+void list_findings(Session const& s, FindingFilter const& shown, Streams& streams) {
+    for (FindingGroup const& g : finding_groups(s, shown)) list_group(s, g, streams);
+    streams.out << fmt::format("{} ({}): {}.\n", shown_file(s.file), s.building.code, counts(s.findings));
+    tell_part(s, shown, streams);
+    if (!s.findings.empty()) streams.out << "legwork explain RULE tells more of the rule in [ ].\n";
+    streams.out << '\n' << in_lines(caution(), kWidth, 0) << '\n';
+}
+
+} // namespace legwork

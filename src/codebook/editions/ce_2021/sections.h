@@ -1,0 +1,19 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Where CE 2021 speaks of what a rule asks.
+#pragma once
+
+#include "codebook/editions/ce_2018/sections.h"
+
+namespace legwork::ce_2021 {
+
+using namespace how_read;
+
+// Read as CE 2018, but for these.
+inline constexpr auto kSectionRows = std::to_array<SectionRow>({
+    {"load-service/managed", "8-500", seen},
+});
+inline constexpr SectionTable kSections = same_as<ce_2018::kSections, kSectionRows>();
+
+} // namespace legwork::ce_2021

@@ -1,0 +1,19 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Where CE 2024 speaks of what a rule asks.
+#pragma once
+
+#include "codebook/editions/ce_2021/sections.h"
+
+namespace legwork::ce_2024 {
+
+using namespace how_read;
+
+// Read as CE 2021, but for these.
+inline constexpr auto kSectionRows = std::to_array<SectionRow>({
+    {"panel-sign/calculated-load", "2-100 (number from memory)", memory},
+});
+inline constexpr SectionTable kSections = same_as<ce_2021::kSections, kSectionRows>();
+
+} // namespace legwork::ce_2024

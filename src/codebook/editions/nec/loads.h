@@ -1,0 +1,72 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// What counts for a service or feeder, as the NEC has it. Sections: load-service of the edition.
+#pragma once
+
+#include "codebook/editions/nec/appliances.h"
+
+#include <array>
+
+namespace legwork::nec {
+
+using namespace how_read;
+
+namespace loads {
+// Table 220.42 (2023: 220.45).
+inline constexpr std::array kLighting{DemandBand{3'000, 100, seen}, DemandBand{120'000, 35, seen},
+                                      DemandBand{0, 25, seen}};
+// 220.82(B), 220.83.
+inline constexpr std::array kNewDwelling{DemandBand{10'000, 100, seen}, DemandBand{0, 40, seen}};
+inline constexpr std::array kExistingDwelling{DemandBand{8'000, 100, seen}, DemandBand{0, 40, seen}};
+// Table 220.44 (2023: 220.47).
+inline constexpr std::array kOutlets{DemandBand{10'000, 100, memory}, DemandBand{0, 50, memory}};
+
+// 220.50 with 430.24; what is left out: 220.60.
+inline constexpr MotorLoads kMotor{.percent = {25, seen}, .left_out = memory};
+
+} // namespace loads
+
+// What changed: 2020 counts only appliances of 500 W and more among the four; 2023 counts a vehicle charger at 7200 VA
+// at least.
+constexpr DemandFactors demand_factors(std::int64_t fixed_least, std::optional<Figure> vehicle) {
+    return {
+        .floor = {.amps = {100, seen}, .large_from_m2 = {}, .large_amps = {}, .is_load = false, .of_feeders = false},
+        .by_floor =
+            FloorLoads{.va_per_ft2 = {3, seen},
+                       .va_per_m2 = {33, seen},
+                       .area_by = "outside dimensions, without garage, open porches and what cannot be finished",
+                       .small_appliance_va = {1500, seen},
+                       .small_appliance_least = {2, seen},
+                       .laundry_va = {1500, seen},
+                       .laundry_least = {1, seen},
+                       .bands = loads::kLighting,
+                       .fixed_from = {4, seen},
+                       .fixed_least_va = {fixed_least, seen},
+                       .fixed_percent = {75, seen},
+                       .dryer_least_va = {5000, seen},
+                       .dryers = kDryers,
+                       .cooking = kCooking,
+                       .vehicle_least_va = vehicle,
+                       .motor = loads::kMotor},
+        .neutral =
+            NeutralLoads{.appliance_percent = {70, seen}, .above_amps = {200, seen}, .above_percent = {70, seen}},
+        .optional = OptionalLoads{.least_amps = {100, seen},
+                                  .bands = loads::kNewDwelling,
+                                  .heat_percent = {65, seen},
+                                  .many_heat_percent = {40, seen},
+                                  .many_from = {4, seen},
+                                  .backup_percent = {65, seen}},
+        .existing = ExistingLoads{.bands = loads::kExistingDwelling},
+        .peak = {.percent = {125, seen}, .year_days = {365, seen}, .recorded_days = Figure{30, seen}},
+        .by_blocks = {},
+        .listed = {.continuous_percent = {125, seen},
+                   .outlet_va = Figure{180, memory},
+                   .outlets = loads::kOutlets,
+                   .motor = loads::kMotor},
+        .drops_half_amps = true,
+        .managed_counts_at_limit = true,
+    };
+}
+
+} // namespace legwork::nec

@@ -1,0 +1,66 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// NEC (NFPA 70) 2017.
+#pragma once
+
+#include "codebook/editions/nec/arc.h"
+#include "codebook/editions/nec/dwelling.h"
+#include "codebook/editions/nec/loads.h"
+#include "codebook/editions/nec/panel.h"
+#include "codebook/editions/nec/remarking.h"
+#include "codebook/editions/nec/wires.h"
+#include "codebook/editions/nec_2017/gfci.h"
+#include "codebook/editions/nec_2017/sections.h"
+
+namespace legwork::nec_2017 {
+
+using namespace how_read;
+
+inline constexpr AfciTable kAfci = nec::afci(15);
+inline constexpr HouseholdTable kHousehold = nec::household(nec::home::kGarageAlone);
+inline constexpr OutbuildingSupplies kOutbuilding = nec::outbuilding(1);
+inline constexpr DemandFactors kDemandFactors = nec::demand_factors(0, std::nullopt);
+
+inline constexpr CodeBook kBook{
+    .edition = "NEC 2017",
+    .family = Family::nec,
+    .sections = kSections,
+    .ampacities = kAmpacities,
+    .ampacities_source = seen,
+    .small_wires = nec::kSmallWires,
+    .dwelling_feeders = nec::kDwellingFeeders,
+    .standard_breakers = kStandardBreakers,
+    .standard_breakers_source = seen,
+    .terminals_above_100_a = 75,
+    .cable_column = 60,
+    .next_size_up_on_receptacles = false,
+    .continuous_percent = {80, seen},
+    .presumes_continuous = false,
+    .dwelling_lighting_continuous = false,
+    .heating_breaker_percent = {100, seen},
+    .heating_wire_in_full = false,
+    .motor_wire_percent = {125, seen},
+    .motor_breaker_percent = {250, memory},
+    .motor_breaker_most_percent = {400, memory},
+    .welder_breaker_percent = {200, memory},
+    .range = nec::kRange,
+    .receptacles = nec::kReceptacles,
+    .lone_receptacle = seen,
+    .outlet_count = silent,
+    .remarking = nec::kRemarking,
+    .drop_limits = nec::kDropLimits,
+    .demands = nec::kDemands,
+    .backfeed = nec::kBackfeed,
+    .positions = silent,
+    .outbuilding = kOutbuilding,
+    .gfci = kGfci,
+    .afci = kAfci,
+    .switches = nec::kSwitches,
+    .household = kHousehold,
+    .counter = nec::home::kCounter,
+    .own_circuits = nec::kOwnCircuits,
+    .demand_factors = kDemandFactors,
+};
+
+} // namespace legwork::nec_2017
