@@ -118,6 +118,7 @@ std::vector<CableEnd> cable_ends(Building const& building, std::vector<CableRun>
             label.other_word = (far ? near_words : far_words).other;
             label.other_name = (far ? run.from : run.to).called;
             CableEnd end;
+            end.run = &run;
             end.labels.push_back(label);
             label.keep = true;
             end.labels.push_back(label);

@@ -38,6 +38,7 @@ struct Marker {
 
 // All that goes on one end of one cable.
 struct CableEnd {
+    Run const* run = nullptr;
     std::vector<CableLabel> labels; // tip, keep
     std::vector<Marker> markers;    // of a shared cable: its neutral, then its hots
 };
