@@ -87,4 +87,9 @@ void list_findings(Session const& s, FindingFilter const& shown, Streams& stream
     streams.out << '\n' << in_lines(caution(), kWidth, 0) << '\n';
 }
 
+void list_of_sheets(Session const& s, Streams& streams) {
+    for (Finding const& f : s.findings)
+        if (is_of_sheets(f) && !f.accepted) list_one(s, f, streams);
+}
+
 } // namespace legwork

@@ -249,8 +249,11 @@ void write_plan_json(Building const& building, Plan const& plan, Rewrite const& 
     write(made, streams);
 }
 
-void write_files_json(Building const& building, std::vector<WrittenFile> const& files, Streams& streams) {
-    write({{"job", building.name}, {"files", list(files, file_json)}}, streams);
+void write_files_json(Session const& s, std::vector<WrittenFile> const& files, Streams& streams) {
+    auto findings = Json::array();
+    for (Finding const& f : s.findings)
+        if (is_of_sheets(f) && !f.accepted) findings.push_back(finding_json(s, f));
+    write({{"job", s.building.name}, {"files", list(files, file_json)}, {"findings", findings}}, streams);
 }
 
 void write_forms_json(std::vector<Form> const& forms, Streams& streams) {

@@ -28,7 +28,8 @@ void write_proposals_json(Building const& building, std::vector<Proposal> const&
 void write_load_json(Building const& building, PanelLoad const& load, Streams& streams);
 void write_more_json(Building const& building, AddedCircuit const& told, WithMore const& more, Streams& streams);
 void write_plan_json(Building const& building, Plan const& plan, Rewrite const& saved, Streams& streams);
-void write_files_json(Building const& building, std::vector<WrittenFile> const& files, Streams& streams);
+// With the findings about what a sheet does not show whole.
+void write_files_json(Session const& session, std::vector<WrittenFile> const& files, Streams& streams);
 void write_forms_json(std::vector<Form> const& forms, Streams& streams);
 void write_table_names_json(Streams& streams);
 void write_table_json(CodeTable const& table, Streams& streams);

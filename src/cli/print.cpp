@@ -22,6 +22,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <map>
 
 namespace legwork {
 
@@ -58,28 +59,30 @@ Order unknown_sheet(std::string const& name) {
 }
 
 Order order(Options const& options) {
-    Order made;
     for (auto const& name : options.sheets)
         if (!sheet_kind(name)) return unknown_sheet(name);
-    for (SheetKind const& k : sheet_kinds())
-        if (options.sheets.empty() || std::ranges::count(options.sheets, k.name) > 0)
-            made.sheets.push_back({&k, std::nullopt});
+    auto const is_wanted = [&](std::string_view sheet) {
+        return options.sheets.empty() || std::ranges::count(options.sheets, sheet) > 0;
+    };
+    std::map<std::string, Form> forms; // by sheet
     for (auto const& name : options.forms) {
         auto opened = open_form(name);
         if (!opened.form) return {{}, std::move(opened.problems)};
-        auto const at =
-            std::ranges::find_if(made.sheets, [&](SheetOrder const& o) { return o.kind->name == opened.form->sheet; });
-        if (at == made.sheets.end())
-            return refused(fmt::format("the form \"{}\" is for the sheet \"{}\", which is not to be printed", name,
-                                       opened.form->sheet),
-                           "legwork forms lists the forms by sheet");
-        if (at->form)
-            return refused(fmt::format("two forms for the sheet \"{}\"", opened.form->sheet),
-                           "give one --form for a sheet");
-        at->form = std::move(opened.form);
+        auto const sheet = opened.form->sheet;
+        if (!is_wanted(sheet))
+            return refused(
+                fmt::format("the form \"{}\" is for the sheet \"{}\", which is not to be printed", name, sheet),
+                "legwork forms lists the forms by sheet");
+        if (!forms.emplace(sheet, std::move(*opened.form)).second)
+            return refused(fmt::format("two forms for the sheet \"{}\"", sheet), "give one --form for a sheet");
     }
-    for (auto& o : made.sheets)
-        if (!o.form) o.form = default_form(std::string(o.kind->name));
+    Order made;
+    for (SheetKind const& k : sheet_kinds()) {
+        std::string const sheet(k.name);
+        if (!is_wanted(sheet)) continue;
+        auto const own = forms.find(sheet);
+        made.sheets.push_back({&k, own != forms.end() ? own->second : default_form(sheet)});
+    }
     return made;
 }
 
@@ -87,7 +90,9 @@ void tell_files(Session const& s, std::vector<WrittenFile> const& files, Streams
     for (WrittenFile const& f : files)
         streams.out << fmt::format("wrote {}{}\n", fit_to_print(f.path),
                                    f.format == "pdf" ? fmt::format(" ({})", counted(f.pages, "page")) : "");
-    streams.out << fmt::format("\n{} ({}): {}.\n", shown_file(s.file), s.building.code, counts(s.findings));
+    streams.out << '\n';
+    list_of_sheets(s, streams);
+    streams.out << fmt::format("{} ({}): {}.\n", shown_file(s.file), s.building.code, counts(s.findings));
     if (error_exit(s) != exit_done)
         streams.out << fmt::format("The sheets carry the band DRAFT; legwork check {} says what to put right.\n",
                                    shell_file(s.file));
@@ -121,13 +126,14 @@ int run(Options const& options, Streams& streams) {
     auto ordered = order(options);
     if (!ordered.problems.problems.empty())
         return tell_problems(ordered.problems, options.json, streams), exit_not_understood;
-    auto const opened = open_job(options.file);
+    auto opened = open_job(options.file);
     if (!opened.session) return tell_problems(opened.problems, options.json, streams), exit_not_understood;
-    auto const& s = *opened.session;
+    auto& s = *opened.session;
+    judge_on(s, ordered.sheets);
     auto formats = options.formats.empty() ? std::vector<std::string>{"pdf", "svg"} : options.formats;
     auto const written = write_sheets(s, ordered.sheets, formats, options.out_folder);
     if (options.json)
-        write_files_json(s.building, written.files, streams);
+        write_files_json(s, written.files, streams);
     else
         tell_files(s, written.files, streams);
     tell_empty(options, written.files, streams);

@@ -6,12 +6,9 @@
 #include "balance/balance.h"
 #include "building/resolve.h"
 #include "cli/form_file.h"
-#include "cli/share.h"
 #include "cli/vocabulary.h"
 #include "cli/words.h"
 #include "output/files.h"
-#include "rules/check.h"
-#include "sheet/sheets.h"
 #include "units/failure.h"
 
 #include <fmt/format.h>
@@ -24,11 +21,23 @@ Opened refused(std::string const& file, std::string message, std::string fix) {
     return {std::nullopt, one_problem(file, std::move(message), std::move(fix))};
 }
 
+// A directory without a band, as it will be once the errors are put right.
 Judgement judge(Session const& s) {
-    return check(s.building, s.plan, *s.book, printed_words(s.building, s.plan, default_form("directory"), *s.fonts));
+    std::vector<SheetOrder> const directory{{sheet_kind("directory"), default_form("directory")}};
+    return check(s.building, s.plan, *s.book, printed_words(s.sheet_input(), directory));
+}
+
+void put(Session& s, Judgement judgement) {
+    s.findings = std::move(judgement.findings);
+    s.outcomes = std::move(judgement.outcomes);
 }
 
 } // namespace
+
+void judge_on(Session& s, std::span<SheetOrder const> sheets) {
+    auto const printed = printed_words(s.sheet_input(), sheets);
+    put(s, with_sheets({std::move(s.findings), std::move(s.outcomes)}, s.building, s.plan, *s.book, printed));
+}
 
 void require_sound(Building const& building, Plan const& plan, bool filed) {
     auto const faults = recheck(building, plan, filed);
@@ -52,10 +61,8 @@ Opened open_job(std::string const& file, std::string bytes, std::optional<double
     s.seconds = seconds;
     s.plan = as_filed(s.building, seconds);
     require_sound(s.building, s.plan, true);
-    s.fonts = fonts ? std::move(fonts) : std::make_shared<Fonts const>(share_folder("fonts"));
-    auto judgement = judge(s);
-    s.findings = std::move(judgement.findings);
-    s.outcomes = std::move(judgement.outcomes);
+    s.fonts = std::make_shared<LateFonts const>(std::move(fonts));
+    put(s, judge(s));
     return {std::move(s), {}};
 }
 

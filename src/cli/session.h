@@ -7,14 +7,16 @@
 
 #include "balance/plan.h"
 #include "building/building.h"
+#include "cli/late_fonts.h"
 #include "cli/problems.h"
 #include "codebook/code_book.h"
-#include "draw/draw.h"
 #include "job/read.h"
 #include "rules/check.h"
+#include "sheet/sheets.h"
 
 #include <memory>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -32,9 +34,10 @@ struct Session {
     CodeBook const* book = nullptr;
     Plan plan;                     // the panels as the file has them, rechecked
     std::optional<double> seconds; // the search for that plan had at most so long
-    std::shared_ptr<Fonts const> fonts;
+    std::shared_ptr<LateFonts const> fonts;
     Findings findings;             // all, worst first; accepted ones marked
     std::vector<Outcome> outcomes; // of every rule that is checked
+    SheetInput sheet_input() const { return {building, plan, findings, *book, *fonts, file}; }
 };
 
 struct Opened {
@@ -42,11 +45,15 @@ struct Opened {
     FileProblems problems;
 };
 
-// Reads and judges the job. Throws Failure when legwork itself is broken: a plan that does not add up, missing fonts.
+// Reads and judges the job, its names on the default form of the directory. Throws Failure when legwork itself is
+// broken: a plan that does not add up, missing fonts.
 // `seconds`: a hard stop for the search that judging takes. `fonts`: those at hand, null where they are to be read.
 Opened open_job(std::string const& file, std::optional<double> seconds = {});
 Opened open_job(std::string const& file, std::string bytes, std::optional<double> seconds,
                 std::shared_ptr<Fonts const> fonts = nullptr);
+
+// Judges how the job's words stand on these sheets, instead of on the default directory.
+void judge_on(Session& session, std::span<SheetOrder const> sheets);
 
 // Throws Failure when the plan does not hold: nothing of it may then be shown.
 void require_sound(Building const& building, Plan const& plan, bool filed);

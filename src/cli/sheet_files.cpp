@@ -52,22 +52,23 @@ void draw(Session const& s, Sheet const& sheet, std::string const& stem, std::st
                      .page = 1,
                      .pages = static_cast<int>(sheet.pages.size())};
     if (format == "pdf") {
-        drawn.push_back({file, draw_pdf(sheet.pages, {sheet.title, date_text(s.building.date), mark}, *s.fonts)});
+        drawn.push_back(
+            {file, draw_pdf(sheet.pages, {sheet.title, date_text(s.building.date), mark}, s.fonts->fonts())});
         return;
     }
     for (Page const& page : sheet.pages) {
         file.path = fmt::format("{}-{}.{}", stem, file.page, format);
-        drawn.push_back(
-            {file, format == "svg" ? draw_svg(page, *s.fonts, mark) : draw_png(page, *s.fonts, kPictureDots, mark)});
+        drawn.push_back({file, format == "svg" ? draw_svg(page, s.fonts->fonts(), mark)
+                                               : draw_png(page, s.fonts->fonts(), kPictureDots, mark)});
         ++file.page;
     }
 }
 
-std::vector<Sheet> compose(Session const& s, std::vector<SheetOrder> const& orders) {
-    SheetInput const input{s.building, s.plan, s.findings, *s.book, *s.fonts, s.file};
+std::vector<Sheet> compose(Session const& s, std::span<SheetOrder const> orders) {
+    auto const input = s.sheet_input();
     std::vector<Sheet> sheets;
     for (SheetOrder const& o : orders)
-        for (Sheet& sheet : o.kind->compose(input, *o.form))
+        for (Sheet& sheet : o.kind->compose(input, o.form))
             if (!sheet.pages.empty()) sheets.push_back(std::move(sheet));
     return sheets;
 }
@@ -86,7 +87,7 @@ std::vector<WrittenFile> write(Session const& s, std::vector<SheetBytes> drawn, 
 
 } // namespace
 
-WrittenSheets write_sheets(Session const& s, std::vector<SheetOrder> const& orders,
+WrittenSheets write_sheets(Session const& s, std::span<SheetOrder const> orders,
                            std::vector<std::string> const& formats, std::string const& folder) {
     fs::path const out(folder.empty() ? "." : folder);
     std::set<std::string> const wanted(formats.begin(), formats.end());

@@ -6,20 +6,12 @@
 
 #include "cli/old_sheets.h"
 #include "cli/session.h"
-#include "sheet/form.h"
 
-#include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
 namespace legwork {
-
-struct SheetKind;
-
-struct SheetOrder {
-    SheetKind const* kind;
-    std::optional<Form> form;
-};
 
 struct WrittenFile {
     std::string sheet, panel, format, path;
@@ -34,7 +26,7 @@ struct WrittenSheets {
 // "directory-Main.pdf", "directory-Main-1.svg", "labels.pdf", ...: the panel's name reduced, clashes numbered.
 // Everything is drawn before the first file is written, and all drafts are on the disk before the first is put in its
 // place. Never over the job file. Throws Failure, which says what is new and what old when that went wrong midway.
-WrittenSheets write_sheets(Session const& session, std::vector<SheetOrder> const& orders,
+WrittenSheets write_sheets(Session const& session, std::span<SheetOrder const> orders,
                            std::vector<std::string> const& formats, std::string const& folder);
 
 } // namespace legwork

@@ -7,6 +7,7 @@
 #include "cli/words.h"
 #include "panel/feeds.h"
 #include "panel/layout.h"
+#include "reckon/say.h"
 #include "toml/problem.h"
 #include "units/text.h"
 
@@ -33,18 +34,13 @@ struct Table {
     Widths widths;
 };
 
-std::string breaker(Circuit const& c) {
-    auto const amps = c.breaker ? text(*c.breaker) : "? A";
-    return c.poles == 2 ? "2P " + amps : amps;
-}
-
 Widths widths_for(Building const& building, PanelPlan const& plan) {
     Widths w;
     auto const all = w.mark + w.name + w.breaker;
     for (Placement const& p : plan.placements)
         if (auto const* c = circuit_named(building, p.circuit)) {
             w.mark = std::max(w.mark, c->mark.size());
-            w.breaker = std::max(w.breaker, breaker(*c).size());
+            w.breaker = std::max(w.breaker, breaker_words(*c).size());
         }
     w.name = all - w.mark - w.breaker;
     return w;
@@ -54,7 +50,7 @@ std::string entry(Circuit const& c, Placement const& p, Widths const& w) {
     auto const sign = p.from.empty() ? '+' : changes_breaker(p) ? '=' : p.from != p.slots ? '*' : ' ';
     auto const place = c.room.empty() ? "" : ", " + c.room;
     return fmt::format("{} {:<{}} {} {:>{}}", sign, c.mark, w.mark, fitted(fit_to_print(c.name + place), w.name),
-                       breaker(c), w.breaker);
+                       breaker_words(c), w.breaker);
 }
 
 void fill(Table& t, PanelPlan const& plan) {

@@ -21,6 +21,9 @@ struct CodeTable;
 // job, how much of it was shown, and the caution.
 void list_findings(Session const& session, FindingFilter const& shown, Streams& streams);
 
+// Of those findings, as above, the standing ones about what a sheet does not show whole.
+void list_of_sheets(Session const& session, Streams& streams);
+
 // "2 errors, 1 warning, 3 notes, 1 accepted"
 std::string counts(Findings const& findings);
 

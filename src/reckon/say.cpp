@@ -3,6 +3,8 @@
 
 #include "reckon/say.h"
 
+#include "units/text.h"
+
 #include <fmt/format.h>
 
 namespace legwork {
@@ -33,6 +35,20 @@ std::string listed(std::vector<std::string> const& words) {
 }
 
 std::string both(Pair const& p) { return listed({p.first->mark, p.second->mark}); }
+
+std::string breaker_words(Circuit const& c) {
+    return (c.poles == 2 ? "2P " : "") + (c.breaker ? text(*c.breaker) : "? A");
+}
+
+std::string breaker_words(std::vector<Circuit const*> const& cable) {
+    Circuit const &first = *cable.front(), &last = *cable.back();
+    if (!first.breaker && !last.breaker) return {};
+    if (&first == &last) return breaker_words(first);
+    auto const one = breaker_words(first), other = breaker_words(last);
+    if (one != other) return fmt::format("{} and {}", one.substr(0, one.rfind(' ')), other); // "15 and 20 A"
+    bool const two_pole = first.poles == 1 && first.pair && first.pair->tie == Tie::two_pole_breaker;
+    return (two_pole ? "2P " : "") + one;
+}
 
 std::string plural(std::size_t n, std::string_view one) { return fmt::format("{} {}{}", n, one, n == 1 ? "" : "s"); }
 

@@ -92,6 +92,25 @@ Judgement check(Building const& building, Plan const& plan, CodeBook const& book
     return RuleRun(c, printed).judgement();
 }
 
+Judgement with_sheets(Judgement judgement, Building const& building, Plan const& plan, CodeBook const& book,
+                      Printed const& printed) {
+    Case const c{building, plan, book};
+    std::erase_if(judgement.findings, is_of_sheets);
+    for (auto& [rule, verdict] : judgement.outcomes) {
+        if (!rule->judge_printed) continue;
+        verdict = as_far_as_read(*rule, c, [&judge = *rule->judge_printed, &c, &printed] { return judge(c, printed); });
+        std::ranges::copy(verdict.findings(), std::back_inserter(judgement.findings));
+    }
+    apply_accepts(building, judgement.findings);
+    sort_findings(building, judgement.findings);
+    return judgement;
+}
+
+bool is_of_sheets(Finding const& f) {
+    Rule const* rule = rule_named(f.rule);
+    return rule && rule->judge_printed;
+}
+
 void sort_findings(Building const& building, Findings& findings) {
     std::ranges::stable_sort(findings, {}, [&](Finding const& f) {
         return std::tuple(f.accepted, f.severity, file_order(building, f.where));

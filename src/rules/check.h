@@ -35,6 +35,11 @@ struct Judgement {
 // `printed`: how the job's words stand on the sheets, which lie beyond the rules; rules about that have nothing to look
 // at without it. Never throws.
 Judgement check(Building const& building, Plan const& plan, CodeBook const& book, Printed const& printed = {});
+// The same judgement with other sheets: what was found of those is taken out, what is found of `printed` put in.
+Judgement with_sheets(Judgement judgement, Building const& building, Plan const& plan, CodeBook const& book,
+                      Printed const& printed);
+// It is about how the job's words stand on a sheet.
+bool is_of_sheets(Finding const& finding);
 
 // Worst first, then in the file's order, stable; accepted ones after the rest.
 void sort_findings(Building const& building, Findings& findings);

@@ -112,6 +112,13 @@ Rect content_area(SheetInput const& input, Form const& form, Frame const& frame)
     return {form.margin, top, width_between(form), bottom - top};
 }
 
+Mm least_content_height(Form const& form, Frame const& frame) {
+    double lines = 1 + most_lines(caution(), kFloor, width_between(form));
+    for (std::string const& own : frame.foot) lines += most_lines(own, kFloor, width_between(form));
+    Mm const foot = lines * leading(kFloor) + kGap;
+    return form.height - 2 * form.margin - kStrip - kHead - (kBand + kGap) - foot - kGap;
+}
+
 void add_frame(SheetInput const& input, Form const& form, Frame const& frame, std::vector<Page>& pages) {
     for (std::size_t i = 0; i < pages.size(); ++i) {
         if (frame.strip) add_strip(pages[i], form);

@@ -27,6 +27,8 @@ struct Frame {
 
 // The page left between head and foot, the same on every page of the sheet.
 Rect content_area(SheetInput const& input, Form const& form, Frame const& frame);
+// It is no lower than that, whatever the face and the findings; minus infinity with letters that are not usual ones.
+Mm least_content_height(Form const& form, Frame const& frame);
 // Adds head, bands and foot to pages whose contents stand in content_area().
 void add_frame(SheetInput const& input, Form const& form, Frame const& frame, std::vector<Page>& pages);
 // An empty page of the form.

@@ -3,6 +3,8 @@
 
 #include "sheet/common_text.h"
 
+#include "page/usual_letters.h"
+
 #include <algorithm>
 
 namespace legwork {
@@ -190,6 +192,12 @@ Fitted fit(TextWidth const& widths, std::string_view words, Weight weight, Mm wi
     }
     cut.lines.push_back(shortened(widths, rest, weight, smallest, width));
     return cut;
+}
+
+// A line and the next together are wider than the room, else the next had begun on it: so all together are wider than
+// half of their number.
+double most_lines(std::string_view words, Mm x_height, Mm width) {
+    return 1 + 2 * UsualLetters().width(words, x_height, Weight::bold) / width;
 }
 
 Mm add_lines(Page& page, Fitted const& text, Mm x, Mm baseline, Weight weight, Align align, Ink ink) {

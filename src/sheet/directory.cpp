@@ -39,10 +39,20 @@ public:
         frame_.strip = true;
         legs_ = !panel.is_dc();
         frame_.foot = foot();
-        room_ = content_area(input, form_, frame_);
+    }
+
+    // Told without a measure of the face or a line laid out: by the widest that letters can be, on the lowest and
+    // narrowest lines that there can be.
+    bool surely_takes_all_names() const {
+        Mm const lists = greatest_height(source_rows(directory_, panel_), form_.width - 2 * form_.margin, kDetail);
+        Mm const room = least_content_height(form_, frame_) - lists - 2 * kGap - kMapHeight - kMainBox;
+        if (room < 2 * kLeastRow) return false; // a page has two rows at least
+        return std::ranges::all_of(
+            entries_.entries, [&](Entry const& e) { return surely_shows_name(e, form_.width - 2 * form_.margin); });
     }
 
     ComposedDirectory make() {
+        room_ = content_area(input_, form_, frame_);
         settle(kDetail);
         if (made_.sheet.pages.size() > 1) { // the lists smaller, if that keeps the panel on one page or saves one
             ComposedDirectory larger = std::move(made_);
@@ -188,6 +198,20 @@ private:
     ComposedDirectory made_;
 };
 
+std::vector<Printed::Name> names(SheetInput const& input, Form const& form, bool lay_out_all) {
+    std::vector<Printed::Name> names;
+    for (Panel const& panel : input.building.panels) {
+        Directory directory(input, form, panel);
+        std::vector<std::string> shortened;
+        if (lay_out_all || !directory.surely_takes_all_names()) shortened = directory.make().shortened;
+        for (Circuit const* c : panel.circuits) {
+            bool const whole = std::ranges::find(shortened, c->mark) == shortened.end();
+            if (!whole || !c->name.empty()) names.push_back({{panel.name, {c->mark}, "name"}, whole});
+        }
+    }
+    return names;
+}
+
 } // namespace
 
 std::vector<Sheet> compose_directory(SheetInput const& input, Form const& form) {
@@ -196,21 +220,12 @@ std::vector<Sheet> compose_directory(SheetInput const& input, Form const& form) 
     return sheets;
 }
 
-std::vector<Printed::Name> names_on_lines(Building const& building, Plan const& plan, Form const& form,
-                                          TextWidth const& widths) {
-    std::vector<Printed::Name> names;
-    CodeBook const* book = code_book(building.code);
-    if (!book) return names;
-    Findings const none;
-    SheetInput const input{building, plan, none, *book, widths, ""};
-    for (Panel const& panel : building.panels) {
-        auto const shortened = Directory(input, form, panel).make().shortened;
-        for (Circuit const* c : panel.circuits) {
-            bool const whole = std::ranges::find(shortened, c->mark) == shortened.end();
-            if (!whole || !c->name.empty()) names.push_back({c->mark, whole});
-        }
-    }
-    return names;
+std::vector<Printed::Name> names_on_lines(SheetInput const& input, Form const& form) {
+    return names(input, form, false);
+}
+
+std::vector<Printed::Name> names_on_laid_out_lines(SheetInput const& input, Form const& form) {
+    return names(input, form, true);
 }
 
 } // namespace legwork

@@ -10,8 +10,10 @@ namespace legwork {
 
 std::vector<Sheet> compose_directory(SheetInput const& input, Form const& form);
 
-// Each circuit that has a name, and whether its line on this form shows the whole of it.
-std::vector<Printed::Name> names_on_lines(Building const& building, Plan const& plan, Form const& form,
-                                          TextWidth const& widths);
+// Each circuit that has a name, and whether its line on this form shows the whole of it. Panels whose names surely fit
+// are not laid out.
+std::vector<Printed::Name> names_on_lines(SheetInput const& input, Form const& form);
+// The same, every panel laid out: what the short way is held against.
+std::vector<Printed::Name> names_on_laid_out_lines(SheetInput const& input, Form const& form);
 
 } // namespace legwork

@@ -3,6 +3,7 @@
 
 #include "sheet/directory_block.h"
 
+#include "page/usual_letters.h"
 #include "sheet/common_text.h"
 #include "sheet/directory_cell.h"
 
@@ -16,12 +17,36 @@ constexpr Mm kSpine = 8, kNumberColumn = 9.5, kPad = 1.2;
 constexpr Mm kBeforeBreaker = 3; // between the words and the amperes
 constexpr Mm kTieRoom = 2.9;     // between a number and the spine
 constexpr Mm kEdge = 0.5, kHair = 0.15;
+constexpr Mm kLeastBreaker = 9, kGreatestBreaker = 18; // room for a breaker's words
+constexpr Mm kAboveWords = 0.5;                        // of a cell's height its edges take
+
+Mm column_width(Mm width) { return (width - kSpine) / 2; }
+Mm indent(Entry const& e) { return e.kind == EntryKind::future ? 1 : 0; } // clear of its dashed outline
+Mm words_width(Mm cell, Mm breaker_column, Entry const& e) {
+    return cell - (kNumberColumn + breaker_column + kBeforeBreaker) - kPad - indent(e);
+}
 
 struct Cell {
     Mm x, y, width, height;
     bool spine_right; // a cell of the left column
     bool whole_rows;  // false for the half of a space
 };
+
+CellWords words_of(Entry const& e) {
+    switch (e.kind) {
+    case EntryKind::circuit: return {e.name, Weight::bold, e.place, e.warnings, e.remarks};
+    case EntryKind::future: {
+        auto warnings = e.warnings;
+        warnings.insert(warnings.begin(), "wired, off");
+        return {"FUTURE: " + e.name, Weight::regular, e.place, warnings, e.remarks};
+    }
+    case EntryKind::spare: return {"SPARE", Weight::regular, "breaker, no wire", e.warnings, e.remarks};
+    case EntryKind::space: return {"SPACE", Weight::regular, "", {}, {}};
+    case EntryKind::not_fed: return {"NOT FED", Weight::regular, "no source reaches it", {}, {}};
+    case EntryKind::blocked: return {"BLOCKED", Weight::regular, "keep empty", {}, {}};
+    }
+    return {};
+}
 
 class BlockWriter {
 public:
@@ -50,9 +75,9 @@ private:
             widest = std::max(widest, input_.widths.width(e.breaker, kDetail, Weight::regular));
             widest = std::max(widest, input_.widths.width(e.mark, sizes_.detail, Weight::regular));
         }
-        return std::clamp(widest, 9.0, 18.0) + kPad;
+        return std::clamp(widest, kLeastBreaker, kGreatestBreaker) + kPad;
     }
-    Mm column_width() const { return (width_ - kSpine) / 2; }
+    Mm column_width() const { return legwork::column_width(width_); }
     Mm top(double row) const { return y_ + (row - span_.from) * row_; }
     Mm spine_left() const { return x_ + column_width(); }
     Mm bottom() const { return top(span_.to); }
@@ -143,32 +168,15 @@ private:
              lighter ? kLighter : kBlack);
     }
 
-    CellWords words_of(Entry const& e) const {
-        switch (e.kind) {
-        case EntryKind::circuit: return {e.name, Weight::bold, e.place, e.warnings, e.remarks};
-        case EntryKind::future: {
-            auto warnings = e.warnings;
-            warnings.insert(warnings.begin(), "wired, off");
-            return {"FUTURE: " + e.name, Weight::regular, e.place, warnings, e.remarks};
-        }
-        case EntryKind::spare: return {"SPARE", Weight::regular, "breaker, no wire", e.warnings, e.remarks};
-        case EntryKind::space: return {"SPACE", Weight::regular, "", {}, {}};
-        case EntryKind::not_fed: return {"NOT FED", Weight::regular, "no source reaches it", {}, {}};
-        case EntryKind::blocked: return {"BLOCKED", Weight::regular, "keep empty", {}, {}};
-        }
-        return {};
-    }
-
     void add_words(Entry const& e, Cell const& cell, bool first) {
         bool const is_line = e.kind == EntryKind::circuit; // what is not a circuit must not look like one
         Ink const ink = is_line || e.kind == EntryKind::future ? kBlack : kLighter;
         Mm const used = kNumberColumn + breaker_column_ + kBeforeBreaker;
-        Mm const indent = e.kind == EntryKind::future ? 1 : 0; // clear of its dashed outline
-        Mm const left = cell.spine_right ? cell.x + kPad + indent : cell.x + used;
+        Mm const left = cell.spine_right ? cell.x + kPad + indent(e) : cell.x + used;
         CellSizes sizes = sizes_;
         if (!is_line) sizes.name = kDetail;
-        Mm const width = cell.width - used - kPad - indent;
-        auto const set = set_cell(input_.widths, words_of(e), width, cell.height - 0.5, sizes);
+        Mm const width = words_width(cell.width, breaker_column_, e);
+        auto const set = set_cell(input_.widths, words_of(e), width, cell.height - kAboveWords, sizes);
 
         Mm baseline = cell.y + (cell.height - set.above - set.below) / 2 + set.above;
         if (cell.height < row_ * 1.01 && cell.whole_rows && set.above <= first_line_ - 0.3 &&
@@ -255,6 +263,17 @@ private:
 };
 
 } // namespace
+
+bool surely_shows_name(Entry const& e, Mm width) {
+    bool const half = std::ranges::any_of(e.slots, [](Spot s) { return s.half != 0; });
+    auto words = words_of(e);
+    words.place.clear();
+    words.warnings.clear();
+    words.remarks.clear();
+    return !set_cell(UsualLetters(), words, words_width(column_width(width), kGreatestBreaker + kPad, e),
+                     kLeastRow / (half ? 2 : 1) - kAboveWords, {kFloor, kFloor})
+                .shortened;
+}
 
 BlockResult panel_block(BlockInput const& input, BlockSpan span, Mm x, Mm y, Mm width, Mm row) {
     return BlockWriter(input, span, x, y, width, row).make();

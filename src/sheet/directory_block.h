@@ -68,6 +68,10 @@ inline constexpr Mm kLeastRow = 8.5, kGreatestRow = 11.0;
 // The lines of these rows, from (x, y) over `width`, `row` high each.
 BlockResult panel_block(BlockInput const& input, BlockSpan span, Mm x, Mm y, Mm width, Mm row);
 
+// True when the line of this entry shows its name whole on a block that is so wide, however low its rows come to be.
+// Told by the widest that letters can be; false does not mean that the name is cut.
+bool surely_shows_name(Entry const& entry, Mm width);
+
 // Rows for each page, at most `most` a page, parted where no breaker and no tie spans two pages if that can be.
 std::vector<BlockSpan> page_spans(Hanging const& hanging, PanelEntries const& entries, int most);
 

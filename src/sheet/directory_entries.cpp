@@ -3,6 +3,7 @@
 
 #include "sheet/directory_entries.h"
 
+#include "reckon/say.h"
 #include "reckon/wire_downstream.h"
 #include "units/text.h"
 
@@ -31,11 +32,6 @@ bool adjoining(Layout const& layout, Spot s, Spot t) {
 std::vector<Spot> slots_of(Plan const& plan, std::string const& mark) {
     auto const* p = placement_of(plan, mark);
     return p ? p->slots : std::vector<Spot>{};
-}
-
-std::string breaker_words(Circuit const& c) {
-    std::string const amps = c.breaker ? text(*c.breaker) : "? A";
-    return c.poles == 2 ? "2P " + amps : amps;
 }
 
 std::string place_words(Circuit const& c, Panel const& panel) {

@@ -11,14 +11,23 @@ namespace legwork {
 
 namespace {
 constexpr Mm kBetweenRows = 0.7, kAfterLead = 3, kEndless = 10000;
+constexpr double kGreatestLead = 0.3; // part of the width
 } // namespace
+
+Mm greatest_height(std::vector<ListRow> const& rows, Mm width, Mm x_height) {
+    double lines = 0;
+    for (ListRow const& r : rows)
+        lines += most_lines(r.lead, x_height, width * kGreatestLead - kAfterLead) +
+                 most_lines(r.words, x_height, width * (1 - kGreatestLead));
+    return lines * (leading(x_height) + kBetweenRows);
+}
 
 List::List(TextWidth const& widths, std::vector<ListRow> const& rows, Mm width, Mm x_height) : size_(x_height) {
     Mm lead_width = 0;
     for (ListRow const& r : rows)
         if (!r.words.empty() && !r.lead.empty())
             lead_width = std::max(lead_width, widths.width(r.lead, size_, Weight::bold) + kAfterLead);
-    lead_width = std::min(lead_width, width * 0.3);
+    lead_width = std::min(lead_width, width * kGreatestLead);
     for (ListRow const& r : rows) {
         bool const heading = r.words.empty();
         Mm const x = r.lead.empty() || heading ? 0 : lead_width;

@@ -16,6 +16,9 @@ struct ListRow {
     std::string lead, words; // no lead: the words take the whole width
 };
 
+// The list is no higher than that, whatever the face; infinite with letters that are not usual ones.
+Mm greatest_height(std::vector<ListRow> const& rows, Mm width, Mm x_height);
+
 class List {
 public:
     List(TextWidth const& widths, std::vector<ListRow> const& rows, Mm width, Mm x_height);

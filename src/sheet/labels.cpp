@@ -3,6 +3,7 @@
 
 #include "sheet/labels.h"
 
+#include "rules/rule.h"
 #include "sheet/labels_face.h"
 #include "sheet/labels_margins.h"
 
@@ -36,6 +37,8 @@ Rect least_area(Form const& form) {
     return least;
 }
 
+bool takes_text(Rect const& least) { return least.width > 0 && least.height >= block_height(1, kFloor); }
+
 Rect face_area(Form const& form, int cell, Rect const& least) {
     Rect area = text_area(form, cell);
     area.x += (area.width - least.width) / 2;
@@ -45,6 +48,17 @@ Rect face_area(Form const& form, int cell, Rect const& least) {
     return area;
 }
 
+// As many as stand whole beside each other on one label.
+std::vector<std::vector<Marker>> marker_labels(TextWidth const& widths, Mm width, CableEnd const& end) {
+    std::vector<std::vector<Marker>> labels;
+    for (std::span<Marker const> rest = end.markers; !rest.empty();) {
+        auto const some = rest.first(strips(widths, width, rest));
+        labels.emplace_back(some.begin(), some.end());
+        rest = rest.subspan(some.size());
+    }
+    return labels;
+}
+
 std::vector<Face> faces(SheetInput const& input, Form const& form) {
     std::vector<Face> found;
     Mm const width = least_area(form).width;
@@ -52,12 +66,8 @@ std::vector<Face> faces(SheetInput const& input, Form const& form) {
     for (auto const& end : cable_ends(input.building, cable_runs(input.building, input.book))) {
         for (auto const& label : end.labels)
             found.push_back([label, &widths](Page& page, Rect area) { add_cable_label(page, widths, area, label); });
-        for (std::span<Marker const> rest = end.markers; !rest.empty();) {
-            auto const n = strips(widths, width, rest);
-            std::vector<Marker> const some(rest.begin(), rest.begin() + static_cast<std::ptrdiff_t>(n));
+        for (auto const& some : marker_labels(widths, width, end))
             found.push_back([some, &widths](Page& page, Rect area) { add_markers(page, widths, area, some); });
-            rest = rest.subspan(n);
-        }
     }
     std::string unsaid;
     for (Run const& run : input.building.runs)
@@ -69,15 +79,62 @@ std::vector<Face> faces(SheetInput const& input, Form const& form) {
     return found;
 }
 
+// What the labels of one cable show, of all of them together.
+class Shown {
+public:
+    void add(Run const& run, LabelShows const& shows) {
+        for (std::size_t i = 0; i < shows.feeds.size(); ++i)
+            add(run.carries.empty() ? about(run, "name") : about(*run.carries[i], "name"), shows.feeds[i],
+                Printed::Name::kName);
+        if (!shows.mark) add(about(run, ""), false, "the mark");
+        if (!shows.ends) add(about(run, ""), false, "the name of an end");
+        if (!shows.cable) add(about(run, ""), false, "the kind of the cable");
+    }
+    void add_markers(Run const& run, bool whole) {
+        if (!whole) add(about(run, ""), false, "what its conductors are marked with");
+    }
+    std::vector<Printed::Name> names() && { return std::move(names_); }
+
+private:
+    static Where about(Circuit const& c, std::string key) { return legwork::about(c, std::move(key)); }
+    static Where about(Run const& run, std::string key) {
+        return run.carries.empty() ? Where{"", {run.mark}, key} : legwork::about(run.carries, key);
+    }
+    // Once a name, however many labels say it.
+    void add(Where of, bool whole, std::string_view what) {
+        auto const same = std::ranges::find_if(
+            names_, [&](Printed::Name const& n) { return n.of.circuits == of.circuits && n.what == what; });
+        if (same == names_.end())
+            names_.push_back({std::move(of), whole, std::string(what)});
+        else
+            same->whole &= whole;
+    }
+
+    std::vector<Printed::Name> names_;
+};
+
 } // namespace
+
+std::vector<Printed::Name> names_on_labels(SheetInput const& input, Form const& form) {
+    if (form.columns < 1 || form.rows < 1 || !takes_text(least_area(form))) return {};
+    Rect const area = least_area(form);
+    Page scratch;
+    Shown shown;
+    for (auto const& end : cable_ends(input.building, cable_runs(input.building, input.book))) {
+        for (auto const& label : end.labels) shown.add(*end.run, add_cable_label(scratch, input.widths, area, label));
+        for (auto const& some : marker_labels(input.widths, area.width, end))
+            shown.add_markers(*end.run, add_markers(scratch, input.widths, area, some));
+    }
+    return std::move(shown).names();
+}
 
 std::vector<Sheet> compose_labels(SheetInput const& input, Form const& form) {
     auto const cells =
         static_cast<std::size_t>(std::max(0, form.columns)) * static_cast<std::size_t>(std::max(0, form.rows));
-    if (cells == 0) return {};
     auto const least = least_area(form);
+    if (cells == 0 || !takes_text(least)) return {};
     auto const labels = faces(input, form);
-    if (labels.empty() || least.width <= 0 || least.height < block_height(1, kFloor)) return {};
+    if (labels.empty()) return {};
 
     bool const margins = margins_hold_imprint(input, form);
     auto const carriers = margins ? std::vector<std::vector<std::string>>{} : carrier_labels(input, least, 99, 99);

@@ -14,4 +14,8 @@ namespace legwork {
 // there is nothing to label or the form has no labels.
 std::vector<Sheet> compose_labels(SheetInput const& input, Form const& form);
 
+// What each cable feeds, and whatever else of it some label of this form does not show whole. A label so low that it
+// has the mark alone asks for no more.
+std::vector<Printed::Name> names_on_labels(SheetInput const& input, Form const& form);
+
 } // namespace legwork

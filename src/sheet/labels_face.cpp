@@ -18,6 +18,7 @@ constexpr Mm kLargestMark = 9.5;
 struct Names {
     std::vector<std::string> lines;
     Mm x_height = kFloor;
+    std::vector<bool> whole = {}; // of each that is fed; empty: all are
 };
 
 std::string feed_words(Fed const& fed) {
@@ -73,11 +74,14 @@ Names cut_names(TextWidth const& widths, std::vector<Fed> const& feeds, Mm width
     Names names;
     std::size_t room = 0;
     while (block_height(room + 1, kFloor) <= height) ++room;
+    names.whole.assign(feeds.size(), false);
     if (room == 0 || feeds.empty()) return names;
     std::size_t const each = std::clamp<std::size_t>(room / feeds.size(), 1, 2);
-    for (auto const& fed : feeds) {
-        auto const cut = fit(widths, feed_words(fed), Weight::bold, width, block_height(each, kFloor), kFloor, kFloor);
+    for (std::size_t i = 0; i < feeds.size(); ++i) {
+        auto const cut =
+            fit(widths, feed_words(feeds[i]), Weight::bold, width, block_height(each, kFloor), kFloor, kFloor);
         names.lines.insert(names.lines.end(), cut.lines.begin(), cut.lines.end());
+        names.whole[i] = !cut.shortened && names.lines.size() <= room;
     }
     names.lines.resize(std::min(names.lines.size(), room));
     return names;
@@ -109,7 +113,8 @@ Repeat fit_mark(TextWidth const& widths, std::string const& mark, Mm width, Mm h
     return {};
 }
 
-void add_mark_row(Page& page, TextWidth const& widths, Rect area, std::string const& mark) {
+// True when the mark is whole.
+bool add_mark_row(Page& page, TextWidth const& widths, Rect area, std::string const& mark) {
     // Most marks are capitals and digits, with nothing below the line.
     bool const hangs = mark.find_first_of("gjpqyQ") != mark.npos;
     if (hangs) area.height *= cap_height(1) / block_height(1, 1);
@@ -120,6 +125,7 @@ void add_mark_row(Page& page, TextWidth const& widths, Rect area, std::string co
     for (std::size_t i = 0; i < row.copies; ++i)
         page.marks.push_back(Text{area.x + (static_cast<Mm>(i) + 0.5) * pitch, baseline, row.x_height, words,
                                   Weight::bold, Align::centre, kBlack, 0});
+    return words == mark;
 }
 
 // "Panel end: Main"; the word alone where the place has no name.
@@ -162,14 +168,19 @@ bool place_right(TextWidth const& widths, std::vector<SmallLine>& lines, std::st
     return false;
 }
 
+struct SmallLines {
+    std::vector<SmallLine> lines;
+    bool tell_ends = true; // whole, or what the label feeds says the name whole
+};
+
 // The two ends, and beside them the rest. An end cut short could be taken for another: unless the line above says it
 // whole, a third line saves it where there is room for three.
-std::vector<SmallLine> small_lines(TextWidth const& widths, CableLabel const& label, Mm width, bool three) {
+SmallLines small_lines(TextWidth const& widths, CableLabel const& label, Mm width, bool three) {
     SmallLine const here{named(label.end_word, label.end_name), Weight::bold, "", ""};
     SmallLine const there{named(label.other_word, label.other_name), Weight::regular, "", ""};
     std::string const which = label.keep ? "keep" : "tip";
     std::vector<SmallLine> lines{here, there};
-    if (place_right(widths, lines, label.cable, which, width)) return lines;
+    if (place_right(widths, lines, label.cable, which, width)) return {lines};
 
     // The line with the shorter end gives the room.
     bool const short_here =
@@ -180,10 +191,11 @@ std::vector<SmallLine> small_lines(TextWidth const& widths, CableLabel const& la
     auto const told = [&](SmallLine const& line, std::string const& name) {
         return whole(widths, line, width) || std::ranges::find(label.feeds, name, &Fed::name) != label.feeds.end();
     };
-    if (!three || (told(cut[0], label.end_name) && told(cut[1], label.other_name))) return cut;
+    bool const both = told(cut[0], label.end_name) && told(cut[1], label.other_name);
+    if (!three || both) return {cut, both};
 
     lines = {here, there, {}};
-    if (place_right(widths, lines, label.cable, which, width)) return lines;
+    if (place_right(widths, lines, label.cable, which, width)) return {lines};
     for (std::size_t const here_lines : {2U, 1U}) {
         auto const first = wrapped(widths, here.left, here.weight, kFloor, width, here_lines);
         auto const last = wrapped(widths, there.left, there.weight, kFloor, width, 3 - here_lines);
@@ -191,12 +203,13 @@ std::vector<SmallLine> small_lines(TextWidth const& widths, CableLabel const& la
         lines.clear();
         for (auto const& words : *first) lines.push_back({words, here.weight, "", ""});
         for (auto const& words : *last) lines.push_back({words, there.weight, "", ""});
-        if (place_right(widths, lines, label.cable, which, width)) return lines;
+        if (place_right(widths, lines, label.cable, which, width)) return {lines};
     }
-    return cut;
+    return {cut, false};
 }
 
-void add_small_line(Page& page, TextWidth const& widths, Rect area, Mm baseline, SmallLine const& line) {
+// True when it tells the cable whole.
+bool add_small_line(Page& page, TextWidth const& widths, Rect area, Mm baseline, SmallLine const& line) {
     auto const add = [&](std::string const& words, Mm x, Weight weight, Align align) {
         if (!words.empty()) page.marks.push_back(Text{x, baseline, kFloor, words, weight, align, kBlack, 0});
     };
@@ -208,33 +221,43 @@ void add_small_line(Page& page, TextWidth const& widths, Rect area, Mm baseline,
     if (!cable.empty()) right -= widths.width(cable, kFloor, Weight::regular) + kSmallGap;
     if (!line.left.empty())
         add(shortened(widths, line.left, line.weight, kFloor, right - area.x), area.x, line.weight, Align::left);
+    return cable == line.cable;
 }
 
 // Returns their top.
-Mm add_small_lines(Page& page, TextWidth const& widths, Rect area, CableLabel const& label) {
+Mm add_small_lines(Page& page, TextWidth const& widths, Rect area, CableLabel const& label, LabelShows& shows) {
     // What it feeds is not given up for a third line.
     Mm const least = block_height(std::max<std::size_t>(label.feeds.size(), 1), kFloor) + cap_height(kLeastThrice);
     bool const three = area.height >= block_height(3, kFloor) + least + 2 * kGap;
-    auto const lines = small_lines(widths, label, area.width, three);
+    auto const [lines, tell_ends] = small_lines(widths, label, area.width, three);
+    shows.ends = tell_ends;
     Mm const top = area.y + area.height - block_height(lines.size(), kFloor);
     for (std::size_t i = 0; i < lines.size(); ++i)
-        add_small_line(page, widths, area, top + cap_height(kFloor) + static_cast<Mm>(i) * leading(kFloor), lines[i]);
+        shows.cable &= add_small_line(page, widths, area,
+                                      top + cap_height(kFloor) + static_cast<Mm>(i) * leading(kFloor), lines[i]);
     return top;
 }
 
 } // namespace
 
-void add_cable_label(Page& page, TextWidth const& widths, Rect area, CableLabel const& label) {
+LabelShows add_cable_label(Page& page, TextWidth const& widths, Rect area, CableLabel const& label) {
     Mm const small = block_height(2, kFloor);
     // A very low label has room for the mark alone.
-    if (area.height < small + kGap + cap_height(kFloor)) return add_mark_row(page, widths, area, label.mark);
-    Mm const bottom = add_small_lines(page, widths, area, label) - kGap;
+    LabelShows shows;
+    shows.feeds.assign(label.feeds.size(), true);
+    if (area.height < small + kGap + cap_height(kFloor)) {
+        shows.mark = add_mark_row(page, widths, area, label.mark);
+        return shows;
+    }
+    Mm const bottom = add_small_lines(page, widths, area, label, shows) - kGap;
     auto const names = names_beside_mark(widths, label.feeds, area.width, bottom - area.y);
+    if (!names.whole.empty()) shows.feeds = names.whole;
     Mm const height = block_height(names.lines.size(), names.x_height);
     add_lines(page, {names.lines, names.x_height, false}, area.x, bottom - height + cap_height(names.x_height),
               Weight::bold);
     Mm const gap = names.lines.empty() ? 0 : kGap;
-    add_mark_row(page, widths, {area.x, area.y, area.width, bottom - height - gap - area.y}, label.mark);
+    shows.mark = add_mark_row(page, widths, {area.x, area.y, area.width, bottom - height - gap - area.y}, label.mark);
+    return shows;
 }
 
 void add_notice(Page& page, TextWidth const& widths, Rect area, std::string const& words) {

@@ -3,6 +3,7 @@
 
 #include "sheet/labels_list.h"
 
+#include "reckon/say.h"
 #include "sheet/common_frame.h"
 #include "units/text.h"
 
@@ -84,7 +85,7 @@ std::vector<Marker> markers_of(Building const& building, Run const& run, CableRu
 }
 
 std::string cable_words(Run const& run) {
-    auto const breaker = breaker_words(run.carries);
+    auto const breaker = run.carries.empty() ? std::string() : breaker_words(run.carries);
     bool const fused = std::ranges::any_of(run.carries, &Circuit::on_dc);
     std::string words = run.piece.called;
     if (!breaker.empty()) words += (words.empty() ? "" : ", ") + breaker + (fused ? " fuse" : "");
@@ -92,17 +93,6 @@ std::string cable_words(Run const& run) {
 }
 
 } // namespace
-
-std::string breaker_words(std::vector<Circuit const*> const& circuits) {
-    if (circuits.empty() || !circuits.front()->breaker) return "";
-    auto const& first = *circuits.front();
-    if (circuits.size() > 1 && circuits.back()->breaker && circuits.back()->breaker != first.breaker) {
-        std::string const amps = text(*first.breaker); // "15 A"
-        return fmt::format("{} and {}", amps.substr(0, amps.rfind(' ')), text(*circuits.back()->breaker));
-    }
-    bool const two_pole = first.tie == Tie::two_pole_breaker && (first.poles == 2 || circuits.size() > 1);
-    return (two_pole ? "2P " : "") + text(*first.breaker);
-}
 
 bool is_unsaid(Run const& run) {
     if (!run.is_home_run() || !run.carries.front()->run.empty()) return false;
@@ -128,6 +118,7 @@ std::vector<CableEnd> cable_ends(Building const& building, std::vector<CableRun>
             label.other_word = (far ? near_words : far_words).other;
             label.other_name = (far ? run.from : run.to).called;
             CableEnd end;
+            end.run = &run;
             end.labels.push_back(label);
             label.keep = true;
             end.labels.push_back(label);

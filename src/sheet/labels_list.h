@@ -38,6 +38,7 @@ struct Marker {
 
 // All that goes on one end of one cable.
 struct CableEnd {
+    Run const* run = nullptr;
     std::vector<CableLabel> labels; // tip, keep
     std::vector<Marker> markers;    // of a shared cable: its neutral, then its hots
 };
@@ -48,8 +49,5 @@ std::vector<CableEnd> cable_ends(Building const& building, std::vector<CableRun>
 
 // The file says nothing of the cable that this home run would be, not even "?": there may be none (a surge protector).
 bool is_unsaid(Run const& run);
-
-// "20 A", "2P 20 A"; of a pair on single breakers "20 A" or "15 and 20 A". Empty when not known.
-std::string breaker_words(std::vector<Circuit const*> const& circuits);
 
 } // namespace legwork

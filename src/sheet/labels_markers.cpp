@@ -57,19 +57,22 @@ Strip fit_strip(TextWidth const& widths, Marker const& marker, Rect area) {
     return strip;
 }
 
-void add_marker(Page& page, TextWidth const& widths, Rect area, Marker const& marker) {
+bool add_marker(Page& page, TextWidth const& widths, Rect area, Marker const& marker) {
     auto const strip = fit_strip(widths, marker, area);
     auto const n = strip.rows.size();
     Mm const gap = n > 1 ? (area.height - height_of(strip)) / static_cast<Mm>(n - 1) : 0;
     Mm y = area.y;
+    bool whole = true;
     for (auto const& row : strip.rows) {
         Mm const x_height = row.large ? strip.large : kFloor;
         auto const weight = row.large || row.words == marker.note ? Weight::bold : Weight::regular;
-        page.marks.push_back(Text{area.x + area.width / 2, y + cap_height(x_height), x_height,
-                                  shortened(widths, row.words, weight, x_height, area.width), weight, Align::centre,
-                                  kBlack, 0});
+        auto const words = shortened(widths, row.words, weight, x_height, area.width);
+        whole &= words == row.words;
+        page.marks.push_back(
+            Text{area.x + area.width / 2, y + cap_height(x_height), x_height, words, weight, Align::centre, kBlack, 0});
         y += block_height(1, x_height) + gap;
     }
+    return whole;
 }
 
 // What a marker needs to stand whole at the floor.
@@ -94,19 +97,21 @@ std::size_t strips(TextWidth const& widths, Mm width, std::span<Marker const> wa
     return n;
 }
 
-void add_markers(Page& page, TextWidth const& widths, Rect area, std::span<Marker const> markers) {
+bool add_markers(Page& page, TextWidth const& widths, Rect area, std::span<Marker const> markers) {
     // Each its own need, and an equal share of what is left.
     Mm const share = (area.width - least_width(widths, markers)) / static_cast<Mm>(markers.size());
     Mm x = area.x;
+    bool whole = true;
     for (auto const& marker : markers) {
         if (&marker != &markers.front()) {
             page.marks.push_back(Line{x + kDieClear, area.y, x + kDieClear, area.y + area.height, 0.15, kBlack, true});
             x += 2 * kDieClear;
         }
         Mm const width = markers.size() == 1 ? area.width : least_width(widths, marker) + share;
-        add_marker(page, widths, {x, area.y, width, area.height}, marker);
+        whole &= add_marker(page, widths, {x, area.y, width, area.height}, marker);
         x += width;
     }
+    return whole;
 }
 
 } // namespace legwork

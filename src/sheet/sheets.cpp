@@ -3,6 +3,7 @@
 
 #include "sheet/sheets.h"
 
+#include "page/usual_letters.h"
 #include "sheet/directory.h"
 #include "sheet/labels.h"
 #include "sheet/load.h"
@@ -17,9 +18,12 @@ namespace legwork {
 
 namespace {
 constexpr std::array kKinds{
-    SheetKind{"directory", "directory-letter", compose_directory},
-    SheetKind{"labels", "labels-letter", compose_labels},
-    SheetKind{"tape-notes", "tape-notes-letter", compose_tape_notes},
+    SheetKind{"directory", "directory-letter", compose_directory, names_on_lines, "its line of the directory",
+              "the line is shortened, the whole name stands below"},
+    SheetKind{"labels", "labels-letter", compose_labels, names_on_labels, "the labels of its cable",
+              "they show a part of it"},
+    SheetKind{"tape-notes", "tape-notes-letter", compose_tape_notes, names_on_notes, "its tape notes",
+              "they show a part of it"},
     SheetKind{"load", "load-letter", compose_load},
 };
 
@@ -33,9 +37,11 @@ std::vector<std::string> printed_texts(Circuit const& c) {
 
 std::string missing_letters(TextWidth const& widths, std::vector<std::string> const& words) {
     std::vector<std::string> letters;
-    for (std::string const& w : words)
+    for (std::string const& w : words) {
+        if (UsualLetters().missing(w).empty()) continue;
         for (std::string& letter : widths.missing(w))
             if (std::ranges::count(letters, letter) == 0) letters.push_back(std::move(letter));
+    }
     return fmt::format("{}", fmt::join(letters, " "));
 }
 
@@ -56,8 +62,12 @@ std::vector<Printed::Letters> letters_of(Building const& building, TextWidth con
 }
 } // namespace
 
-Printed printed_words(Building const& building, Plan const& plan, Form const& directory, TextWidth const& widths) {
-    return {names_on_lines(building, plan, directory, widths), directory.title, letters_of(building, widths)};
+Printed printed_words(SheetInput const& input, std::span<SheetOrder const> orders) {
+    Printed printed;
+    for (auto const& [kind, form] : orders)
+        if (kind->names) printed.sheets.push_back({form.title, kind->room, kind->if_cut, kind->names(input, form)});
+    printed.letters = letters_of(input.building, input.widths);
+    return printed;
 }
 
 std::span<SheetKind const> sheet_kinds() { return kKinds; }

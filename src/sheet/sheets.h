@@ -36,13 +36,22 @@ struct SheetKind {
     std::string_view default_form; // "directory-letter"
     // A sheet for each panel, or one for the whole job. Deterministic: same input, same marks.
     std::vector<Sheet> (*compose)(SheetInput const&, Form const&);
+    // How names stand on it; null where every word is shown whole, on as many lines as it takes.
+    std::vector<Printed::Name> (*names)(SheetInput const&, Form const&) = nullptr;
+    std::string_view room = {}, if_cut = {}; // see Printed::OnForm
 };
 
 std::span<SheetKind const> sheet_kinds();
 SheetKind const* sheet_kind(std::string_view name); // null when there is none
 
-// How the job's words stand on the sheets, for the rules that ask: which names the directory's form takes whole, and
-// which letters no face has.
-Printed printed_words(Building const& building, Plan const& plan, Form const& directory, TextWidth const& widths);
+// A sheet that is to be printed, and on what.
+struct SheetOrder {
+    SheetKind const* kind;
+    Form form;
+};
+// How the job's words stand on these sheets, for the rules that ask: which names each form takes whole, and which
+// letters of the job no face has. Measures no more than it must: of most jobs nothing. Findings of `input` stand for
+// the bands that take their room.
+Printed printed_words(SheetInput const& input, std::span<SheetOrder const> orders);
 
 } // namespace legwork

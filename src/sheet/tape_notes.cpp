@@ -3,11 +3,14 @@
 
 #include "sheet/tape_notes.h"
 
+#include "rules/rule.h"
 #include "sheet/tape_notes_draw.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <iterator>
+#include <map>
 
 namespace legwork {
 
@@ -93,9 +96,15 @@ CardFoot card_foot(SheetInput const& input) {
     return foot;
 }
 
-} // namespace
+// The sheet before it is drawn.
+struct Cut {
+    Frame frame;
+    CardFoot foot;
+    Columns columns;
+    std::vector<Part> parts;
+};
 
-std::vector<Sheet> compose_tape_notes(SheetInput const& input, Form const& form) {
+Cut cut_into_cards(SheetInput const& input, Form const& form) {
     Frame frame;
     frame.title = "Tape notes";
     frame.subtitle = "A card for each panel and box: cut out, take along";
@@ -106,11 +115,22 @@ std::vector<Sheet> compose_tape_notes(SheetInput const& input, Form const& form)
         frame.foot.push_back(fmt::format("No circuit is on {}: not in these notes.", fmt::join(others, ", ")));
     Rect const area = content_area(input, form, frame);
     auto const each = static_cast<std::size_t>(std::max(1.0, (area.width + kGap) / (kLeastWidth + kGap)));
-    Columns columns(area, each);
+    Columns const columns(area, each);
     auto const foot = card_foot(input);
+    return {std::move(frame), foot, columns, parts_of(input, foot, columns.width(), area.height)};
+}
 
+Where where(Building const& building, std::string const& cable_mark) {
+    auto const run = std::ranges::find(building.runs, cable_mark, &Run::mark);
+    return run == building.runs.end() || run->carries.empty() ? Where{"", {cable_mark}, ""} : about(run->carries);
+}
+
+} // namespace
+
+std::vector<Sheet> compose_tape_notes(SheetInput const& input, Form const& form) {
+    auto [frame, foot, columns, parts] = cut_into_cards(input, form);
     Sheet sheet{"tape-notes", "", "Tape notes", {}};
-    for (auto const& part : parts_of(input, foot, columns.width(), area.height)) {
+    for (auto const& part : parts) {
         auto const at = columns.take(part.height);
         while (sheet.pages.size() <= at.page) sheet.pages.push_back(blank_page(form));
         add_card(sheet.pages[at.page], input.widths, at.x, at.y, columns.width(), part.card, part.part, foot);
@@ -118,6 +138,27 @@ std::vector<Sheet> compose_tape_notes(SheetInput const& input, Form const& form)
     if (sheet.pages.empty()) return {};
     add_frame(input, form, frame, sheet.pages);
     return {sheet};
+}
+
+std::vector<Printed::Name> names_on_notes(SheetInput const& input, Form const& form) {
+    auto const made = cut_into_cards(input, form);
+    std::map<std::string, bool> cables; // whole on all cards
+    std::vector<Printed::Name> titles;
+    for (auto const& [card, part, height] : made.parts) {
+        Page scratch;
+        auto const shows = add_card(scratch, input.widths, 0, 0, made.columns.width(), card, part, made.foot);
+        for (std::size_t i = 0; i < card.cables.size(); ++i)
+            cables.try_emplace(card.cables[i].mark, true).first->second &= shows.cables[i];
+        if (shows.title) continue;
+        bool const panel = card.kind == "panel" || card.cables.empty();
+        titles.push_back({panel ? Where{card.title, {}, "name"} : where(input.building, card.cables.front().mark),
+                          false, fmt::format("the name of the {}", card.kind)});
+    }
+    std::vector<Printed::Name> names;
+    for (auto const& [mark, whole] : cables)
+        names.push_back({where(input.building, mark), whole, "what stands of its wires"});
+    std::ranges::move(titles, std::back_inserter(names));
+    return names;
 }
 
 } // namespace legwork

@@ -14,4 +14,7 @@ namespace legwork {
 // No sheet when no circuit has a cable.
 std::vector<Sheet> compose_tape_notes(SheetInput const& input, Form const& form);
 
+// Each cable, and whether its notes on this form say whole what they say; titles of cards that are cut.
+std::vector<Printed::Name> names_on_notes(SheetInput const& input, Form const& form);
+
 } // namespace legwork

@@ -7,6 +7,7 @@
 #include "sheet/tape_notes_words.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace legwork {
 
@@ -28,11 +29,14 @@ public:
         : page_(page), widths_(widths), left_(x + kPad), right_(x + width - kPad), y_(y + kPad) {}
 
     Mm y() const { return y_; }
+    // Whether all that was said since the last such question stands there whole.
+    bool was_whole() { return std::exchange(whole_, true); }
 
     void title(BoxCard const& card, std::string const& part) {
         auto const name = card.kind == "panel" ? panel_words(card.title, "Panel") : card.title;
         Mm const part_width = part.empty() ? 0 : widths_.width(part, kDetail, Weight::regular) + 3;
-        auto const text = fit(widths_, name, Weight::bold, width() - part_width, block_height(2, kNames), 3.1, kDetail);
+        auto const text =
+            noted(fit(widths_, name, Weight::bold, width() - part_width, block_height(2, kNames), 3.1, kDetail));
         Mm const first = y_ + cap_height(text.x_height);
         if (!part.empty()) add(part, right_, first, kDetail, Weight::regular, Align::right);
         add_lines(page_, text, left_, first, Weight::bold);
@@ -45,10 +49,10 @@ public:
 
     void cable(CableNote const& note) {
         Mm const mark_width = std::min(width() * 0.6, widths_.width(note.mark, kNames, Weight::bold));
-        auto const mark = fit_line(widths_, note.mark, Weight::bold, width() * 0.6, kNames);
+        auto const mark = noted(fit_line(widths_, note.mark, Weight::bold, width() * 0.6, kNames));
         Mm const about_left = left_ + mark_width + 3;
         auto const about =
-            fit(widths_, note.about, Weight::regular, right_ - about_left, block_height(2, kFloor), kDetail);
+            noted(fit(widths_, note.about, Weight::regular, right_ - about_left, block_height(2, kFloor), kDetail));
         add_lines(page_, mark, left_, y_ + cap_height(kNames), Weight::bold);
         Mm const last = add_lines(page_, about, about_left, y_ + cap_height(kNames), Weight::regular);
         y_ = last + descent(kNames) + kBetween;
@@ -81,7 +85,7 @@ private:
     }
 
     void paragraph(std::string const& words, Mm left, Mm x_height, Weight weight) {
-        auto const text = fit(widths_, words, weight, right_ - left, 1000, x_height, x_height);
+        auto const text = noted(fit(widths_, words, weight, right_ - left, 1000, x_height, x_height));
         y_ = add_lines(page_, text, left, y_ + cap_height(x_height), weight) + descent(x_height) + kBetween * 0.6;
     }
 
@@ -92,7 +96,7 @@ private:
     }
 
     void framed(std::string const& words) {
-        auto const text = fit(widths_, words, Weight::bold, width() - 4, 1000, kFloor);
+        auto const text = noted(fit(widths_, words, Weight::bold, width() - 4, 1000, kFloor));
         Mm const height = block_height(text.lines.size(), kFloor) + 3;
         page_.marks.push_back(Box{left_, y_, width(), height, kFrame, kBlack, false, kWhite, 0, false});
         add_lines(page_, text, left_ + 2, y_ + 1.5 + cap_height(kFloor), Weight::bold);
@@ -102,16 +106,18 @@ private:
     // Name of the colour, the wire itself, an arrow; job and landing; at the right the tape.
     void row(WireNote const& wire) {
         Mm const top = y_, first = top + cap_height(kDetail), wire_y = first + 2.9;
-        add_lines(page_, fit_line(widths_, wire.color, Weight::bold, kWireWidth, kDetail), left_, first, Weight::bold);
+        add_lines(page_, noted(fit_line(widths_, wire.color, Weight::bold, kWireWidth, kDetail)), left_, first,
+                  Weight::bold);
         add_wire(page_, left_, wire_y, kWireWidth, wire.color);
         if (!wire.lands.empty()) arrow(left_ + kWireWidth + 1.5, wire_y);
         Mm const free = right_ - kTapeWidth - 2 - text_left();
-        auto const job = fit(widths_, wire.job, Weight::bold, free, block_height(2, kDetail), kDetail);
+        auto const job = noted(fit(widths_, wire.job, Weight::bold, free, block_height(2, kDetail), kDetail));
         Mm last = add_lines(page_, job, text_left(), first, Weight::bold);
         if (!wire.lands.empty()) {
             bool const beside_tape = wire.remark == Remark::tape || wire.remark == Remark::ask_first;
             Mm const room = beside_tape ? free : right_ - text_left();
-            auto const lands = fit(widths_, wire.lands, Weight::regular, room, block_height(3, kDetail), kDetail);
+            auto const lands =
+                noted(fit(widths_, wire.lands, Weight::regular, room, block_height(3, kDetail), kDetail));
             last = add_lines(page_, lands, text_left(), last + leading(kDetail), Weight::regular);
         }
         Mm const tape_bottom = tape(wire, first, wire_y);
@@ -133,7 +139,7 @@ private:
             add("as made", x, first, kDetail, Weight::regular);
             return first;
         }
-        auto const words = fit_line(widths_, wire.tape + " tape", Weight::bold, kTapeWidth, kDetail);
+        auto const words = noted(fit_line(widths_, wire.tape + " tape", Weight::bold, kTapeWidth, kDetail));
         add_lines(page_, words, x, first, Weight::bold);
         add_wire(page_, x, wire_y + 0.6, kTapeWidth - 2, wire.color);
         add_tape(page_, x, wire_y + 0.6, kTapeWidth - 2, wire.tape);
@@ -143,32 +149,41 @@ private:
         return below + descent(kFloor);
     }
 
+    Fitted noted(Fitted text) {
+        whole_ &= !text.shortened;
+        return text;
+    }
+
     Page& page_;
     TextWidth const& widths_;
     Mm left_, right_, y_;
+    bool whole_ = true;
 };
 
 } // namespace
 
-Mm add_card(Page& page, TextWidth const& widths, Mm x, Mm y, Mm width, BoxCard const& card, std::string const& part,
-            CardFoot const& foot) {
+CardShows add_card(Page& page, TextWidth const& widths, Mm x, Mm y, Mm width, BoxCard const& card,
+                   std::string const& part, CardFoot const& foot) {
     CardPen pen(page, widths, x, y, width);
+    CardShows shows;
     pen.title(card, part);
+    shows.title = pen.was_whole();
     for (std::size_t i = 0; i < card.cables.size(); ++i) {
         pen.cable(card.cables[i]);
+        shows.cables.push_back(pen.was_whole());
         if (i + 1 < card.cables.size()) pen.rule(0.15);
     }
     for (auto const& words : card.missing) pen.missing(words);
     pen.rule(0.15);
     pen.foot(foot);
-    Mm const height = pen.y() - y;
-    page.marks.push_back(Box{x, y, width, height, 0.15, kBlack, false, kWhite, 0, true});
-    return height;
+    shows.height = pen.y() - y;
+    page.marks.push_back(Box{x, y, width, shows.height, 0.15, kBlack, false, kWhite, 0, true});
+    return shows;
 }
 
 Mm card_height(TextWidth const& widths, Mm width, BoxCard const& card, CardFoot const& foot) {
     Page scratch;
-    return add_card(scratch, widths, 0, 0, width, card, "99 of 99", foot);
+    return add_card(scratch, widths, 0, 0, width, card, "99 of 99", foot).height;
 }
 
 } // namespace legwork

@@ -20,9 +20,15 @@ struct CardFoot {
 
 inline constexpr Mm kCardRule = 1.8; // height that the rule between two cables adds
 
-// Draws the card with its top left corner at (x, y); returns its height. `part` stands behind the title ("2 of 3").
-Mm add_card(Page& page, TextWidth const& widths, Mm x, Mm y, Mm width, BoxCard const& card, std::string const& part,
-            CardFoot const& foot);
+struct CardShows {
+    Mm height = 0;
+    bool title = true;        // whole
+    std::vector<bool> cables; // each: all its words whole
+};
+
+// Draws the card with its top left corner at (x, y). `part` stands behind the title ("2 of 3").
+CardShows add_card(Page& page, TextWidth const& widths, Mm x, Mm y, Mm width, BoxCard const& card,
+                   std::string const& part, CardFoot const& foot);
 Mm card_height(TextWidth const& widths, Mm width, BoxCard const& card, CardFoot const& foot);
 
 } // namespace legwork

@@ -177,7 +177,7 @@ std::string cited(Conductor const& wire, std::string_view verdict) {
 
 std::string tie_words(SheetInput const& input, Circuit const& a, Circuit const& b, bool at_panel) {
     auto const spaces = breaker_of(input, {&a, &b}, a.panel) + (at_panel ? "" : " in " + panel_words(panel_name(a)));
-    switch (a.tie) {
+    switch (a.pair ? a.pair->tie : Tie::none) {
     case Tie::two_pole_breaker: return fmt::format("{} and {} go off together: two-pole {}.", a.mark, b.mark, spaces);
     case Tie::handle_tie: return fmt::format("{} and {} go off together: handle tie, {}.", a.mark, b.mark, spaces);
     case Tie::none: break;

@@ -32,11 +32,11 @@ void promise_svg(std::string const& bytes) {
 } // namespace
 
 void draw_sheet(Session const& s, SheetKind const& kind, Form const& form) {
-    SheetInput const input{s.building, s.plan, s.findings, *s.book, *s.fonts, s.file};
+    auto const input = s.sheet_input();
     for (Sheet const& sheet : kind.compose(input, form)) {
         if (sheet.pages.empty()) continue;
-        promise_pdf(draw_pdf(sheet.pages, {sheet.title, ""}, *s.fonts));
-        for (Page const& page : sheet.pages) promise_svg(draw_svg(page, *s.fonts));
+        promise_pdf(draw_pdf(sheet.pages, {sheet.title, ""}, s.fonts->fonts()));
+        for (Page const& page : sheet.pages) promise_svg(draw_svg(page, s.fonts->fonts()));
     }
 }
 

@@ -139,7 +139,9 @@ TEST_CASE("job-accept-unused: an acceptance that covers nothing", "[check][job]"
         made.accepts = {{"dir-name-too-long", "known here", "R. Doe", "L1", ""}};
         REQUIRE(in_short(unused(made)) == "warning");
         made.circuits[0].name = "Lights, north wall";
-        REQUIRE(unused(made, {.names = {{"L1", false}}, .form = "", .letters = {}}).empty());
+        Printed printed;
+        printed.sheets.emplace_back().names.push_back({{"Main", {"L1"}, "name"}, false});
+        REQUIRE(unused(made, printed).empty());
     }
 }
 

@@ -25,9 +25,10 @@ constexpr std::string_view kBoathouse = "examples/boathouse.toml", kBungalow = "
 
 // How the words of a job stand on sheets that take all of them.
 Printed all_printed(typed::Job const& job) {
-    Printed p{.names = {}, .form = "", .letters = {}};
+    Printed p;
+    p.sheets.emplace_back();
     for (typed::Circuit const& c : job.circuits) {
-        p.names.push_back({c.mark, true});
+        p.sheets[0].names.push_back({{c.panel, {c.mark}, "name"}, true});
         p.letters.push_back({{c.panel, {c.mark}, "name"}, ""});
     }
     return p;

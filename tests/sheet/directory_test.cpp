@@ -280,9 +280,12 @@ TEST_CASE("dir-name-too-long and dir-no-letter", "[sheet][directory]") {
     typed::Job job = boathouse();
     Form const form = directory_letter();
     auto const found_in = [&](typed::Job const& j) {
-        auto const plan = as_filed(resolve(j));
+        auto const building = resolve(j);
+        auto const plan = as_filed(building);
+        auto const& book = *code_book(j.code);
+        std::vector<SheetOrder> const sheets{{sheet_kind("directory"), form}};
         auto found =
-            check(resolve(j), plan, *code_book(j.code), printed_words(resolve(j), plan, form, widths)).findings;
+            check(building, plan, book, printed_words({building, plan, {}, book, widths, ""}, sheets)).findings;
         std::erase_if(found,
                       [](Finding const& f) { return f.rule != "dir-name-too-long" && f.rule != "dir-no-letter"; });
         return found;

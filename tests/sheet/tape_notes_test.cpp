@@ -5,6 +5,7 @@
 #include "job/job.h"
 #include "labels_fixture.h"
 #include "labels_golden.h"
+#include "sheet/labels_list.h"
 #include "sheet/tape_notes.h"
 #include "sheet/tape_notes_cards.h"
 
@@ -261,4 +262,17 @@ TEST_CASE("tape notes: pages as they were looked at", "[sheet][tape][golden]") {
                          dumped(compose_tape_notes(ask("NEC 2023").input(kEven), tape_letter()))));
     CHECK(matches_golden("tape-notes-workshop-ce.txt",
                          dumped(compose_tape_notes(ask("CE 2024").input(kEven), tape_letter()))));
+}
+
+TEST_CASE("tape notes and labels: the tie of a pair may be said at its second member alone", "[sheet][tape][labels]") {
+    auto a = ask("CE 2024");
+    a.job.circuits[0].tie = Tie::none;
+    REQUIRE(a.job.circuits[1].tie == Tie::two_pole_breaker);
+    CHECK(has(printed(a), "K1 and K2 go off together: two-pole breaker 8+10."));
+    auto const building = resolve(a.job);
+    auto const ends = cable_ends(building, cable_runs(building, *code_book(building.code)));
+    auto const pair =
+        std::ranges::find_if(ends, [](CableEnd const& end) { return end.labels.front().mark == "K1+K2"; });
+    REQUIRE(pair != ends.end());
+    CHECK(pair->labels.front().cable == "12/3, 2P 20 A");
 }

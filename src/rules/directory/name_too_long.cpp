@@ -11,19 +11,17 @@ namespace legwork {
 namespace {
 Verdict judge(Case const& c, Printed const& printed) {
     Inspection seen;
-    for (auto const& [mark, whole] : printed.names) {
-        Circuit const* circuit = circuit_named(c.building, mark);
-        if (!circuit) continue;
-        seen.looked();
-        if (whole) continue;
-        auto f = finding(c, dir_name_too_long, Gravity::usual, about(*circuit, "name"));
-        f.message =
-            fmt::format("the name is too long for its line of the directory ({}) even in the smallest print: the "
-                        "line is shortened, the whole name stands below",
-                        printed.form);
-        f.fix = "say place and thing in fewer words; the room has a key of its own";
-        seen.found(std::move(f));
-    }
+    for (auto const& sheet : printed.sheets)
+        for (auto const& [of, whole, what] : sheet.names) {
+            seen.looked();
+            if (whole) continue;
+            auto f = finding(c, dir_name_too_long, Gravity::usual, of);
+            f.message = fmt::format("{} is too long for {} ({}) even in the smallest print: {}", what, sheet.room,
+                                    sheet.form, sheet.if_cut);
+            f.fix = what == Printed::Name::kName ? "say place and thing in fewer words; the room has a key of its own"
+                                                 : "print on a larger form, or say it in fewer words";
+            seen.found(std::move(f));
+        }
     return seen.verdict();
 }
 } // namespace

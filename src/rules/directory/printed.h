@@ -7,17 +7,26 @@
 #include "rules/finding.h"
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace legwork {
 
 struct Printed {
     struct Name {
-        std::string circuit; // its mark
-        bool whole = true;   // else its line of the directory shows a part of it, even in the smallest print
+        Where of;          // the thing whose name it is, or whose place's
+        bool whole = true; // else a part of it is shown, even in the smallest print
+        std::string what = std::string(kName);
+        static constexpr std::string_view kName = "the name"; // of a circuit; else "the name of an end"
     };
-    std::vector<Name> names; // of each circuit that the directory names
-    std::string form;        // what the directory was laid out on: its title
+    // A sheet on the form that it is laid out on.
+    struct OnForm {
+        std::string form;        // its title
+        std::string_view room;   // what a name must fit: "its line of the directory"
+        std::string_view if_cut; // what is shown instead: "the line is shortened, ..."
+        std::vector<Name> names; // all that are asked, each thing's once
+    };
+    std::vector<OnForm> sheets;
 
     struct Letters {
         Where of;            // the thing whose words are printed

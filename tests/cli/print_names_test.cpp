@@ -1,0 +1,171 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// What is judged is what is printed: names that are cut on the form that was asked for.
+
+#include "calls.h"
+#include "cli/session.h"
+#include "output/files.h"
+#include "temporary_folder.h"
+
+#include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+
+using namespace legwork;
+using Catch::Contains;
+using nlohmann::json;
+
+namespace {
+
+std::string job_with(std::string const& name, std::string const& more = "") {
+    return R"([job]
+name = "Workshop"
+code = "CE 2024"
+[[panel]]
+name   = "Main"
+spaces = 4
+supply = "120/240"
+main   = "60 A"
+[[circuit]]
+mark    = "K1"
+name    = ")" +
+           name + R"("
+room    = "Loft"
+breaker = "15 A"
+cable   = "14/2"
+space   = 1
+)" + more;
+}
+
+constexpr auto kFitsLetter = "Receptacles along the workbench, north wall";
+constexpr auto kFitsNowhere = "Donaudampfschifffahrtsgesellschaftskapitänsmützenständerlampe"; // nowhere to part it
+constexpr auto kCard = R"(sheet  = "directory"
+title  = "Door card, 110 x 150 mm"
+width  = 110
+height = 150
+margin = 5
+)";
+constexpr auto kStrips = R"(sheet  = "labels"
+title  = "Strips of 30 x 13 mm"
+width  = 210
+height = 297
+margin = 10
+columns      = 5
+rows         = 15
+label_width  = 30
+label_height = 13
+left         = 20
+top          = 30
+)";
+constexpr auto kNarrowNotes = R"(sheet  = "tape-notes"
+title  = "Notes, 50 x 200 mm"
+width  = 50
+height = 200
+margin = 5
+)";
+
+struct Scene {
+    TemporaryFolder folder;
+    explicit Scene(std::string const& job) {
+        write_file(folder / "job.toml", job);
+        write_file(folder / "card.toml", kCard);
+        write_file(folder / "strips.toml", kStrips);
+        write_file(folder / "narrow.toml", kNarrowNotes);
+    }
+    Called print(std::vector<std::string> words) const {
+        words.insert(words.begin(), {"print", folder / "job.toml", "--out", folder / "out"});
+        auto called = call(words);
+        for (auto at = called.out.find("\n    "); at != std::string::npos; at = called.out.find("\n    ", at))
+            called.out.replace(at, 5, " "); // long findings are parted
+        return called;
+    }
+    // The forms that names are found too long for.
+    std::vector<std::string> cut_on(std::vector<std::string> words) const {
+        words.emplace_back("--json");
+        std::vector<std::string> forms;
+        auto const told = json::parse(print(words).out);
+        for (auto const& f : told["findings"]) {
+            CHECK(f["rule"] == "dir-name-too-long");
+            auto const message = f["message"].get<std::string>();
+            auto const from = message.find('(') + 1;
+            forms.push_back(message.substr(from, message.find(')') - from));
+        }
+        std::ranges::sort(forms);
+        return forms;
+    }
+    std::string check() const { return call({"check", folder / "job.toml", "--rule", "dir-name-too-long"}).out; }
+};
+using Forms = std::vector<std::string>;
+
+} // namespace
+
+TEST_CASE("print: a name that the form cuts is told, with the form", "[cli][print][names]") {
+    Scene const scene(job_with(kFitsLetter));
+    auto const called = scene.print({"--sheet", "directory", "--form", scene.folder / "card.toml"});
+    CAPTURE(called.out, called.err);
+    CHECK(called.status == 0); // a warning
+    CHECK_THAT(called.out,
+               Contains("warning: K1: the name is too long for its line of the directory (Door card, 110 x 150 mm)") &&
+                   Contains("[dir-name-too-long]") && Contains("0 errors, 1 warning"));
+    CHECK(scene.cut_on({"--sheet", "directory", "--form", scene.folder / "card.toml"}) ==
+          Forms{"Door card, 110 x 150 mm"});
+
+    // On the default form it fits, and that is what check judges.
+    auto const whole = scene.print({"--sheet", "directory"});
+    CHECK_THAT(whole.out, !Contains("dir-name-too-long") && Contains("0 errors, 0 warnings"));
+    CHECK(scene.cut_on({"--sheet", "directory"}).empty());
+    CHECK_THAT(scene.check(), Contains("0 of"));
+}
+
+TEST_CASE("print: each form that cuts a name tells it once", "[cli][print][names]") {
+    Scene const scene(job_with(kFitsNowhere));
+    CHECK_THAT(scene.check(), Contains("(US letter, 215.9 x 279.4 mm)"));
+    auto const forms = scene.cut_on({"--form", scene.folder / "card.toml", "--form", scene.folder / "strips.toml"});
+    CHECK(std::ranges::count(forms, "Door card, 110 x 150 mm") == 1);
+    CHECK(std::ranges::count(forms, "US letter, 215.9 x 279.4 mm") >= 1); // the title of its box's tape note
+    CHECK(std::ranges::count(forms, "Strips of 30 x 13 mm") >= 1);
+}
+
+TEST_CASE("print: sheets that are not printed are not judged", "[cli][print][names]") {
+    Scene const scene(job_with(kFitsNowhere));
+    CHECK(scene.cut_on({"--sheet", "load"}).empty());
+    CHECK(std::ranges::count(scene.cut_on({"--sheet", "labels"}), "US letter, 215.9 x 279.4 mm") == 0);
+    CHECK_THAT(scene.print({"--sheet", "load"}).out, Contains("0 errors, 0 warnings"));
+    CHECK_THAT(scene.check(), Contains("dir-name-too-long")); // check always judges the default directory
+
+    // What the person lives with there does not become a finding here.
+    write_file(scene.folder / "job.toml", job_with(kFitsNowhere, R"([[accept]]
+rule    = "dir-name-too-long"
+circuit = "K1"
+why     = "known to all"
+by      = "R. Doe"
+)"));
+    for (auto const* sheet : {"load", "directory"})
+        CHECK_THAT(scene.print({"--sheet", sheet}).out, Contains("0 errors, 0 warnings"));
+}
+
+TEST_CASE("print: labels and tape notes cut nothing in silence", "[cli][print][names]") {
+    Scene const scene(job_with(kFitsLetter));
+    CHECK(scene.cut_on({"--sheet", "labels"}).empty());
+    auto const labels = scene.print({"--sheet", "labels", "--form", scene.folder / "strips.toml"});
+    CHECK_THAT(labels.out,
+               Contains("K1: the name is too long for the labels of its cable") && Contains("(Strips of 30 x 13 mm)"));
+    CHECK(scene.cut_on({"--sheet", "tape-notes"}).empty());
+    auto const notes = scene.print({"--sheet", "tape-notes", "--form", scene.folder / "narrow.toml"});
+    CHECK_THAT(notes.out, Contains("K1: what stands of its wires is too long for its tape notes") &&
+                              Contains("(Notes, 50 x 200 mm)"));
+}
+
+TEST_CASE("check, balance and load read no typeface for a job of usual names", "[cli][names]") {
+    auto const fonts_read = [](std::string const& file) {
+        auto const opened = open_job(file);
+        REQUIRE(opened.session);
+        return opened.session->fonts->are_read();
+    };
+    for (auto const* example : {"boathouse", "bungalow", "orchard-shed"})
+        CHECK_FALSE(fonts_read(std::string(SOURCE_DIR "/examples/") + example + ".toml"));
+    Scene const scene(job_with("Ω meter"));
+    CHECK(fonts_read(scene.folder / "job.toml"));
+}
