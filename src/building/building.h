@@ -86,6 +86,7 @@ struct Circuit {
     Tie tie = Tie::none; // two-pole breaker for two poles when not said; of a pair: see there
     bool tie_said = false;
     std::optional<VoltAmperes> load;
+    bool load_in_amperes = false; // said as a current: what it draws at its own volts, of a heater on a wye too
     std::optional<Amps> measured, mca, mop;
     std::vector<Piece> run;          // of a pair the shared home run first; empty when nothing is said of it
     std::string box;                 // the first box as said on this circuit

@@ -46,8 +46,20 @@ void take_breaker(Circuit& c, typed::Circuit const& said) {
     c.afci = said.afci;
 }
 
+// The volts that its load is typed at: of the first source of its panel that gives it any, else the usual ones.
+Volts own_volts(Circuit const& c) {
+    bool const two = c.poles == 2 && !c.on_dc();
+    if (c.panel)
+        for (Feed const& f : c.panel->feeds)
+            if (auto const volts = two ? volts_between_legs(f.kind) : volts_to_neutral(f.kind); volts > 0_V)
+                return volts;
+    return two ? 240_V : 120_V;
+}
+
 void take_loads(Circuit& c, typed::Circuit const& said) {
     c.load = said.load;
+    c.load_in_amperes = said.load_amps.has_value();
+    if (said.load_amps) c.load = own_volts(c) * *said.load_amps;
     c.measured = said.measured;
     c.mca = said.mca;
     c.mop = said.mop;
@@ -122,13 +134,13 @@ void resolve_circuits(Resolving& r) {
         c.use = use_named(said.use);
         c.use_guessed = said.use_guessed && c.use;
         take_breaker(c, said);
-        take_loads(c, said);
         take_wires(c, said);
         take_flags(c, said);
         c.outlets = receptacles_named(said.outlets);
         c.lists_outlets = !said.outlets.empty();
         c.outlet_count = said.outlet_count;
         take_place(r, c, said);
+        take_loads(c, said); // in amperes: at the volts of the place
         for (std::string const& mark : said.runs_with)
             if (Circuit const* other = r.circuit(mark)) c.runs_with.push_back(other->number);
     }

@@ -69,7 +69,8 @@ struct Circuit {
     bool use_guessed = false;
     std::optional<Amps> breaker; // or the fuse of a DC circuit
     int poles = 1;
-    std::optional<VoltAmperes> load;
+    std::optional<VoltAmperes> load; // or:
+    std::optional<Amps> load_amps;   // the load as a current, at the circuit's own volts
     std::optional<Amps> measured;
     std::vector<Segment> run; // from the panel outward; `cable` and `length` make one segment; empty when not known
     std::string multiwire;    // group; empty when it shares nothing

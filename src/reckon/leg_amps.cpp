@@ -11,7 +11,8 @@
 namespace legwork {
 
 namespace {
-bool is_heat(Circuit const& c) { return c.use && c.use->heating; }
+// Its load is that of 240 V, and less between two phases.
+bool is_heat_of_240(Circuit const& c) { return c.use && c.use->heating && !c.load_in_amperes; }
 
 struct Adding {
     Case const& c;
@@ -58,7 +59,7 @@ double amps_of(Circuit const& c, Situation const* situation, Feed const& feed) {
     if (c.poles == 1 || is_dc(feed.kind)) return va / value(volts_to_neutral(feed.kind));
     if (!has_two_hots(feed.kind)) return 0;
     double const between = value(volts_between_legs(feed.kind));
-    double const part = is_heat(c) ? std::min(1.0, between * between / (240.0 * 240.0)) : 1.0;
+    double const part = is_heat_of_240(c) ? std::min(1.0, between * between / (240.0 * 240.0)) : 1.0;
     return 2 * va * part / between;
 }
 

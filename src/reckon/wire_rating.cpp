@@ -40,7 +40,8 @@ Volts volts_of(Circuit const& circuit, Feed const& feed) {
 
 // Between the phases of a wye, resistance heat made for 240 V gives less.
 VoltAmperes drawn(Circuit const& circuit, VoltAmperes load, Volts volts) {
-    if (circuit.poles == 1 || volts == 240_V || !circuit.use || !circuit.use->heating) return load;
+    if (circuit.poles == 1 || volts == 240_V || circuit.load_in_amperes || !circuit.use || !circuit.use->heating)
+        return load;
     return {load.count * volts.count * volts.count / (240 * 240)};
 }
 } // namespace

@@ -198,8 +198,8 @@ std::optional<T> TableReader::quantity(std::string_view key, std::string_view ki
 }
 
 std::optional<Amps> TableReader::amps(std::string_view key) { return quantity<Amps>(key, "a current", parse_amps); }
-std::optional<VoltAmperes> TableReader::load(std::string_view key) {
-    return quantity<VoltAmperes>(key, "a load", parse_load);
+std::optional<std::variant<VoltAmperes, Amps>> TableReader::load(std::string_view key) {
+    return quantity<std::variant<VoltAmperes, Amps>>(key, "a load", parse_load_or_amps);
 }
 std::optional<Length> TableReader::length(std::string_view key) {
     return quantity<Length>(key, "a length", parse_length);

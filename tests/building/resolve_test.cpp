@@ -209,3 +209,37 @@ TEST_CASE("building: a building can be moved, and all still point at each other"
     REQUIRE(b.pairs[0].first == circuit_named(b, "K1"));
     REQUIRE(b.runs[0].to.box == &b.boxes.front());
 }
+
+TEST_CASE("building: a load in amperes is at the circuit's own volts", "[building]") {
+    // Source: apparent power is volts times amperes; 120/208: 208 V between two phases of a wye.
+    auto const [kind, poles, va] = GENERATE(table<SupplyKind, int, VoltAmperes>({
+        {SupplyKind::split_120_240, 1, 1440_VA},
+        {SupplyKind::split_120_240, 2, 2880_VA},
+        {SupplyKind::wye_120_208, 1, 1440_VA},
+        {SupplyKind::wye_120_208, 2, 2496_VA},
+        {SupplyKind::bridged_120, 1, 1440_VA},
+        {SupplyKind::bridged_120, 2, 2880_VA}, // runs on no such source; its nameplate is of 240 V
+        {SupplyKind::dc_12, 1, 144_VA},
+        {SupplyKind::dc_48, 2, 576_VA}, // both poles of one bus
+    }));
+    typed::Job job;
+    job.panels = {panel("Main", kind)};
+    job.circuits = {circuit("K1")};
+    job.circuits[0].poles = poles;
+    job.circuits[0].load_amps = 12_A;
+    CAPTURE(kind, poles);
+    REQUIRE(resolve(job).circuits[0].load == va);
+}
+
+TEST_CASE("building: of several sources the first that gives the circuit volts counts for amperes", "[building]") {
+    typed::Job job;
+    job.supplies = {
+        typed::Supply{.name = "Cord", .kind = SupplyKind::bridged_120, .amps = {}, .leg = Leg::a, .off = {}},
+        typed::Supply{.name = "Grid", .kind = SupplyKind::wye_120_208, .amps = {}, .leg = Leg::a, .off = {}}};
+    job.panels = {panel("Main", std::nullopt)};
+    job.panels[0].supplies = {"Cord", "Grid"};
+    job.circuits = {circuit("K1")};
+    job.circuits[0].poles = 2;
+    job.circuits[0].load_amps = 12_A;
+    REQUIRE(resolve(job).circuits[0].load == 2496_VA);
+}
