@@ -24,7 +24,6 @@ ThirdWire third_wire(std::string_view said) {
 }
 
 void take_words(Circuit& c, typed::Circuit const& said) {
-    c.mark = said.mark;
     c.name = said.name;
     c.name_fr = said.name_fr;
     c.name_es = said.name_es;
@@ -87,16 +86,18 @@ void take_flags(Circuit& c, typed::Circuit const& said) {
 }
 
 void take_place(Resolving& r, Circuit& c, typed::Circuit const& said) {
-    if (Panel* panel = r.panel(said.panel)) {
+    if (Panel* panel = r.panel(said.panel); panel && panel->listed) {
         c.panel = panel;
         panel->circuits.push_back(&c);
-        typed::Panel const& typed_panel = r.job.panels[panel->number];
+        typed::Panel const& typed_panel = *panel_of(r.job, said.panel);
         if (is_reach_limited(typed_panel, said)) c.reach = reachable(typed_panel, said);
     }
     if (!said.reach_side.empty()) c.reach_side = said.reach_side == "left" ? Side::left : Side::right;
     c.reach_spaces = said.reach_spaces;
-    for (Panel& p : r.building.panels)
+    for (Panel& p : r.building.panels) {
         if (c.panel && p.above == c.panel && p.feeder == &c) c.feeds.push_back(&p);
+        if (c.panel && p.power_supply == &c) c.supplies_dc.push_back(&p);
+    }
     c.places = places_of(c.use, c.name, c.room, c.stands_in());
 }
 
@@ -129,7 +130,6 @@ void resolve_circuits(Resolving& r) {
     for (std::size_t i = 0; i < r.job.circuits.size(); ++i) {
         Circuit& c = r.building.circuits[i];
         typed::Circuit const& said = r.job.circuits[i];
-        c.number = i;
         take_words(c, said);
         c.use = use_named(said.use);
         c.use_guessed = said.use_guessed && c.use;

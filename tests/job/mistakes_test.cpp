@@ -453,7 +453,7 @@ TEST_CASE("feeders: unknown, in another panel, in a circle, widened", "[job][mis
                {"15:10 panel \"Sub\": the panel \"Main\" does not bring that"});
     check_told(sub("120 on both legs", "feeder = \"Main/SP\"\nsupply = \"120/240\"\n"),
                {"15:10 panel \"Sub\": the panel \"Main\" does not bring that"});
-    check_told(sub("120/240", "feeder = \"Main/SP\"\nsupply = \"12 V DC\"\n"),
+    check_told(sub("12 V DC", "feeder = \"Main/SP\"\nsupply = \"120/240\"\n"),
                {"15:10 panel \"Sub\": panel \"Sub\" is fed by another kind of current"});
     check_told(sub("120/240", "feeder = \"Main/SP\"\n[[circuit]]\nmark = \"X\"\n"),
                {"15:1 circuit X: the job has several panels~one of: Main, Sub"});

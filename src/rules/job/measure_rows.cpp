@@ -151,6 +151,7 @@ std::vector<HowToMeasure> const& how_to_measure(Thing thing) {
     case Thing::dwelling: return dwelling_rows();
     case Thing::job:
     case Thing::situation:
+    case Thing::box:
     case Thing::accept: break;
     }
     return none;
