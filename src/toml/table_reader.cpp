@@ -205,6 +205,9 @@ std::optional<Length> TableReader::length(std::string_view key) {
     return quantity<Length>(key, "a length", parse_length);
 }
 std::optional<Area> TableReader::area(std::string_view key) { return quantity<Area>(key, "an area", parse_area); }
+std::optional<Volume> TableReader::volume(std::string_view key) {
+    return quantity<Volume>(key, "a volume", parse_volume);
+}
 
 std::optional<TableReader> TableReader::table(std::string_view key, std::string what) {
     auto const* found = as<TomlTable>(key, "a table", "{ ... }");

@@ -67,6 +67,7 @@ public:
     std::optional<std::variant<VoltAmperes, Amps>> load(std::string_view key);
     std::optional<Length> length(std::string_view key);
     std::optional<Area> area(std::string_view key);
+    std::optional<Volume> volume(std::string_view key);
     std::optional<TableReader> table(std::string_view key, std::string what);
     std::vector<TableReader> tables(std::string_view key, std::string const& what);
 

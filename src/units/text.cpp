@@ -44,6 +44,13 @@ constexpr std::array kAreas{
     Unit{"ft^2", {9'290'304, 100}},        Unit{"sq ft", {9'290'304, 100}},      Unit{"sqft", {9'290'304, 100}},
     Unit{"sq. ft.", {9'290'304, 100}},     Unit{"sf", {9'290'304, 100}},         Unit{"square feet", {9'290'304, 100}}};
 
+// 25.4 mm cubed = 16 387.064 mm^3
+constexpr std::array kVolumes{
+    Unit{"ml", {1'000'000, 1}},          Unit{"l", {1'000'000'000, 1}},    Unit{"cm\xC2\xB3", {1'000'000, 1}},
+    Unit{"cm3", {1'000'000, 1}},         Unit{"cm^3", {1'000'000, 1}},     Unit{"cc", {1'000'000, 1}},
+    Unit{"in\xC2\xB3", {16'387'064, 1}}, Unit{"in3", {16'387'064, 1}},     Unit{"in^3", {16'387'064, 1}},
+    Unit{"cu in", {16'387'064, 1}},      Unit{"cu. in.", {16'387'064, 1}}, Unit{"cubic inches", {16'387'064, 1}}};
+
 Unit const* unit_named(std::string_view name, std::span<Unit const> units) {
     for (auto const& unit : units)
         if (unit.name == name) return &unit;
@@ -203,6 +210,18 @@ Parsed<Area> parse_area(std::string_view typed) {
     if (unit.empty()) return refused<Area>(fmt::format("write the unit: \"{} m²\" or \"{} ft²\"", all, all));
     if (auto const* u = unit_named(unit, kAreas)) return checked<Area>(rounded(amount.ratio, u->grains), kind);
     return refused<Area>("the unit of an area is m² or ft²: \"64 m²\", \"690 sq ft\"");
+}
+
+Parsed<Volume> parse_volume(std::string_view typed) {
+    constexpr Kind kind{"a volume", "524 mL", 100'000'000'000, "100 L", false};
+    auto const all = trimmed(typed);
+    auto rest = all;
+    auto const amount = take_short_amount(rest);
+    if (amount.state != Amount::State::good) return refused<Volume>(number_fault(amount, kind));
+    auto const unit = small_letters(trimmed(rest));
+    if (unit.empty()) return refused<Volume>(fmt::format("write the unit: \"{} mL\" or \"{} in³\"", all, all));
+    if (auto const* u = unit_named(unit, kVolumes)) return checked<Volume>(rounded(amount.ratio, u->grains), kind);
+    return refused<Volume>("the unit of a volume is mL or in³: \"524 mL\", \"32 in³\"");
 }
 
 UnitSystem units_of_area(std::string_view typed) {

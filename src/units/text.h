@@ -31,6 +31,9 @@ Parsed<Length> parse_length(std::string_view text);
 // "64 m²", "64 m2", "690 ft²", "690 sq ft". Refuses zero, negatives and more than 100 000 m².
 Parsed<Area> parse_area(std::string_view text);
 
+// "524 mL", "0.5 L", "520 cm³", "32 in³", "32 cu in". Refuses zero, negatives and more than 100 L.
+Parsed<Volume> parse_volume(std::string_view text);
+
 // The units that a good area was typed in.
 UnitSystem units_of_area(std::string_view text);
 

@@ -230,3 +230,16 @@ TEST_CASE("any bytes are a quantity or a reason", "[units]") {
         REQUIRE(told(parse_area(typed)));
     }
 }
+
+TEST_CASE("a volume is read in millilitres and cubic inches", "[units]") {
+    // Source: 1 in = 25.4 mm exactly, so 1 in³ = 16 387.064 mm³; a grain is a thousandth of one.
+    CHECK(parse_volume("524 mL").value == Volume{524'000'000});
+    CHECK(parse_volume("0.5 L").value == Volume{500'000'000});
+    CHECK(parse_volume("1 in³").value == Volume{16'387'064});
+    CHECK(parse_volume("32 cu in").value == parse_volume("32in3").value);
+    CHECK(parse_volume("1 cm³").value == parse_volume("1 ml").value);
+    CHECK_THAT(parse_volume("32").why, Contains("\"32 mL\" or \"32 in³\""));
+    CHECK_THAT(parse_volume("32 in").why, Contains("the unit of a volume"));
+    CHECK_THAT(parse_volume("0 mL").why, Contains("cannot be 0"));
+    CHECK_THAT(parse_volume("101 L").why, Contains("at most 100 L"));
+}
