@@ -49,8 +49,7 @@ Panel const* panel_named(Building const& building, std::string_view name) {
 }
 
 Run const* cable_named(Building const& building, std::string_view mark) {
-    auto const at =
-        std::ranges::find_if(building.runs, [&](Run const& r) { return r.carries.empty() && r.mark == mark; });
+    auto const at = std::ranges::find_if(building.runs, [&](Run const& r) { return !r.of_circuit && r.mark == mark; });
     return at == building.runs.end() ? nullptr : &*at;
 }
 

@@ -80,12 +80,17 @@ struct Circuit {
     Pair const* pair = nullptr;
     // The sub-panels that it feeds. More than one is a mistake that no reader sees.
     std::vector<Panel const*> feeds;
+    // The DC panels whose power supply hangs on it. Then `load` is what their circuits draw through it, where that is
+    // known.
+    std::vector<Panel const*> supplies_dc;
+    bool listed = true; // false: the feeder from a panel that is not; its figures stand at the panel that it feeds
 
     std::optional<Amps> breaker; // or the fuse of a DC circuit
     int poles = 1;
     Tie tie = Tie::none; // two-pole breaker for two poles when not said; of a pair: see there
     bool tie_said = false;
     std::optional<VoltAmperes> load;
+    bool load_in_amperes = false; // said as a current: what it draws at its own volts, of a heater on a wye too
     std::optional<Amps> measured, mca, mop;
     std::vector<Piece> run;          // of a pair the shared home run first; empty when nothing is said of it
     std::string box;                 // the first box as said on this circuit
@@ -135,7 +140,8 @@ struct Pair {
 };
 
 struct Panel {
-    std::size_t number = 0; // in the file's order
+    std::size_t number = 0; // among `Building::panels`, in the file's order; of one that is not listed from there on
+    bool listed = true;     // false: known only as what feeds another; it has no spaces
     std::string name, fed_from;
     Above above_named = Above::service; // what the words of `fed_from` tell
     std::string building;
@@ -143,8 +149,11 @@ struct Panel {
     bool feeder_said = false;
     Panel const* above = nullptr;
     Circuit const* feeder = nullptr;
-    std::string above_called;        // as said; the panel may not be there
-    std::vector<Panel const*> below; // panels that hang on it, in the file's order
+    std::string above_called; // as said; the panel may not be there
+    // Of a DC panel: the AC circuit that its power supply hangs on. It has a source of its own, and no feeder.
+    Circuit const* power_supply = nullptr;
+    std::int64_t efficiency = 900'000; // of the power supply, in millionths
+    std::vector<Panel const*> below;   // panels that hang on it, in the file's order
     std::vector<Circuit const*> circuits;
 
     // All sources that can feed it, in the file's order; at least one for a job that was read. A sub-panel has those of
@@ -188,24 +197,35 @@ struct RunEnd {
 struct WiringBox {
     std::size_t number = 0;
     std::string name;
-    bool named = false; // by the job, so that two ends of that name are one box
-    std::string room;   // of the circuit that reaches it first
+    bool named = false;  // by the job, so that two ends of that name are one box
+    std::string room;    // of the circuit that reaches it first; empty when none does
+    bool listed = false; // a [[box]], of which the rest may be known:
+    std::string size;    // in words: "2-gang 32 in³"
+    std::optional<Volume> volume;
+    std::vector<std::string> devices;
+    std::optional<bool> clamps; // cable clamps inside
 };
+
+// What a piece of cable between boxes is for.
+enum class RunRole { unsaid, feed, on_to, switch_leg, travellers, line, load };
 
 // One cable between two ends.
 struct Run {
     std::string mark, name;              // "K1", "K1+K2", or mark and name of a [[cable]]
-    std::vector<Circuit const*> carries; // in the file's order; none for a [[cable]]
-    int segment = 0;                     // 0: the home run
+    bool of_circuit = false;             // a piece of a circuit's own way; else a [[cable]]
+    std::vector<Circuit const*> carries; // in the file's order; of a [[cable]] what it says, mostly none
+    int segment = 0;                     // of a circuit; 0: the home run
+    RunRole role = RunRole::unsaid;      // of a [[cable]]
     Piece piece;
     RunEnd from, to; // `from` is the end nearer the panel
-    bool is_home_run() const { return !carries.empty() && segment == 0; }
-    bool is_feeder() const { return !carries.empty() && to.panel; }
+    bool is_home_run() const { return of_circuit && segment == 0; }
+    bool is_feeder() const { return of_circuit && to.panel; }
 };
 
 struct Situation {
     std::string name;
     std::vector<std::int64_t> share; // by number of the circuit, in millionths
+    Supply const* supply = nullptr;  // what feeds the building then; null when not said
 };
 
 // Uses and circuits that run at the same time though they heat and cool.
@@ -257,7 +277,8 @@ struct Building {
     // Each in the file's order. Things point at each other, so none of these lists ever grows after resolve().
     std::vector<Supply> supplies;
     std::vector<Panel> panels;
-    std::vector<Circuit> circuits;
+    std::vector<Panel> unlisted;   // known only as what feeds one of `panels`: nobody judges, balances or prints them
+    std::vector<Circuit> circuits; // of the file, then the feeders from what is not listed
     std::vector<Pair> pairs;
     std::vector<Situation> situations;
     std::vector<Run> runs;       // circuits (a pair once, at its first member) piece by piece, then the [[cable]]s

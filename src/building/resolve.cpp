@@ -28,6 +28,17 @@ void take_supplies(Resolving& r) {
         r.building.supplies.push_back({s.name, s.kind, s.amps, s.leg, s.off, s.asked});
 }
 
+// Every panel and circuit with what it is called, so that all may point at each other.
+void name_all(typed::Job const& job, Building& b) {
+    for (typed::Panel const& p : job.panels) (p.listed ? b.panels : b.unlisted).emplace_back().name = p.name;
+    for (typed::Circuit const& c : job.circuits) b.circuits.emplace_back().mark = c.mark;
+    for (typed::Panel const& p : job.panels)
+        if (has_feeder_of_its_own(job, p)) b.circuits.emplace_back().mark = p.feeder->mark;
+    for (std::size_t i = 0; i < b.circuits.size(); ++i) b.circuits[i].number = i;
+    for (std::size_t i = 0; i < b.panels.size(); ++i) b.panels[i].number = i;
+    for (std::size_t i = 0; i < b.unlisted.size(); ++i) b.unlisted[i].number = b.panels.size() + i;
+}
+
 // A mark beats a use.
 std::int64_t share_of(typed::Situation const& s, typed::Circuit const& c) {
     if (auto const at = s.by_mark.find(c.mark); at != s.by_mark.end()) return at->second;
@@ -39,6 +50,10 @@ void take_situations(Resolving& r) {
     for (typed::Situation const& s : r.job.situations) {
         Situation situation{s.name, {}};
         for (typed::Circuit const& c : r.job.circuits) situation.share.push_back(share_of(s, c));
+        situation.share.resize(r.building.circuits.size(), s.other);
+        share_power_supplies(r, s, situation);
+        for (Supply const& supply : r.building.supplies)
+            if (!s.supply.empty() && supply.name == s.supply) situation.supply = &supply;
         r.building.situations.push_back(std::move(situation));
     }
 }
@@ -54,25 +69,27 @@ void take_accepts(Resolving& r) {
 } // namespace
 
 Circuit* Resolving::circuit(std::string_view mark) {
-    auto const at = std::ranges::find(job.circuits, mark, &typed::Circuit::mark);
-    return at == job.circuits.end() ? nullptr : &building.circuits[static_cast<std::size_t>(at - job.circuits.begin())];
+    auto const at = std::ranges::find(building.circuits, mark, &Circuit::mark);
+    return at == building.circuits.end() ? nullptr : &*at;
 }
 
 Panel* Resolving::panel(std::string_view name) {
-    auto const at = std::ranges::find(job.panels, name, &typed::Panel::name);
-    return at == job.panels.end() ? nullptr : &building.panels[static_cast<std::size_t>(at - job.panels.begin())];
+    for (auto* list : {&building.panels, &building.unlisted})
+        if (auto const at = std::ranges::find(*list, name, &Panel::name); at != list->end()) return &*at;
+    return nullptr;
 }
 
 Building resolve(typed::Job const& job) {
     Building b;
     b.said = std::make_shared<typed::Job const>(job);
-    b.panels.resize(job.panels.size());
-    b.circuits.resize(job.circuits.size());
+    name_all(job, b);
     Resolving r{job, b};
     take_heading(job, b);
     take_supplies(r);
     resolve_panels(r);
     resolve_circuits(r);
+    resolve_feeders(r);
+    resolve_power_supplies(r);
     resolve_pairs(r);
     resolve_runs(r);
     resolve_dwelling(r);

@@ -24,7 +24,6 @@ ThirdWire third_wire(std::string_view said) {
 }
 
 void take_words(Circuit& c, typed::Circuit const& said) {
-    c.mark = said.mark;
     c.name = said.name;
     c.name_fr = said.name_fr;
     c.name_es = said.name_es;
@@ -46,8 +45,20 @@ void take_breaker(Circuit& c, typed::Circuit const& said) {
     c.afci = said.afci;
 }
 
+// The volts that its load is typed at: of the first source of its panel that gives it any, else the usual ones.
+Volts own_volts(Circuit const& c) {
+    bool const two = c.poles == 2 && !c.on_dc();
+    if (c.panel)
+        for (Feed const& f : c.panel->feeds)
+            if (auto const volts = two ? volts_between_legs(f.kind) : volts_to_neutral(f.kind); volts > 0_V)
+                return volts;
+    return two ? 240_V : 120_V;
+}
+
 void take_loads(Circuit& c, typed::Circuit const& said) {
     c.load = said.load;
+    c.load_in_amperes = said.load_amps.has_value();
+    if (said.load_amps) c.load = own_volts(c) * *said.load_amps;
     c.measured = said.measured;
     c.mca = said.mca;
     c.mop = said.mop;
@@ -75,16 +86,18 @@ void take_flags(Circuit& c, typed::Circuit const& said) {
 }
 
 void take_place(Resolving& r, Circuit& c, typed::Circuit const& said) {
-    if (Panel* panel = r.panel(said.panel)) {
+    if (Panel* panel = r.panel(said.panel); panel && panel->listed) {
         c.panel = panel;
         panel->circuits.push_back(&c);
-        typed::Panel const& typed_panel = r.job.panels[panel->number];
+        typed::Panel const& typed_panel = *panel_of(r.job, said.panel);
         if (is_reach_limited(typed_panel, said)) c.reach = reachable(typed_panel, said);
     }
     if (!said.reach_side.empty()) c.reach_side = said.reach_side == "left" ? Side::left : Side::right;
     c.reach_spaces = said.reach_spaces;
-    for (Panel& p : r.building.panels)
+    for (Panel& p : r.building.panels) {
         if (c.panel && p.above == c.panel && p.feeder == &c) c.feeds.push_back(&p);
+        if (c.panel && p.power_supply == &c) c.supplies_dc.push_back(&p);
+    }
     c.places = places_of(c.use, c.name, c.room, c.stands_in());
 }
 
@@ -117,18 +130,17 @@ void resolve_circuits(Resolving& r) {
     for (std::size_t i = 0; i < r.job.circuits.size(); ++i) {
         Circuit& c = r.building.circuits[i];
         typed::Circuit const& said = r.job.circuits[i];
-        c.number = i;
         take_words(c, said);
         c.use = use_named(said.use);
         c.use_guessed = said.use_guessed && c.use;
         take_breaker(c, said);
-        take_loads(c, said);
         take_wires(c, said);
         take_flags(c, said);
         c.outlets = receptacles_named(said.outlets);
         c.lists_outlets = !said.outlets.empty();
         c.outlet_count = said.outlet_count;
         take_place(r, c, said);
+        take_loads(c, said); // in amperes: at the volts of the place
         for (std::string const& mark : said.runs_with)
             if (Circuit const* other = r.circuit(mark)) c.runs_with.push_back(other->number);
     }

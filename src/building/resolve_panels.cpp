@@ -38,6 +38,11 @@ void take_feeds(Resolving& r, Panel& p, typed::Panel const& said) {
     p.fed_from = said.fed_from;
     p.above_named = named_above(said.fed_from);
     if (!said.feeder) return;
+    if (has_power_supply(r.job, said)) {
+        p.power_supply = r.circuit(said.feeder->mark);
+        p.efficiency = said.efficiency.value_or(p.efficiency);
+        return;
+    }
     p.feeder_said = true;
     p.above_called = said.feeder->panel;
     p.feeder = r.circuit(said.feeder->mark);
@@ -59,13 +64,13 @@ void take_ratings(Panel& p, typed::Panel const& said) {
 } // namespace
 
 void resolve_panels(Resolving& r) {
-    for (std::size_t i = 0; i < r.job.panels.size(); ++i) {
-        Panel& p = r.building.panels[i];
-        typed::Panel const& said = r.job.panels[i];
-        p.number = i;
-        p.name = said.name;
+    auto listed = r.building.panels.begin(), unlisted = r.building.unlisted.begin();
+    for (typed::Panel const& said : r.job.panels) {
+        Panel& p = said.listed ? *listed++ : *unlisted++;
+        p.listed = said.listed;
         p.building = said.building;
-        p.asked = said.asked;
+        for (std::string const& key : said.asked) // the feeder's own are asked of it
+            if (!key.starts_with("feeder_")) p.asked.push_back(key);
         take_geometry(p, said);
         take_feeds(r, p, said);
         take_ratings(p, said);

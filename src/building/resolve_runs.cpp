@@ -7,7 +7,11 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <map>
+#include <set>
+#include <string_view>
+#include <utility>
 
 namespace legwork {
 
@@ -33,9 +37,30 @@ bool is_box_named(Circuit const& c, std::size_t i) {
     return i == 0 && (!c.box.empty() || (c.pair && !c.partner()->box.empty()));
 }
 
+RunRole role_called(std::string_view words) {
+    constexpr std::array roles{std::pair{"feed", RunRole::feed},
+                               std::pair{"on to", RunRole::on_to},
+                               std::pair{"switch leg", RunRole::switch_leg},
+                               std::pair{"travellers", RunRole::travellers},
+                               std::pair{"line", RunRole::line},
+                               std::pair{"load", RunRole::load}};
+    for (auto const& [word, role] : roles)
+        if (word == words) return role;
+    return RunRole::unsaid;
+}
+
 class Runs {
 public:
-    explicit Runs(Resolving& r) : r_(r) {}
+    explicit Runs(Resolving& r) : r_(r) {
+        for (typed::Box const& said : r.job.boxes) {
+            WiringBox& box = named_box(said.name);
+            box.listed = true;
+            box.size = said.size;
+            box.volume = said.volume;
+            box.devices = said.devices;
+            box.clamps = said.clamps;
+        }
+    }
 
     void add(Circuit const& c) {
         std::vector<Circuit const*> carries{&c};
@@ -50,6 +75,9 @@ public:
         run.mark = cable.mark;
         run.name = cable.name;
         run.piece = {cable_kind_named(cable.kind), cable.kind, cable.length, {}};
+        for (Circuit const& c : r_.building.circuits)
+            if (std::ranges::count(cable.carries, c.mark) > 0) run.carries.push_back(&c);
+        run.role = role_called(cable.role);
         run.from = end_called(cable.from);
         run.to = end_called(cable.to);
         r_.building.runs.push_back(std::move(run));
@@ -68,6 +96,7 @@ private:
     Run piece_of(Circuit const& c, std::size_t i, std::string mark, std::vector<Circuit const*> carries, RunEnd from) {
         Run run;
         run.mark = std::move(mark);
+        run.of_circuit = true;
         run.carries = std::move(carries);
         run.segment = static_cast<int>(i);
         if (i < c.run.size()) run.piece = c.run[i];
@@ -82,13 +111,25 @@ private:
     RunEnd box_end(Circuit const& c, std::size_t i) {
         auto const name = box_name(c, i);
         bool const named = is_box_named(c, i);
-        auto const key = named ? name : name + '\n' + (i == 0 ? c.cable_mark() : c.mark);
+        WiringBox& box = named ? named_box(name) : box_under(name + '\n' + (i == 0 ? c.cable_mark() : c.mark), name);
+        if (reached_.insert(&box).second) box.room = c.room;
+        return {nullptr, &box, name};
+    }
+
+    WiringBox& named_box(std::string const& name) {
+        WiringBox& box = box_under(name, name);
+        box.named = true;
+        return box;
+    }
+
+    WiringBox& box_under(std::string const& key, std::string const& name) {
         auto const [at, fresh] = known_.try_emplace(key, nullptr);
         if (fresh) {
-            r_.building.boxes.push_back({r_.building.boxes.size(), name, named, c.room});
-            at->second = &r_.building.boxes.back();
+            at->second = &r_.building.boxes.emplace_back();
+            at->second->number = r_.building.boxes.size() - 1;
+            at->second->name = name;
         }
-        return {nullptr, at->second, name};
+        return *at->second;
     }
 
     // A place is a panel or a named box where it says exactly that.
@@ -98,7 +139,8 @@ private:
     }
 
     Resolving& r_;
-    std::map<std::string, WiringBox const*> known_; // by name; of a nameless box with its circuit's mark
+    std::set<WiringBox const*> reached_;      // by circuits
+    std::map<std::string, WiringBox*> known_; // by name; of a nameless box with its circuit's mark
 };
 
 } // namespace

@@ -10,6 +10,7 @@ namespace legwork {
 Building with_sizes(Building const& building, std::span<Sizes const> sizes) {
     auto job = *building.said;
     for (Sizes const& size : sizes) {
+        if (size.circuit >= job.circuits.size()) continue; // a feeder that stands in no [[circuit]]
         typed::Circuit& c = job.circuits[size.circuit];
         if (size.breaker) c.breaker = size.breaker;
         if (c.run.size() < size.cables.size()) c.run.resize(size.cables.size());

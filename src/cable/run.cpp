@@ -81,7 +81,8 @@ CableRun ends_of(Run const& run) {
     CableRun cable;
     cable.of = &run;
     cable.mark = run.mark;
-    for (Circuit const* c : run.carries) cable.circuits.push_back(c->mark);
+    if (run.of_circuit)
+        for (Circuit const* c : run.carries) cable.circuits.push_back(c->mark);
     cable.segment = run.segment;
     cable.kind = run.piece.called;
     cable.length = run.piece.length;
@@ -117,7 +118,7 @@ void wire(CableRun& cable, Run const& run, CodeBook const& book) {
     cable.missing_neutrals = found.missing_neutrals;
 }
 
-// Of a [[cable]], which carries no circuit.
+// Of a [[cable]]: what it does for the circuits that it may carry is not worked out.
 void lay_unused(CableRun& cable, CableKind const* kind) {
     if (!kind) return;
     cable.conductors = unused(kind->colors);
@@ -130,7 +131,7 @@ std::vector<CableRun> cable_runs(Building const& building, CodeBook const& book)
     std::size_t home = 0; // of the circuits whose pieces follow
     for (Run const& run : building.runs) {
         CableRun cable = ends_of(run);
-        if (run.carries.empty()) {
+        if (!run.of_circuit) {
             lay_unused(cable, run.piece.kind);
         } else {
             wire(cable, run, book);

@@ -53,7 +53,9 @@ struct CableRun {
     std::vector<Conductor> conductors;          // insulated in the cable's order, then the ground; empty when not known
     int missing_hots = 0, missing_neutrals = 0; // conductors that the circuits need and the cable lacks
     std::string note; // what changes at the box where this piece begins ("red becomes black"); mostly empty
-    bool is_only_of(Circuit const& c) const { return of->carries.size() == 1 && of->carries.front() == &c; }
+    bool is_only_of(Circuit const& c) const {
+        return of->of_circuit && of->carries.size() == 1 && of->carries.front() == &c;
+    }
 };
 
 // In the file's order: circuits (a pair once, at its first member: the shared home run, then the rest of the first,

@@ -158,6 +158,12 @@ void tell_more(Session const& session, AddedCircuit const& told, WithMore const&
                             kWidth, 4)
                 << "\n\n";
     for (auto const& one : more.panels) tell_panel(one, streams);
+    if (more.unlisted)
+        streams.out << in_lines(fmt::format("Panel \"{}\" feeds it and is not listed: whether that carries it too has "
+                                            "to be reckoned there.",
+                                            fit_to_print(more.unlisted->name)),
+                                kWidth, 4)
+                    << '\n';
     if (p.grew)
         streams.out << in_lines(fmt::format("The step that decides: {}: {}{}", fit_to_print(p.grew->item),
                                             p.grew->arithmetic.empty() ? fmt::format("{} VA", p.grew->va)

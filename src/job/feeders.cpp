@@ -44,6 +44,14 @@ bool is_dc_panel(Reading const& r, typed::Panel const& p) {
     return !all.empty() && std::ranges::all_of(all, is_direct_current);
 }
 
+// On direct current behind the AC circuit of its power supply.
+bool has_power_supply(Reading const& r, typed::Panel const& p) {
+    auto const* parent = above(r, p);
+    if (!parent || !p.supply || !is_direct_current(p.supply->kind)) return false;
+    auto const from = kinds(r, *parent);
+    return !from.empty() && std::ranges::none_of(from, is_direct_current);
+}
+
 bool has_two_legs(SupplyKind kind) { return kind == SupplyKind::split_120_240 || kind == SupplyKind::wye_120_208; }
 
 void check_sources(Reading& r, std::size_t i) {
@@ -63,22 +71,30 @@ void check_narrowing(Reading& r, TableReader& t, typed::Panel const& p, typed::P
     auto const from = kinds(r, parent);
     if (!p.supply || from.empty()) return;
     auto const kind = p.supply->kind;
+    if (has_power_supply(r, p) && !parent.listed)
+        return t.complain(
+            "feeder", "a power supply hangs on a circuit, and of this panel none is listed",
+            fmt::format("list {} with its circuits, or take  feeder  away and say  fed_from", quoted(parent.name)));
+    if (has_power_supply(r, p)) return;
     if (is_direct_current(kind) || std::ranges::any_of(from, is_direct_current)) {
         if (std::ranges::find(from, kind) == from.end())
             t.complain(
                 "supply", fmt::format("{} is fed by another kind of current", t.what()),
-                "a panel behind a power supply or an inverter has its own  supply:  take  feeder  away, say  fed_from");
+                "a panel behind an inverter or a converter has its own  supply:  take  feeder  away, say  fed_from");
     } else if (has_two_legs(kind) && std::ranges::find(from, kind) == from.end()) {
         t.complain("supply", fmt::format("the panel {} does not bring that to its feeder", quoted(parent.name)),
                    "take  supply  away: a sub-panel has what feeds the panel above; it may only have less");
     }
 }
 
-// The panel before this one in the file that the same circuit feeds; null when there is none.
+// The panel before this one in the file that the same circuit feeds; null when there is none. Power supplies may share
+// a circuit as other loads do.
 typed::Panel const* fed_before(Reading const& r, std::size_t i) {
     auto const& own = *r.job.panels[i].feeder;
     for (std::size_t k = 0; k < i; ++k)
-        if (auto const& f = r.job.panels[k].feeder; f && f->panel == own.panel && f->mark == own.mark)
+        if (auto const& f = r.job.panels[k].feeder;
+            f && f->panel == own.panel && f->mark == own.mark &&
+            !(has_power_supply(r, r.job.panels[k]) && has_power_supply(r, r.job.panels[i])))
             return &r.job.panels[k];
     return nullptr;
 }
@@ -92,6 +108,7 @@ void check_feeder(Reading& r, std::size_t i) {
         return t.complain(
             "feeder", fmt::format("there is no panel {}", quoted(panel)),
             did_you_mean(panel, r.panel_names, "write \"PANEL/MARK\" of the circuit that feeds this panel"));
+    if (auto const* parent = above(r, p); parent && !parent->listed) return check_narrowing(r, t, p, *parent);
     if (!r.is_circuit(t, mark, t.value_at("feeder"))) return;
     if (auto const* c = r.circuit(mark); c && contains(r.panel_names, c->panel) && c->panel != panel)
         return t.complain("feeder",
@@ -105,6 +122,17 @@ void check_feeder(Reading& r, std::size_t i) {
             fmt::format("name a circuit of its own; for a panel behind the lugs of {} a circuit of that one",
                         quoted(first->name)));
     if (auto const* parent = above(r, p)) check_narrowing(r, t, p, *parent);
+}
+
+void check_efficiency(Reading& r, std::size_t i) {
+    TableReader& t = r.panels[i];
+    typed::Panel const& p = r.job.panels[i];
+    if (!t.has("efficiency") || has_power_supply(r, p)) return;
+    if (t.has("feeder") && (!p.feeder || !above(r, p))) return; // told already
+    t.complain("efficiency", "\"efficiency\" is of the power supply between an AC circuit and a DC panel",
+               p.supply && is_direct_current(p.supply->kind)
+                   ? "name the AC circuit that the power supply hangs on:  feeder = \"Main/PS\""
+                   : "take  efficiency  away; a DC panel has it beside  supply = \"12 V DC\"  and  feeder");
 }
 
 // Fuses protect direct current here, breakers the rest; nothing of direct current shares a neutral.
@@ -122,16 +150,23 @@ void check_current(Reading& r, std::size_t i) {
 } // namespace
 
 void resolve_panels(Reading& r) {
+    std::vector<std::string> listed; // those that circuits are in
+    for (typed::Panel const& p : r.job.panels)
+        if (p.listed && !p.name.empty()) listed.push_back(p.name);
+    auto const listed_tables = std::ranges::count_if(r.job.panels, &typed::Panel::listed);
     for (std::size_t i = 0; i < r.circuits.size(); ++i) {
         auto& panel = r.job.circuits[i].panel;
         TableReader& t = r.circuits[i];
-        if (!panel.empty() && !contains(r.panel_names, panel)) {
-            t.unknown_word(t.value_at("panel"), "panel", panel, r.panel_names);
-        } else if (panel.empty() && r.job.panels.size() == 1) {
-            panel = r.job.panels.front().name;
-        } else if (panel.empty() && !t.has("panel") && r.job.panels.size() > 1) {
+        if (auto const* p = panel_of(r.job, panel); !panel.empty() && p && !p->listed) {
+            t.complain("panel", fmt::format("the panel {} is not listed, and nothing of it is", quoted(panel)),
+                       did_you_mean("", listed, "take  listed = false  off that panel and give its  spaces"));
+        } else if (!panel.empty() && !contains(r.panel_names, panel)) {
+            t.unknown_word(t.value_at("panel"), "panel", panel, listed);
+        } else if (panel.empty() && listed_tables == 1) {
+            panel = std::ranges::find(r.job.panels, true, &typed::Panel::listed)->name;
+        } else if (panel.empty() && !t.has("panel") && listed_tables > 1) {
             t.complain("panel", "the job has several panels, and this does not say which",
-                       did_you_mean("", r.panel_names, "add  panel = \"...\""));
+                       did_you_mean("", listed, "add  panel = \"...\""));
         }
     }
 }
@@ -140,6 +175,7 @@ void check_feeders(Reading& r) {
     for (std::size_t i = 0; i < r.panels.size(); ++i) {
         check_sources(r, i);
         check_feeder(r, i);
+        check_efficiency(r, i);
     }
     for (std::size_t i = 0; i < r.circuits.size(); ++i) check_current(r, i);
 }

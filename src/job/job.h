@@ -40,10 +40,16 @@ struct FeederName {
 
 struct Panel {
     std::string name;
-    int spaces = 0;
-    std::optional<Supply> supply;      // `supply = "120/240"`, or what a sub-panel narrows its feeder to
-    std::vector<std::string> supplies; // names of [[supply]]
-    std::optional<FeederName> feeder;  // of a sub-panel
+    bool listed = true;                     // false: known only as what feeds another
+    int spaces = 0;                         // 0 when not listed
+    std::optional<Supply> supply;           // `supply = "120/240"`, or what a sub-panel narrows its feeder to
+    std::vector<std::string> supplies;      // names of [[supply]]
+    std::optional<FeederName> feeder;       // of a sub-panel; of a DC panel the circuit of its power supply
+    std::optional<std::int64_t> efficiency; // of that power supply, in millionths
+    // Of a feeder from a panel that is not listed, whose mark the reader made up.
+    std::optional<Amps> feeder_breaker;
+    std::string feeder_cable;
+    std::optional<Length> feeder_length;
     std::string fed_from;
     std::optional<Amps> main, bus, output;
     std::vector<int> tandem, blocked, dead;
@@ -75,7 +81,8 @@ struct Circuit {
     bool use_guessed = false;
     std::optional<Amps> breaker; // or the fuse of a DC circuit
     int poles = 1;
-    std::optional<VoltAmperes> load;
+    std::optional<VoltAmperes> load; // or:
+    std::optional<Amps> load_amps;   // the load as a current, at the circuit's own volts
     std::optional<Amps> measured;
     std::vector<Segment> run; // from the panel outward; `cable` and `length` make one segment; empty when not known
     std::string multiwire;    // group; empty when it shares nothing
@@ -109,14 +116,26 @@ struct Situation {
     // Shares in millionths (exact for six decimals). A mark beats a use.
     std::int64_t other = 1'000'000;
     std::map<std::string, std::int64_t> by_use, by_mark;
+    std::string supply{}; // of [[supply]]; empty when not said
     friend bool operator==(Situation const&, Situation const&) = default;
 };
 
 struct Cable { // not a circuit's home run
     std::string mark, name, kind, from, to;
     std::optional<Length> length;
+    std::vector<std::string> carries; // marks of circuits
+    std::string role;                 // "feed", "on to", "switch leg", "travellers", "line", "load" or empty
     std::vector<std::string> asked;
     friend bool operator==(Cable const&, Cable const&) = default;
+};
+
+struct Box {
+    std::string name, size;
+    std::optional<Volume> volume;
+    std::vector<std::string> devices;
+    std::optional<bool> clamps;
+    std::vector<std::string> asked;
+    friend bool operator==(Box const&, Box const&) = default;
 };
 
 // The largest draw of a service over some time.
@@ -165,6 +184,7 @@ struct Job {
     std::vector<Circuit> circuits;
     std::vector<Situation> situations;
     std::vector<Cable> cables;
+    std::vector<Box> boxes;
     std::vector<Accept> accepts;
     std::vector<std::string> asked{}; // keys of [job] typed as "?"
     friend bool operator==(Job const&, Job const&) = default;

@@ -28,12 +28,14 @@ void take_all_tables(Reading& r, TableReader& file) {
     r.circuits = take_tables(file, "circuit", "a circuit", kMostCircuits);
     r.situations = take_tables(file, "situation", "a situation", kMostSituations);
     r.cables = take_tables(file, "cable", "a cable", kMostCircuits);
+    r.boxes = take_tables(file, "box", "a box", kMostCircuits);
     r.accepts = take_tables(file, "accept", "an [[accept]]", kMostCircuits);
     r.job.supplies.resize(r.supplies.size());
     r.job.panels.resize(r.panels.size());
     r.job.circuits.resize(r.circuits.size());
     r.job.situations.resize(r.situations.size());
     r.job.cables.resize(r.cables.size());
+    r.job.boxes.resize(r.boxes.size());
     r.job.accepts.resize(r.accepts.size());
 }
 
@@ -51,6 +53,7 @@ void read_all(Reading& r, TableReader& file) {
     check_spaces(r);
     read_situations(r);
     read_cables(r);
+    read_boxes(r);
     read_accepts(r);
 }
 

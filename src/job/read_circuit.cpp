@@ -61,6 +61,14 @@ void read_breaker(TableReader& t, typed::Circuit& c) {
     c.mop = t.amps("mop");
 }
 
+void read_load(TableReader& t, typed::Circuit& c) {
+    if (auto const said = t.load("load")) {
+        if (auto const* va = std::get_if<VoltAmperes>(&*said)) c.load = *va;
+        if (auto const* amps = std::get_if<Amps>(&*said)) c.load_amps = *amps;
+    }
+    c.measured = t.amps("measured");
+}
+
 void read_tie(TableReader& t, typed::Circuit& c) {
     auto const tie = t.choice<Tie>(
         "tie", {{"none", Tie::none}, {"handle tie", Tie::handle_tie}, {"two-pole breaker", Tie::two_pole_breaker}});
@@ -151,8 +159,7 @@ void read_circuit(Reading& r, TableReader& t, typed::Circuit& c) {
     c.panel = t.text("panel");
     read_breaker(t, c);
     read_tie(t, c);
-    c.load = t.load("load");
-    c.measured = t.amps("measured");
+    read_load(t, c);
     read_home_run(r, t, c);
     read_space(t, c);
     read_flags(t, c);

@@ -52,7 +52,7 @@ std::string take_mark(TableReader& t, std::string_view noun, Seen& seen) {
 } // namespace
 
 void take_names(Reading& r) {
-    Seen marks, panels, supplies, situations;
+    Seen marks, panels, supplies, situations, boxes;
     for (std::size_t i = 0; i < r.circuits.size(); ++i)
         r.marks.push_back(r.job.circuits[i].mark = take_mark(r.circuits[i], "circuit", marks));
     for (std::size_t i = 0; i < r.cables.size(); ++i)
@@ -64,6 +64,8 @@ void take_names(Reading& r) {
                                      take_name(r.supplies[i], "name", "\"Grid\"", "supply", supplies));
     for (std::size_t i = 0; i < r.situations.size(); ++i)
         r.job.situations[i].name = take_name(r.situations[i], "name", "\"Winter evening\"", "situation", situations);
+    for (std::size_t i = 0; i < r.boxes.size(); ++i)
+        r.job.boxes[i].name = take_name(r.boxes[i], "name", "\"Counter box 1\"", "box", boxes);
     for (auto* list : {&r.marks, &r.cable_marks, &r.panel_names, &r.supply_names}) std::erase(*list, "");
 }
 

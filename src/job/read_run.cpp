@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// Cables: their kind, colours and lengths, of a circuit's home run and of [[cable]].
+// Cables: their kind, colours and lengths, of a circuit's home run and of [[cable]]; and [[box]], where they meet.
 #include "job/reading.h"
 #include "units/decimal.h"
 #include "units/gauge.h"
@@ -76,6 +76,18 @@ void read_segments(Reading& r, TableReader& t, typed::Circuit& c) {
                    "write  segments = [{ kind = \"12/3\", length = \"18 m\" }]");
 }
 
+// The circuits of a piece of wiring that is described by itself.
+std::vector<std::string> read_carried(Reading& r, TableReader& t) {
+    std::vector<std::string> marks;
+    for (auto const& [mark, at] : t.texts("carries")) {
+        if (!r.is_circuit(t, mark, at)) continue;
+        if (contains(marks, mark))
+            r.out.add(at, fmt::format("{}: the circuit {} is named twice", t.what(), mark), "name it once");
+        marks.push_back(mark);
+    }
+    return marks;
+}
+
 } // namespace
 
 std::string read_cable_kind(Reading& r, TableReader& t, std::string_view key) {
@@ -119,8 +131,32 @@ void read_cables(Reading& r) {
         c.from = t.text("from");
         c.to = t.text("to");
         c.length = t.length("length");
+        c.carries = read_carried(r, t);
+        c.role = t.choice<std::string>("role", {{"feed", "feed"},
+                                                {"on to", "on to"},
+                                                {"switch leg", "switch leg"},
+                                                {"travellers", "travellers"},
+                                                {"line", "line"},
+                                                {"load", "load"}})
+                     .value_or("");
         t.finish();
         record(r, Subject::cable, c.mark, t);
+    }
+}
+
+void read_boxes(Reading& r) {
+    for (std::size_t i = 0; i < r.boxes.size(); ++i) {
+        TableReader& t = r.boxes[i];
+        typed::Box& b = r.job.boxes[i];
+        t.allow_questions(b.asked);
+        b.size = t.text("size");
+        b.volume = t.volume("volume");
+        if (t.has("size") && t.has("volume"))
+            t.complain("volume", "\"size\" and \"volume\" both say how large it is", "keep one of the two");
+        b.devices = plain(t.texts("devices"));
+        b.clamps = t.flag("clamps");
+        t.finish();
+        record(r, Subject::box, b.name, t);
     }
 }
 

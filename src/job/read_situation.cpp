@@ -51,7 +51,11 @@ void read_situation(Reading& r, TableReader& t, std::vector<std::string> const& 
     if (shares)
         for (auto const& e : shares->entries()) read_share(r, *shares, e, uses, s);
     bool const names_one = t.has("share") && !(shares && shares->entries().empty());
-    if (!names_one && !t.has("other"))
+    s.supply = t.text("supply");
+    if (!s.supply.empty() && !contains(r.supply_names, s.supply))
+        t.complain("supply", fmt::format("there is no supply {}", quoted(s.supply)),
+                   did_you_mean(s.supply, r.supply_names, "describe it under  [[supply]]"));
+    if (!names_one && !t.has("other") && !t.has("supply"))
         t.complain("share", "it names no load", "add  share = { heating = 1.0 }  or  other = 0.5");
     t.finish();
     record(r, Subject::situation, s.name, t);

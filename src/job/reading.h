@@ -23,7 +23,7 @@ struct Reading {
     Complaints& out;
     typed::Job job{};
     Places places{};
-    Tables supplies{}, panels{}, circuits{}, situations{}, cables{}, accepts{};
+    Tables supplies{}, panels{}, circuits{}, situations{}, cables{}, boxes{}, accepts{};
     // Whatever calls itself so, even where its own table is wrong: one mistake is told once.
     std::vector<std::string> marks{}, cable_marks{}, panel_names{}, supply_names{};
 
@@ -47,6 +47,7 @@ std::vector<std::string> read_colors(TableReader& t, std::string_view key);
 std::string read_color(TableReader& t, std::string_view key);
 void read_situations(Reading& r); // after the circuits: shares go by their uses and marks
 void read_cables(Reading& r);
+void read_boxes(Reading& r);
 void read_accepts(Reading& r);
 
 void resolve_panels(Reading& r); // a circuit's panel

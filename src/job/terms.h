@@ -12,7 +12,7 @@
 namespace legwork {
 
 // Which table of the file a key stands in.
-enum class Subject { job, dwelling, supply, panel, circuit, situation, cable, accept };
+enum class Subject { job, dwelling, supply, panel, circuit, situation, cable, box, accept };
 
 enum class Leg { a, b };
 constexpr Leg other(Leg l) { return l == Leg::a ? Leg::b : Leg::a; }

@@ -44,7 +44,7 @@ void narrow(Feed& feed, typed::Supply const& own) {
 std::vector<Feed> feeds(typed::Job const& job, typed::Panel const& panel) {
     std::vector<Feed> found;
     typed::Panel const* above = panel.feeder ? panel_of(job, panel.feeder->panel) : nullptr;
-    if (above) {
+    if (above && !has_power_supply(job, panel)) {
         found = feeds(job, *above); // the reader refuses cycles
         if (panel.supply)
             for (Feed& f : found) narrow(f, *panel.supply);
@@ -54,6 +54,13 @@ std::vector<Feed> feeds(typed::Job const& job, typed::Panel const& panel) {
         if (typed::Supply const* s = supply_of(job, n)) found.push_back(feed_of(*s));
     if (panel.supply) found.push_back(feed_of(*panel.supply));
     return found;
+}
+
+bool has_power_supply(typed::Job const& job, typed::Panel const& panel) {
+    typed::Panel const* above = panel.feeder ? panel_of(job, panel.feeder->panel) : nullptr;
+    if (!above || !panel.supply || !is_dc(panel.supply->kind)) return false;
+    auto const from = feeds(job, *above);
+    return !from.empty() && !is_dc(from.front().kind);
 }
 
 bool is_dc(SupplyKind kind) { return kind >= SupplyKind::dc_12; }

@@ -23,6 +23,9 @@ struct Feed {
 // All sources that can feed this panel, in the file's order; at least one for a job that was read.
 std::vector<Feed> feeds(typed::Job const& job, typed::Panel const& panel);
 
+// A panel of direct current whose feeder is the AC circuit of its power supply: it has a source of its own.
+bool has_power_supply(typed::Job const& job, typed::Panel const& panel);
+
 bool is_dc(SupplyKind kind);
 bool has_two_hots(SupplyKind kind);        // two hot legs with a voltage between them: 120/240, 120/208
 Volts volts_to_neutral(SupplyKind kind);   // 120, or the volts of the DC

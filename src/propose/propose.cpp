@@ -48,7 +48,8 @@ public:
 
     std::vector<Proposal> all() {
         for (std::size_t const i : in_order()) // found with its pair by now, or nothing lacks
-            if (lacks_sizes(building_.circuits[i]) && !done_.contains(i)) propose(building_.circuits[i]);
+            if (building_.circuits[i].listed && lacks_sizes(building_.circuits[i]) && !done_.contains(i))
+                propose(building_.circuits[i]);
         std::vector<Proposal> all;
         for (auto& [number, proposal] : found_) all.push_back(std::move(proposal));
         return all;

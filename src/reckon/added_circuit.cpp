@@ -164,14 +164,16 @@ WithMore with_more(Building const& building, Plan const& plan, CodeBook const& b
     auto const* old_plan = plan_of(plan, more.panel->name);
     auto const* new_plan = plan_of(all.plan, more.panel->name);
     if (new_plan && (!old_plan || old_plan->why.empty())) all.no_space = new_plan->why;
-    for (Panel const* p = more.panel; p; p = p->above)
+    for (Panel const* p = more.panel; p && p->listed; p = p->above) {
         all.panels.push_back(panel_with_more(building, plan, all, book, p->name, asked));
+        if (p->above && !p->above->listed) all.unlisted = p->above;
+    }
     auto const one_is = [&](std::optional<bool> fits) {
         return std::ranges::count(all.panels, fits, &PanelWithMore::fits) > 0;
     };
     if (one_is(false))
         all.fits = false;
-    else if (!one_is(std::nullopt))
+    else if (!one_is(std::nullopt) && !all.unlisted)
         all.fits = true;
     return all;
 }

@@ -36,6 +36,7 @@ struct WithMore {
     Plan plan;
     std::vector<PanelWithMore> panels; // the circuit's own first, the service last; AC only
     std::optional<bool> fits;          // all of them; no as soon as one says no
+    Panel const* unlisted = nullptr;   // feeds the last of them, and nobody knows what else
     std::string no_space;              // why the panel has no space for it; empty when it has, or had none before
 };
 WithMore with_more(Building const& building, Plan const& plan, CodeBook const& book, Circuit const& more,

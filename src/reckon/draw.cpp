@@ -34,7 +34,7 @@ void take_larger(std::optional<Draw>& most, Draw const& draw) {
 bool is_draw_known(Circuit const& c) { return c.load || c.measured || c.mca; }
 
 bool is_resistance_heat(Circuit const& c) {
-    if (c.poles != 2 || !c.use) return false;
+    if (c.poles != 2 || !c.use || c.load_in_amperes) return false; // a current said at its own volts is real
     return c.use->heating || c.use->demand == Demand::water_heating || c.use->demand == Demand::tankless ||
            c.use->demand == Demand::space_heat;
 }

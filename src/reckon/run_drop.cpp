@@ -97,7 +97,7 @@ private:
     // What the panel ahead has lost where this feeder begins.
     LegPercents ahead(Circuit const& feeder) {
         Panel const* above = feeder.panel;
-        if (!above) return {};
+        if (!above || !above->listed) return {}; // what is lost ahead of it nobody knows
         auto const& drop = of(above->number);
         if (!drop) return {};
         if (feeder.poles == 2) return drop->total;
@@ -196,7 +196,7 @@ bool is_at_fault(DropLimits const& limits, FeederDrop const& d) {
 bool is_told_ahead(Case const& c, std::vector<std::optional<FeederDrop>> const& feeders, Panel const& panel) {
     auto const& limits = drop_limits(c.book);
     Panel const* at = &panel;
-    for (std::size_t steps = 0; at && at->above && steps < feeders.size(); ++steps) {
+    for (std::size_t steps = 0; at && at->above && at->above->listed && steps < feeders.size(); ++steps) {
         at = at->above;
         auto const& drop = feeders[at->number];
         if (drop && is_at_fault(limits, *drop)) return true;

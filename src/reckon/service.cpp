@@ -51,8 +51,11 @@ std::optional<ServiceFacts> service_facts(Plan const& plan, Panel const& panel) 
 }
 
 Panel const* service_panel(Building const& building) {
-    auto const at = std::ranges::find_if(building.panels, [](Panel const& p) { return !p.feeder_said && !p.is_dc(); });
-    return at == building.panels.end() ? nullptr : &*at;
+    // Else the first of those behind a panel that is not listed.
+    for (bool const behind : {false, true})
+        for (Panel const& p : building.panels)
+            if (!p.is_dc() && (behind ? p.above && !p.above->listed : !p.feeder_said)) return &p;
+    return nullptr;
 }
 
 PanelLoad panel_load(Building const& building, Plan const& plan, CodeBook const& book, Panel const& panel,

@@ -63,8 +63,8 @@ std::pair<int, std::size_t> file_order(Building const& building, Where const& wh
     if (!where.circuits.empty()) {
         std::string const& first = where.circuits.front();
         if (Circuit const* c = circuit_named(building, first)) return {2, c->number};
-        auto const cable = std::ranges::find_if(
-            building.runs, [&](Run const& run) { return run.carries.empty() && run.mark == first; });
+        auto const cable =
+            std::ranges::find_if(building.runs, [&](Run const& run) { return !run.of_circuit && run.mark == first; });
         return {3, static_cast<std::size_t>(cable - building.runs.begin())};
     }
     if (where.panel.empty()) return {0, 0};

@@ -122,6 +122,7 @@ private:
         entry.remarks = protection_words(c);
         if (auto most = largest_breaker(c); !most.empty()) entry.remarks.push_back(std::move(most));
         if (auto const* sub = c.fed_panel()) entry.remarks.push_back("feeds panel " + sub->name);
+        for (Panel const* dc : c.supplies_dc) entry.remarks.push_back("power supply of panel " + dc->name);
         if (!c.note.empty()) entry.remarks.push_back(c.note);
         return entry;
     }

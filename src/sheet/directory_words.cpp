@@ -3,6 +3,7 @@
 
 #include "sheet/directory_words.h"
 
+#include "rules/rule.h"
 #include "units/text.h"
 
 #include <fmt/format.h>
@@ -63,14 +64,16 @@ Circuit const* inlet_of(std::vector<Circuit const*> const& backs, Feed const& f)
     return at == backs.end() ? nullptr : *at;
 }
 
-// Of a panel with a feeder.
+// Of a panel with a feeder, or with a power supply on a circuit of another panel.
 ListRow feeder_row(DirectoryInput const& input, Panel const& panel) {
-    Circuit const& c = *panel.feeder;
+    Circuit const& c = panel.feeder ? *panel.feeder : *panel.power_supply;
     auto const* at = placement_of(input.plan, c.mark);
-    ListRow row{"Panel " + panel.above_called, "Circuit " + c.mark};
+    ListRow row{"Panel " + panel_name(c), (c.listed ? "Circuit " : "Feeder ") + c.mark};
     if (c.breaker) row.words += ", " + text(*c.breaker);
-    row.words += at && !at->slots.empty() ? ", on space " + numbers(at->slots) + " there" : ", no space there yet";
-    row.words += ". Off: that breaker";
+    if (c.listed)
+        row.words += at && !at->slots.empty() ? ", on space " + numbers(at->slots) + " there" : ", no space there yet";
+    if (panel.power_supply) row.words += ", through its power supply";
+    row.words += c.listed ? ". Off: that breaker" : ". Off: its breaker there";
     if (auto const main = main_off(panel); !main.empty()) row.words += ", or " + main;
     row.words += ".";
     return row;
@@ -94,7 +97,7 @@ ListRow source_row(DirectoryInput const& input, Panel const& panel, Feed const& 
     else if (from)
         row.words += ", from " + panel.fed_from;
     row.words += ".";
-    if (panel.feeder_said)
+    if (panel.feeder_said || (panel.power_supply && !from))
         row.words = "Behind it: " + row.words;
     else
         row.words += off_words(input, panel, inlet, first);
@@ -109,7 +112,7 @@ std::vector<ListRow> source_rows(DirectoryInput const& input, Panel const& panel
     std::vector<ListRow> rows;
     auto const& sources = panel.feeds;
     auto backs = back_feeds(panel);
-    if (panel.feeder) rows.push_back(feeder_row(input, panel));
+    if (panel.feeder || panel.power_supply) rows.push_back(feeder_row(input, panel));
     for (std::size_t i = 0; i < sources.size(); ++i) {
         auto const* inlet = inlet_of(backs, sources[i]);
         rows.push_back(source_row(input, panel, sources[i], inlet, i == 0));

@@ -15,10 +15,10 @@ namespace legwork {
 
 namespace {
 
-bool shared(Run const& run) { return run.carries.size() > 1; }
+bool shared(Run const& run) { return run.of_circuit && run.carries.size() > 1; }
 
 std::vector<Fed> feeds_of(Run const& run) {
-    if (run.carries.empty()) return {{"", run.name, ""}};
+    if (!run.of_circuit) return {{"", run.name, ""}};
     std::vector<Fed> fed;
     for (auto const* c : run.carries) fed.push_back({shared(run) ? c->mark : "", c->name, c->room});
     return fed;
@@ -31,7 +31,7 @@ struct EndWords {
 // A [[cable]] joins places; only circuits end in boxes.
 EndWords end_words(Run const& run, bool panel) {
     if (panel) return {"Panel end:", "other end: panel"};
-    if (run.carries.empty()) return {"This end:", "other end:"};
+    if (!run.of_circuit) return {"This end:", "other end:"};
     return {"Box end:", "other end: box"};
 }
 
@@ -85,7 +85,8 @@ std::vector<Marker> markers_of(Building const& building, Run const& run, CableRu
 }
 
 std::string cable_words(Run const& run) {
-    auto const breaker = run.carries.empty() ? std::string() : breaker_words(run.carries);
+    if (!run.of_circuit) return run.piece.called;
+    auto const breaker = breaker_words(run.carries);
     bool const fused = std::ranges::any_of(run.carries, &Circuit::on_dc);
     std::string words = run.piece.called;
     if (!breaker.empty()) words += (words.empty() ? "" : ", ") + breaker + (fused ? " fuse" : "");

@@ -57,7 +57,7 @@ std::vector<Printed::Letters> letters_of(Building const& building, TextWidth con
     for (Panel const& p : building.panels) look({p.name, {}, "name"}, {p.name, p.fed_from, p.building});
     for (Circuit const& c : building.circuits) look({c.panel ? c.panel->name : "", {c.mark}, "name"}, printed_texts(c));
     for (Run const& r : building.runs)
-        if (r.carries.empty()) look({"", {r.mark}, "name"}, {r.mark, r.name, r.from.called, r.to.called});
+        if (!r.of_circuit) look({"", {r.mark}, "name"}, {r.mark, r.name, r.from.called, r.to.called});
     return all;
 }
 } // namespace

@@ -35,14 +35,17 @@ CableNote cable_note(SheetInput const& input, EndOf const& end) {
 class Cards {
 public:
     explicit Cards(SheetInput const& input)
-        : input_(input), cables_(cable_runs(input.building, input.book)), unsaid_(input.building.panels.size()) {
-        for (Panel const& p : input.building.panels) panels_.push_back({p.name, "panel", p.building, {}, {}});
+        : input_(input),
+          cables_(cable_runs(input.building, input.book)),
+          unsaid_(input.building.panels.size() + input.building.unlisted.size()) {
+        for (auto const* list : {&input.building.panels, &input.building.unlisted})
+            for (Panel const& p : *list) panels_.push_back({p.name, "panel", p.building, {}, {}});
     }
 
     std::vector<BoxCard> make() {
         auto const& runs = input_.building.runs;
         for (std::size_t i = 0; i < runs.size(); ++i) {
-            if (runs[i].carries.empty()) continue;
+            if (!runs[i].of_circuit) continue;
             if (is_unsaid(runs[i]))
                 add_unsaid(runs[i]);
             else
@@ -69,10 +72,9 @@ private:
     std::vector<BoxCard> take() {
         for (std::size_t i = 0; i < panels_.size(); ++i)
             if (!unsaid_[i].empty())
-                panels_[i].missing.push_back(
-                    fmt::format("No cable in the job file for {}: where there is one, add it (cable = \"12/2\") and "
-                                "print again.",
-                                unsaid_[i]));
+                panels_[i].missing.push_back(fmt::format(
+                    "No cable in the job file for {}: where there is one, add it ({}) and print again.", unsaid_[i],
+                    i < input_.building.panels.size() ? "cable = \"12/2\"" : "feeder_cable = \"6/3\""));
         std::vector<BoxCard> cards;
         auto const move_in = [&](std::vector<BoxCard>& from) {
             for (auto& card : from)
@@ -105,7 +107,7 @@ std::vector<BoxCard> tape_cards(SheetInput const& input) { return Cards(input).m
 std::vector<std::string> other_cables(Building const& building) {
     std::vector<std::string> marks;
     for (Run const& run : building.runs)
-        if (run.carries.empty()) marks.push_back(run.mark);
+        if (!run.of_circuit) marks.push_back(run.mark);
     return marks;
 }
 

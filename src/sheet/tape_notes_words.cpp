@@ -31,6 +31,7 @@ std::string breaker_of(SheetInput const& input, std::vector<Circuit const*> cons
     std::string const word = circuits.front()->on_dc() ? "fuse" : "breaker";
     std::vector<std::string> spaces;
     bool proposed = false;
+    if (!circuits.front()->listed) return fmt::format("{} of {}", word, circuits.front()->mark);
     for (Circuit const* c : circuits) {
         auto const* placed = placement_of(input.plan, c->mark);
         if (!placed || placed->slots.empty())
@@ -95,7 +96,7 @@ std::optional<EndOf> across_box(EndOf const& end, std::string const& circuit) {
     int const segment = end.far ? end.run().segment + 1 : end.run().segment - 1;
     auto const& runs = end.building.runs;
     auto const at = std::ranges::find_if(runs, [&](Run const& r) {
-        return r.segment == segment && std::ranges::count(r.carries, circuit, &Circuit::mark) > 0;
+        return r.of_circuit && r.segment == segment && std::ranges::count(r.carries, circuit, &Circuit::mark) > 0;
     });
     if (at == runs.end()) return std::nullopt;
     return EndOf{end.building, end.cables, static_cast<std::size_t>(at - runs.begin()), !end.far};

@@ -198,13 +198,16 @@ std::optional<T> TableReader::quantity(std::string_view key, std::string_view ki
 }
 
 std::optional<Amps> TableReader::amps(std::string_view key) { return quantity<Amps>(key, "a current", parse_amps); }
-std::optional<VoltAmperes> TableReader::load(std::string_view key) {
-    return quantity<VoltAmperes>(key, "a load", parse_load);
+std::optional<std::variant<VoltAmperes, Amps>> TableReader::load(std::string_view key) {
+    return quantity<std::variant<VoltAmperes, Amps>>(key, "a load", parse_load_or_amps);
 }
 std::optional<Length> TableReader::length(std::string_view key) {
     return quantity<Length>(key, "a length", parse_length);
 }
 std::optional<Area> TableReader::area(std::string_view key) { return quantity<Area>(key, "an area", parse_area); }
+std::optional<Volume> TableReader::volume(std::string_view key) {
+    return quantity<Volume>(key, "a volume", parse_volume);
+}
 
 std::optional<TableReader> TableReader::table(std::string_view key, std::string what) {
     auto const* found = as<TomlTable>(key, "a table", "{ ... }");

@@ -19,6 +19,7 @@
 #include <array>
 #include <functional>
 #include <utility>
+#include <variant>
 
 namespace legwork {
 
@@ -62,9 +63,11 @@ public:
     std::optional<Date> date(std::string_view key);               // 2026-05-02 with or without quotes
     std::optional<std::int64_t> millionths(std::string_view key); // a share from 0 to 1
     std::optional<Amps> amps(std::string_view key);
-    std::optional<VoltAmperes> load(std::string_view key);
+    // "1500 VA", or the current that it draws: "12 A".
+    std::optional<std::variant<VoltAmperes, Amps>> load(std::string_view key);
     std::optional<Length> length(std::string_view key);
     std::optional<Area> area(std::string_view key);
+    std::optional<Volume> volume(std::string_view key);
     std::optional<TableReader> table(std::string_view key, std::string what);
     std::vector<TableReader> tables(std::string_view key, std::string const& what);
 

@@ -28,6 +28,7 @@ struct Quantity {
 
 using Amps = Quantity<struct AmpsTag>;               // grain: 1 mA
 using Volts = Quantity<struct VoltsTag>;             // grain: 1 V
+using Volume = Quantity<struct VolumeTag>;           // grain: 0.001 mm³, so that cubic inches are whole
 using VoltAmperes = Quantity<struct VoltAmperesTag>; // grain: 0.001 VA; watts of a load are read as VA
 
 constexpr VoltAmperes operator*(Volts v, Amps a) { return {v.count * a.count}; }

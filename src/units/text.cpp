@@ -44,6 +44,13 @@ constexpr std::array kAreas{
     Unit{"ft^2", {9'290'304, 100}},        Unit{"sq ft", {9'290'304, 100}},      Unit{"sqft", {9'290'304, 100}},
     Unit{"sq. ft.", {9'290'304, 100}},     Unit{"sf", {9'290'304, 100}},         Unit{"square feet", {9'290'304, 100}}};
 
+// 25.4 mm cubed = 16 387.064 mm^3
+constexpr std::array kVolumes{
+    Unit{"ml", {1'000'000, 1}},          Unit{"l", {1'000'000'000, 1}},    Unit{"cm\xC2\xB3", {1'000'000, 1}},
+    Unit{"cm3", {1'000'000, 1}},         Unit{"cm^3", {1'000'000, 1}},     Unit{"cc", {1'000'000, 1}},
+    Unit{"in\xC2\xB3", {16'387'064, 1}}, Unit{"in3", {16'387'064, 1}},     Unit{"in^3", {16'387'064, 1}},
+    Unit{"cu in", {16'387'064, 1}},      Unit{"cu. in.", {16'387'064, 1}}, Unit{"cubic inches", {16'387'064, 1}}};
+
 Unit const* unit_named(std::string_view name, std::span<Unit const> units) {
     for (auto const& unit : units)
         if (unit.name == name) return &unit;
@@ -95,6 +102,10 @@ std::string missing_unit(std::string_view number, std::string_view unit) {
     return fmt::format("write the unit: \"{} {}\"", number, unit);
 }
 
+constexpr std::string_view kUnitOfLoad = "the unit of a load is VA, kVA, W or kW: \"1500 VA\"";
+constexpr std::string_view kUnitOfLoadOrAmps =
+    "the unit of a load is VA, kVA, W or kW: \"1500 VA\"; or A, of the current at the circuit's own volts: \"12 A\"";
+
 std::string trimmed_decimal(double value, int decimals) {
     auto text = fmt::format("{:.{}f}", value, decimals);
     if (text.find('.') == std::string::npos) return text;
@@ -108,12 +119,6 @@ std::string amps_from_load(std::string_view typed, double va) {
     return fmt::format("this is a load, a current is in amperes: divide by the volts ({} / 120 V = {} A)", typed,
                        trimmed_decimal(va / 120.0, 1));
 }
-std::string load_from_amps(std::string_view typed, double amps) {
-    return fmt::format("this is a current, a load is in VA or W: multiply by the volts ({} x 120 V = {} VA), or give "
-                       "a clamp reading as  measured = \"{}\"",
-                       typed, trimmed_decimal(amps * 120.0, 0), typed);
-}
-
 } // namespace
 
 Parsed<Amps> parse_amps(std::string_view typed) {
@@ -140,8 +145,8 @@ Parsed<VoltAmperes> parse_load(std::string_view typed) {
     auto const unit = small_letters(trimmed(rest));
     if (unit.empty()) return refused<VoltAmperes>(missing_unit(all, "VA"));
     if (auto const* u = unit_named(unit, kLoads)) return checked<VoltAmperes>(rounded(amount.ratio, u->grains), kind);
-    if (auto const* u = unit_named(unit, kCurrents))
-        return refused<VoltAmperes>(load_from_amps(all, as_double(amount.ratio) * as_double(u->grains) / 1000));
+    if (unit_named(unit, kCurrents))
+        return refused<VoltAmperes>("this is a current, a load is in VA or W: multiply it by the circuit's volts");
     if (unit == "hp")
         return refused<VoltAmperes>(
             "horsepower is what the shaft gives: take amperes x volts from the nameplate, in VA");
@@ -150,7 +155,23 @@ Parsed<VoltAmperes> parse_load(std::string_view typed) {
             "BTU is heat moved, not current drawn: take amperes x volts from the nameplate, in VA");
     if (unit == "kwh" || unit == "wh")
         return refused<VoltAmperes>("this is an energy, a load is in VA or W: \"1500 W\"");
-    return refused<VoltAmperes>("the unit of a load is VA, kVA, W or kW: \"1500 VA\"");
+    return refused<VoltAmperes>(std::string(kUnitOfLoad));
+}
+
+Parsed<std::variant<VoltAmperes, Amps>> parse_load_or_amps(std::string_view typed) {
+    using Either = std::variant<VoltAmperes, Amps>;
+    constexpr Kind kind{"a load in amperes", "12 A", 10'000'000, "10 000 A", true};
+    auto rest = trimmed(typed);
+    auto const amount = take_short_amount(rest);
+    auto const unit = small_letters(trimmed(rest));
+    if (amount.state == Amount::State::good)
+        if (auto const* u = unit_named(unit, kCurrents)) {
+            auto const amps = checked<Amps>(rounded(amount.ratio, u->grains), kind);
+            return amps.value ? Parsed<Either>{*amps.value, ""} : refused<Either>(amps.why);
+        }
+    auto const load = parse_load(typed);
+    if (load.value) return {*load.value, ""};
+    return refused<Either>(load.why == kUnitOfLoad ? std::string(kUnitOfLoadOrAmps) : load.why);
 }
 
 Parsed<Length> parse_length(std::string_view typed) {
@@ -189,6 +210,18 @@ Parsed<Area> parse_area(std::string_view typed) {
     if (unit.empty()) return refused<Area>(fmt::format("write the unit: \"{} m²\" or \"{} ft²\"", all, all));
     if (auto const* u = unit_named(unit, kAreas)) return checked<Area>(rounded(amount.ratio, u->grains), kind);
     return refused<Area>("the unit of an area is m² or ft²: \"64 m²\", \"690 sq ft\"");
+}
+
+Parsed<Volume> parse_volume(std::string_view typed) {
+    constexpr Kind kind{"a volume", "524 mL", 100'000'000'000, "100 L", false};
+    auto const all = trimmed(typed);
+    auto rest = all;
+    auto const amount = take_short_amount(rest);
+    if (amount.state != Amount::State::good) return refused<Volume>(number_fault(amount, kind));
+    auto const unit = small_letters(trimmed(rest));
+    if (unit.empty()) return refused<Volume>(fmt::format("write the unit: \"{} mL\" or \"{} in³\"", all, all));
+    if (auto const* u = unit_named(unit, kVolumes)) return checked<Volume>(rounded(amount.ratio, u->grains), kind);
+    return refused<Volume>("the unit of a volume is mL or in³: \"524 mL\", \"32 in³\"");
 }
 
 UnitSystem units_of_area(std::string_view typed) {

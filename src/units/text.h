@@ -10,6 +10,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <variant>
 
 namespace legwork {
 
@@ -23,10 +24,15 @@ struct Parsed {
 Parsed<Amps> parse_amps(std::string_view text);
 // "1500 VA", "1.5 kVA", "3000 W", "3 kW". Refuses a missing or another unit, negatives and more than 10 MVA. 0 is fine.
 Parsed<VoltAmperes> parse_load(std::string_view text);
+// A load as above, or the current that it draws at volts of its own: "12 A", 0 too. Refuses what both refuse.
+Parsed<std::variant<VoltAmperes, Amps>> parse_load_or_amps(std::string_view text);
 // "9.5 m", "300 mm", "12 cm", "31 ft", "14 in", "31' 6\"", "31 ft 6 in". Refuses more than 10 km, negatives.
 Parsed<Length> parse_length(std::string_view text);
 // "64 m²", "64 m2", "690 ft²", "690 sq ft". Refuses zero, negatives and more than 100 000 m².
 Parsed<Area> parse_area(std::string_view text);
+
+// "524 mL", "0.5 L", "520 cm³", "32 in³", "32 cu in". Refuses zero, negatives and more than 100 L.
+Parsed<Volume> parse_volume(std::string_view text);
 
 // The units that a good area was typed in.
 UnitSystem units_of_area(std::string_view text);

@@ -209,3 +209,94 @@ TEST_CASE("building: a building can be moved, and all still point at each other"
     REQUIRE(b.pairs[0].first == circuit_named(b, "K1"));
     REQUIRE(b.runs[0].to.box == &b.boxes.front());
 }
+
+TEST_CASE("building: a load in amperes is at the circuit's own volts", "[building]") {
+    // Source: apparent power is volts times amperes; 120/208: 208 V between two phases of a wye.
+    auto const [kind, poles, va] = GENERATE(table<SupplyKind, int, VoltAmperes>({
+        {SupplyKind::split_120_240, 1, 1440_VA},
+        {SupplyKind::split_120_240, 2, 2880_VA},
+        {SupplyKind::wye_120_208, 1, 1440_VA},
+        {SupplyKind::wye_120_208, 2, 2496_VA},
+        {SupplyKind::bridged_120, 1, 1440_VA},
+        {SupplyKind::bridged_120, 2, 2880_VA}, // runs on no such source; its nameplate is of 240 V
+        {SupplyKind::dc_12, 1, 144_VA},
+        {SupplyKind::dc_48, 2, 576_VA}, // both poles of one bus
+    }));
+    typed::Job job;
+    job.panels = {panel("Main", kind)};
+    job.circuits = {circuit("K1")};
+    job.circuits[0].poles = poles;
+    job.circuits[0].load_amps = 12_A;
+    CAPTURE(kind, poles);
+    REQUIRE(resolve(job).circuits[0].load == va);
+}
+
+TEST_CASE("building: of several sources the first that gives the circuit volts counts for amperes", "[building]") {
+    typed::Job job;
+    job.supplies = {
+        typed::Supply{.name = "Cord", .kind = SupplyKind::bridged_120, .amps = {}, .leg = Leg::a, .off = {}},
+        typed::Supply{.name = "Grid", .kind = SupplyKind::wye_120_208, .amps = {}, .leg = Leg::a, .off = {}}};
+    job.panels = {panel("Main", std::nullopt)};
+    job.panels[0].supplies = {"Cord", "Grid"};
+    job.circuits = {circuit("K1")};
+    job.circuits[0].poles = 2;
+    job.circuits[0].load_amps = 12_A;
+    REQUIRE(resolve(job).circuits[0].load == 2496_VA);
+}
+
+TEST_CASE("building: what says exactly the name of a [[box]] meets there", "[building]") {
+    auto job = lake_house();
+    typed::Box counter{"Counter box", "2-gang", {}, {"receptacle"}, false, {}},
+        far{"Far box", "", Volume{524'000'000}, {}, {}, {}};
+    job.boxes = {far, counter, {"Nobody's box", "", {}, {}, {}, {}}};
+    typed::Cable on_to;
+    on_to.mark = "W1";
+    on_to.kind = "12/2";
+    on_to.from = "Counter box";
+    on_to.to = "Far box";
+    on_to.carries = {"K2", "K1"};
+    on_to.role = "on to";
+    job.cables = {on_to};
+    auto const b = resolve(job);
+    REQUIRE(b.boxes.size() == 4); // the three, and where K2 ends
+    REQUIRE(b.boxes[0].volume == Volume{524'000'000});
+    REQUIRE(b.boxes[0].room.empty());
+    REQUIRE(b.boxes[1].listed);
+    REQUIRE(b.boxes[1].devices == std::vector<std::string>{"receptacle"});
+    REQUIRE(b.boxes[1].clamps == false);
+    REQUIRE_FALSE(b.boxes[3].listed);
+    REQUIRE(b.runs[0].to.box == &b.boxes[1]);
+    REQUIRE(b.runs[3].to.box == &b.boxes[1]);
+    Run const& piece = b.runs.back();
+    REQUIRE(piece.from.box == &b.boxes[1]);
+    REQUIRE(piece.to.box == &b.boxes[0]);
+    REQUIRE(piece.role == RunRole::on_to);
+    REQUIRE(piece.carries == std::vector<Circuit const*>{circuit_named(b, "K1"), circuit_named(b, "K2")});
+    // A [[cable]] it stays, though it carries circuits.
+    REQUIRE_FALSE((piece.of_circuit || piece.is_home_run() || piece.is_feeder()));
+    REQUIRE(cable_named(b, "W1") == &piece);
+}
+
+TEST_CASE("building: a circuit's name alone leads to no [[box]]", "[building]") {
+    typed::Job job;
+    job.panels = {panel("Main", SupplyKind::split_120_240)};
+    job.circuits = {circuit("K1")};
+    job.circuits[0].name = "Counter";
+    job.boxes = {{"Counter", "", {}, {}, {}, {}}};
+    auto const b = resolve(job);
+    REQUIRE(b.boxes.size() == 2);
+    REQUIRE_FALSE(b.runs[0].to.box->listed);
+}
+
+TEST_CASE("building: a situation knows the supply that it names", "[building]") {
+    typed::Job job;
+    job.supplies = {
+        typed::Supply{.name = "Grid", .kind = SupplyKind::split_120_240, .amps = {}, .leg = Leg::a, .off = {}},
+        typed::Supply{.name = "Generator", .kind = SupplyKind::bridged_120, .amps = {}, .leg = Leg::a, .off = {}}};
+    job.panels = {panel("Main", std::nullopt)};
+    job.panels[0].supplies = {"Grid", "Generator"};
+    job.situations = {{"Outage", 500'000, {}, {}, "Generator"}, {"Evening", 500'000, {}, {}, {}}};
+    auto const b = resolve(job);
+    REQUIRE(b.situations[0].supply == &b.supplies[1]);
+    REQUIRE(b.situations[1].supply == nullptr);
+}

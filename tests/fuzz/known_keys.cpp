@@ -42,6 +42,11 @@ constexpr std::array kJobKeys = std::to_array<KnownKey>({
     {"panel", "leg", Kind::choice, "A|B"},
     {"panel", "supplies", Kind::supplies},
     {"panel", "feeder", Kind::feeder},
+    {"panel", "efficiency", Kind::share},
+    {"panel", "listed", Kind::flag},
+    {"panel", "feeder_breaker", Kind::amps},
+    {"panel", "feeder_cable", Kind::cable},
+    {"panel", "feeder_length", Kind::length},
     {"panel", "main", Kind::amps},
     {"panel", "bus", Kind::amps},
     {"panel", "output", Kind::amps},
@@ -109,12 +114,23 @@ constexpr std::array kJobKeys = std::to_array<KnownKey>({
     {"situation", "other", Kind::share},
     {"situation", "share", Kind::table, "{ K1 = 0.5, lighting = 1.0 }"},
 
+    {"situation", "supply", Kind::choice, "Utility|Generator|Inverter"},
+
     {"cable", "mark", Kind::mark},
     {"cable", "name", Kind::words},
     {"cable", "kind", Kind::cable},
     {"cable", "from", Kind::words},
     {"cable", "to", Kind::words},
     {"cable", "length", Kind::length},
+
+    {"cable", "carries", Kind::circuits},
+    {"cable", "role", Kind::choice, "feed|on to|switch leg|travellers|line|load"},
+
+    {"box", "name", Kind::words},
+    {"box", "size", Kind::words},
+    {"box", "volume", Kind::choice, "524 mL|32 in³|0.5 L|?"},
+    {"box", "devices", Kind::table, "[\"receptacle\", \"switch\"]"},
+    {"box", "clamps", Kind::flag},
 
     {"accept", "rule", Kind::rule},
     {"accept", "why", Kind::words},

@@ -20,8 +20,9 @@ constexpr std::array<std::string_view, 12> kNames{
     "Été, prise nº 3",       "Water heater",           "Spare",  "Basement", "漢字 بِهِ 😀",           "x"};
 constexpr std::array<std::string_view, 16> kAmps{"15 A",  "20 A",  "25 A",  "30 A",  "40 A", "50 A",   "60 A",  "100 A",
                                                  "125 A", "200 A", "400 A", "6.4 A", "80 A", "500 mA", "0.5 A", "?"};
-constexpr std::array<std::string_view, 14> kLoads{"0 VA",   "1 VA",   "180 VA", "900 VA", "1500 VA", "1.5 kW", "3 kW",
-                                                  "4500 W", "9.6 kW", "12 kW",  "25 kVA", "100 kW",  "10 MVA", "?"};
+constexpr std::array<std::string_view, 16> kLoads{"12 A",    "500 mA", "0 VA",   "1 VA",   "180 VA", "900 VA",
+                                                  "1500 VA", "1.5 kW", "3 kW",   "4500 W", "9.6 kW", "12 kW",
+                                                  "25 kVA",  "100 kW", "10 MVA", "?"};
 constexpr std::array<std::string_view, 12> kLengths{"1 m",   "4 m",   "9.5 m", "30 m",       "80 m",  "250 m",
                                                     "31 ft", "14 in", "1 mm",  "31 ft 6 in", "10 km", "?"};
 constexpr std::array<std::string_view, 7> kAreas{"64 m²", "45 m2", "690 ft²", "1500 sq ft", "100000 m²", "9 m²", "?"};

@@ -173,7 +173,11 @@ TEST_CASE("quantities: missing or unknown unit, negative, absurd", "[job][mistak
         {circuit("breaker = inf"), {"9:11 ~begin with a number"}},
         {circuit("breaker = \"20 A?\""), {"9:11 ~the unit of a current"}},
         {circuit("load = 1500"), {"9:8 circuit K1: load = 1500 is not a load~write the unit: \"1500 VA\""}},
-        {circuit("load = \"12 A\""), {"9:8 ~12 A x 120 V = 1440 VA"}},
+        {circuit("load = \"12 V\""),
+         {"9:8 circuit K1: load = \"12 V\" is not a load~\"1500 VA\"; or A, of the current at the circuit's own "
+          "volts: \"12 A\""}},
+        {circuit("load = \"20000 A\""), {"9:8 ~a load in amperes is at most 10 000 A here"}},
+        {circuit("load = \"-12 A\""), {"9:8 ~cannot be negative"}},
         {circuit("load = \"1e9 W\""), {"9:8 ~the unit of a load"}},
         {circuit("length = 9.5"),
          {"9:10 circuit K1: length = 9.5 is not a length~write the unit: \"9.5 m\" or \"9.5 ft\""}},
@@ -449,7 +453,7 @@ TEST_CASE("feeders: unknown, in another panel, in a circle, widened", "[job][mis
                {"15:10 panel \"Sub\": the panel \"Main\" does not bring that"});
     check_told(sub("120 on both legs", "feeder = \"Main/SP\"\nsupply = \"120/240\"\n"),
                {"15:10 panel \"Sub\": the panel \"Main\" does not bring that"});
-    check_told(sub("120/240", "feeder = \"Main/SP\"\nsupply = \"12 V DC\"\n"),
+    check_told(sub("12 V DC", "feeder = \"Main/SP\"\nsupply = \"120/240\"\n"),
                {"15:10 panel \"Sub\": panel \"Sub\" is fed by another kind of current"});
     check_told(sub("120/240", "feeder = \"Main/SP\"\n[[circuit]]\nmark = \"X\"\n"),
                {"15:1 circuit X: the job has several panels~one of: Main, Sub"});

@@ -175,6 +175,7 @@ class Files(unittest.TestCase):
             text = made.spelled(rng)
             self.assertEqual(typed.load({"load": text}), made.grains, text)
             made = amounts.amps(rng, [20])
+            self.assertEqual(typed.load({"load": made.spelled(rng)}, 208), made.grains * 208)
             self.assertEqual(typed.measured({"measured": made.spelled(rng)}), made.grains)
 
     def test_every_writing_of_a_document_reads_as_the_same(self):

@@ -84,7 +84,8 @@ class Circuits:
             key = "fuse" if direct and rng.random() < 0.8 else "breaker"
             c[key] = self._question(amounts.amps(rng, [5, 10, 15, 20, 25, 30, 40, 50, 60]))
         if rng.random() < 0.88:
-            c["load"] = self._question(amounts.load(rng))
+            load = amounts.load(rng) if rng.random() < 0.85 else amounts.amps(rng, [1, 3, 8, 12])
+            c["load"] = self._question(load)
         for key, share, usual in (("measured", 0.08, [1, 3, 6, 12]), ("mca", 0.05, [12, 18, 24]), ("mop", 0.05, [20, 35])):
             if rng.random() < share:
                 c[key] = self._question(amounts.amps(rng, usual), 0.1)

@@ -4,6 +4,7 @@
 
 TWO_LEGS = ("120/240", "120/208")
 DIRECT = {"12 V DC": 12, "24 V DC": 24, "48 V DC": 48}
+BETWEEN = {"120/240": 240, "120/208": 208}  # volts between the legs
 DEGREES = {"120/240": 180, "120/208": 120}  # between the two legs; the others are in phase
 
 

@@ -5,7 +5,7 @@
 import cmath
 import math
 
-from panel import DEGREES, Panel, has_two_legs, is_direct, sources
+from panel import BETWEEN, DEGREES, Panel, has_two_legs, is_direct, sources
 from typed import pole_va
 
 
@@ -63,7 +63,8 @@ class Recount:
         if source is not None and not of_one_leg:
             return 0, 0  # from leg to leg: nothing in the neutral
         use = c.get("use", self.uses.get(c["mark"]))
-        va = pole_va(c, use, situation, self.sources[panel][0].volts(), not of_one_leg)
+        between = next((BETWEEN[s.kind] for s in self.sources[panel] if s.kind in BETWEEN), 240)
+        va = pole_va(c, use, situation, self.sources[panel][0].volts(), not of_one_leg, between)
         return va, 0 if of_one_leg else va
 
     def neutral(self, panel, situation):

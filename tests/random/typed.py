@@ -33,10 +33,13 @@ def _in_thousandths(text, units):
     return nearest(_number(found[1]) * units[found[2].lower()] * 1000)
 
 
-def load(table):
-    """Of a circuit in thousandths of a VA; None when not said or "?"."""
+def load(table, volts=120):
+    """Of a circuit in thousandths of a VA; None when not said or "?". `volts`: its own, for a load in amperes."""
     said = table.get("load", "?")
-    return None if said == "?" else _in_thousandths(said, LOADS)
+    if said == "?":
+        return None
+    in_amperes = said.rstrip().lower().endswith(tuple(CURRENTS)) and not said.rstrip().lower().endswith(tuple(LOADS))
+    return _in_thousandths(said, CURRENTS) * volts if in_amperes else _in_thousandths(said, LOADS)
 
 
 def measured(table):
@@ -68,17 +71,19 @@ def share_of(circuit, use, situation):
     return share(situation.get("other", 1))
 
 
-def pole_va(circuit, use, situation, volts, two_poles):
-    """Whole VA of one pole. The figure read comes before the load, that before the least circuit ampacity; a two-pole load is halved upwards."""
+def pole_va(circuit, use, situation, volts, two_poles, between=240):
+    """Whole VA of one pole. The figure read comes before the load, that before the least circuit ampacity; a two-pole
+    load is halved upwards. `between`: the volts between its hots."""
     if circuit.get("off"):
         return 0
     part = Fraction(share_of(circuit, use, situation), MILLION)
     reading = measured(circuit)
     if reading is not None:
         return nearest(Fraction(reading * volts, 1000) * part)
-    if load(circuit) is None and nameplate(circuit) is not None:
+    said = load(circuit, between if two_poles else volts)
+    if said is None and nameplate(circuit) is not None:
         return nearest(Fraction(nameplate(circuit) * volts, 1000) * part)
-    va = nearest(Fraction(load(circuit) or 0, 1000) * part)
+    va = nearest(Fraction(said or 0, 1000) * part)
     return -(-va // 2) if two_poles else va
 
 

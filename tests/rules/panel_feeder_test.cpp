@@ -133,6 +133,10 @@ TEST_CASE("panel-208-heat: three quarters of the power between two phases of a w
     REQUIRE(says("panel-208-heat", job({two_pole("H1", 1).use("baseboard").old()}, SupplyKind::wye_120_208)) ==
             "warning H1");
     REQUIRE(says("panel-208-heat", job(heaters, SupplyKind::bridged_120)).empty());
+    auto in_amperes = job({two_pole("H1", 1).use("baseboard")}, SupplyKind::wye_120_208);
+    in_amperes.circuits[0].load.reset();
+    in_amperes.circuits[0].load_amps = 7_A; // at 208 V: what it gives at 240 V nobody said
+    REQUIRE_THAT(found("panel-208-heat", in_amperes).at(0).message, Contains("there: H1"));
     auto second = job(heaters);
     second.panels[0].supply.reset();
     second.panels[0].supplies = {"Grid", "Marina post"};

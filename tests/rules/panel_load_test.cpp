@@ -89,6 +89,9 @@ TEST_CASE("leg amperes: lines add up, 240 V loads draw on both", "[check][panel]
     REQUIRE(amps_on(wye).a == Approx(10 + 2400 / 208.0));
     wye.circuits[2].use = "baseboard";
     REQUIRE(amps_on(wye).a == Approx(10 + 2400 * (208.0 * 208.0) / (240.0 * 240.0) / 208.0));
+    wye.circuits[2].load.reset();
+    wye.circuits[2].load_amps = 12_A; // what it draws there
+    REQUIRE(amps_on(wye).a == Approx(10 + 12));
     auto bridged = made;
     bridged.panels[0].supply->kind = SupplyKind::bridged_120;
     REQUIRE(amps_on(bridged).a == Approx(10));

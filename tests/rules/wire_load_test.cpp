@@ -42,6 +42,11 @@ TEST_CASE("wire-load-fits: 208 V draws more, resistance heat gives less", "[chec
     REQUIRE(load_fits(job_of({c}, SupplyKind::wye_120_208), "NEC 2023") == 'E');
     c.use = "heating"; // 6500 VA at 240 V gives 4882 VA at 208 V, 23.5 A
     REQUIRE(load_fits(job_of({c}, SupplyKind::wye_120_208), "NEC 2023") == '-');
+    c.load.reset();
+    c.load_amps = Amps{30'001}; // what it draws there, heat or not
+    REQUIRE(load_fits(job_of({c}, SupplyKind::wye_120_208), "NEC 2023") == 'E');
+    c.load_amps = 30_A;
+    REQUIRE(load_fits(job_of({c}, SupplyKind::wye_120_208), "NEC 2023") == '-');
 }
 
 TEST_CASE("wire-load-fits: a range at its branch demand", "[check][wire]") {

@@ -96,7 +96,7 @@ TEST_CASE("a load is read with its unit", "[units]") {
 TEST_CASE("what is no load says the way out", "[units]") {
     auto const [typed, why] = GENERATE(table<std::string, std::string>({
         {"1500", "write the unit: \"1500 VA\""},
-        {"20 A", "20 A x 120 V = 2400 VA"},
+        {"20 A", "this is a current, a load is in VA or W"},
         {"-1 W", "cannot be negative"},
         {"11000 kW", "at most"},
         {"2 hp", "nameplate"},
@@ -110,6 +110,18 @@ TEST_CASE("what is no load says the way out", "[units]") {
     auto const read = parse_load(typed);
     REQUIRE_FALSE(read.value);
     REQUIRE_THAT(read.why, Contains(why));
+}
+
+TEST_CASE("a load may be its current", "[units]") {
+    auto const amps = [](std::string const& typed) { return std::get<Amps>(parse_load_or_amps(typed).value.value()); };
+    CHECK(amps("12 A") == 12_A);
+    CHECK(amps("500mA") == 500_mA);
+    CHECK(amps("0 A") == 0_A); // as 0 VA
+    CHECK(std::get<VoltAmperes>(parse_load_or_amps("1.5 kW").value.value()) == 1500_VA);
+    CHECK_THAT(parse_load_or_amps("12 V").why, Contains("\"1500 VA\"") && Contains("\"12 A\""));
+    CHECK_THAT(parse_load_or_amps("10001 A").why, Contains("at most 10 000 A"));
+    CHECK_THAT(parse_load_or_amps("12").why, Contains("write the unit"));
+    CHECK_THAT(parse_load_or_amps("2 hp").why, Contains("nameplate"));
 }
 
 TEST_CASE("a length is read in metres, feet and inches", "[units]") {
@@ -217,4 +229,17 @@ TEST_CASE("any bytes are a quantity or a reason", "[units]") {
         REQUIRE(told(parse_length(typed)));
         REQUIRE(told(parse_area(typed)));
     }
+}
+
+TEST_CASE("a volume is read in millilitres and cubic inches", "[units]") {
+    // Source: 1 in = 25.4 mm exactly, so 1 in³ = 16 387.064 mm³; a grain is a thousandth of one.
+    CHECK(parse_volume("524 mL").value == Volume{524'000'000});
+    CHECK(parse_volume("0.5 L").value == Volume{500'000'000});
+    CHECK(parse_volume("1 in³").value == Volume{16'387'064});
+    CHECK(parse_volume("32 cu in").value == parse_volume("32in3").value);
+    CHECK(parse_volume("1 cm³").value == parse_volume("1 ml").value);
+    CHECK_THAT(parse_volume("32").why, Contains("\"32 mL\" or \"32 in³\""));
+    CHECK_THAT(parse_volume("32 in").why, Contains("the unit of a volume"));
+    CHECK_THAT(parse_volume("0 mL").why, Contains("cannot be 0"));
+    CHECK_THAT(parse_volume("101 L").why, Contains("at most 100 L"));
 }

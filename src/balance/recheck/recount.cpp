@@ -42,8 +42,11 @@ std::vector<Supply> sources_from(Panel const& p, int depth) {
 std::int64_t pole_load(Circuit const& c, Situation const* s, std::int64_t v, bool two) {
     std::int64_t const share = s ? s->share[c.number] : 1'000'000;
     if (c.off) return 0;
-    // Thousandths of a VA times millionths, rounded once, halves up.
-    auto const rounded = [&](std::int64_t thousandths) { return (thousandths * share + 500'000'000) / 1'000'000'000; };
+    // Thousandths of a VA times millionths, rounded once, halves up; whole megawatts apart, or the product may not fit.
+    constexpr std::int64_t kVa = 1'000'000'000;
+    auto const rounded = [&](std::int64_t thousandths) {
+        return thousandths / kVa * share + (thousandths % kVa * share + kVa / 2) / kVa;
+    };
     if (c.measured) return rounded(c.measured->count * v);
     if (!c.load && c.mca) return rounded(c.mca->count * v);
     auto const va = c.load ? rounded(c.load->count) : 0;

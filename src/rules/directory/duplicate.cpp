@@ -24,6 +24,7 @@ Verdict judge(Case const& c) {
     std::map<std::string, std::vector<Circuit const*>> same;
     std::vector<std::string> order;
     for (Circuit const& circuit : c.building.circuits) {
+        if (!circuit.listed) continue; // named after its panel, in no directory
         if (!has_name(circuit) || circuit.is_spare()) continue;
         seen.looked();
         auto const words = reads_as(circuit.name);

@@ -28,6 +28,7 @@ std::optional<NamedPerson> person_of(Circuit const& circuit) {
 Verdict judge(Case const& c) {
     Inspection seen;
     for (Circuit const& circuit : c.building.circuits) {
+        if (!circuit.listed) continue; // named after its panel, in no directory
         if (circuit.is_spare() || (!has_name(circuit) && circuit.room.empty())) continue;
         seen.looked();
         auto const named = person_of(circuit);

@@ -147,7 +147,7 @@ std::vector<ToMeasure> to_measure(Case const& c) {
         add_all(list, Subject::circuit, circuit.mark, panel, protection_keys(circuit, asked), false);
     }
     for (Run const& run : building.runs)
-        if (run.carries.empty()) add_all(list, Subject::cable, run.mark, "", missing_keys(run));
+        if (!run.of_circuit) add_all(list, Subject::cable, run.mark, "", missing_keys(run));
     return list;
 }
 

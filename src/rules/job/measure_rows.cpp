@@ -151,6 +151,7 @@ std::vector<HowToMeasure> const& how_to_measure(Subject thing) {
     case Subject::dwelling: return dwelling_rows();
     case Subject::job:
     case Subject::situation:
+    case Subject::box:
     case Subject::accept: break;
     }
     return none;

@@ -55,7 +55,7 @@ std::optional<Finding> say(Case const& c, std::span<ToMeasure const> of_one_thin
 
 // Every circuit, cable, panel and source, the dwelling, and the job itself have figures to know.
 int things_of(Building const& building) {
-    auto const cables = std::ranges::count_if(building.runs, [](Run const& r) { return r.carries.empty(); });
+    auto const cables = std::ranges::count_if(building.runs, [](Run const& r) { return !r.of_circuit; });
     return static_cast<int>(building.circuits.size() + building.panels.size() + building.supplies.size()) +
            static_cast<int>(cables) + building.dwelling.has_value() + 1;
 }

@@ -20,7 +20,7 @@ Lessened lessened(Panel const& panel, Feed const& feed) {
     for (Circuit const* circuit : panel.circuits) {
         if (is_off(feed, *circuit) || !is_resistance_heat(*circuit)) continue;
         found.marks.push_back(circuit->mark);
-        if (!circuit->load) {
+        if (!circuit->load || circuit->load_in_amperes) {
             found.words.push_back(circuit->mark);
             continue;
         }

@@ -22,7 +22,8 @@ bool only_feeds_panels(Panel const& panel) {
     auto const is_other = [](Circuit const* c) {
         return !c->is_spare() && !c->is_source() && !c->is(PanelPart::feeder) && !c->fed_panel();
     };
-    return std::ranges::any_of(panel.circuits, feeds_one) && std::ranges::none_of(panel.circuits, is_other);
+    return panel.listed && std::ranges::any_of(panel.circuits, feeds_one) &&
+           std::ranges::none_of(panel.circuits, is_other);
 }
 
 // The panel that the service of a dwelling ends in, in no outbuilding, alternating current; behind a panel that only

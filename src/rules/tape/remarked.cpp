@@ -27,7 +27,7 @@ std::vector<Remarked> remarked(std::vector<CableRun> const& runs, bool (*wanted)
 
 int pieces_with(std::vector<CableRun> const& runs, bool (*wanted)(Conductor const&)) {
     return static_cast<int>(std::ranges::count_if(runs, [&](CableRun const& run) {
-        Circuit const* first = run.of->carries.empty() ? nullptr : run.of->carries.front();
+        Circuit const* first = run.of->of_circuit ? run.of->carries.front() : nullptr;
         return first && !first->on_dc() && run.missing_hots + run.missing_neutrals == 0 &&
                std::ranges::any_of(run.conductors, wanted);
     }));
