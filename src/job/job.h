@@ -123,9 +123,9 @@ struct Situation {
 struct Cable { // not a circuit's home run
     std::string mark, name, kind, from, to;
     std::optional<Length> length;
-    std::vector<std::string> carries; // marks of circuits
-    std::string role;                 // "feed", "on to", "switch leg", "travellers", "line", "load" or empty
     std::vector<std::string> asked;
+    std::vector<std::string> carries{}; // marks of circuits
+    std::string role{};                 // "feed", "on to", "switch leg", "travellers", "line", "load" or empty
     friend bool operator==(Cable const&, Cable const&) = default;
 };
 
