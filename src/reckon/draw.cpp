@@ -16,7 +16,7 @@ VoltAmperes nameplate(Case const& c, Circuit const& circuit) {
 }
 
 Draw by_load(Circuit const& circuit, VoltAmperes load, Volts volts) {
-    VoltAmperes const counted = is_resistance_heat(circuit) ? heat_at(load, volts) : load;
+    VoltAmperes const counted = gives_less_on_less(circuit) ? heat_at(load, volts) : load;
     return {counted / volts, counted, volts, load < *circuit.load};
 }
 
@@ -34,10 +34,12 @@ void take_larger(std::optional<Draw>& most, Draw const& draw) {
 bool is_draw_known(Circuit const& c) { return c.load || c.measured || c.mca; }
 
 bool is_resistance_heat(Circuit const& c) {
-    if (c.poles != 2 || !c.use || c.load_in_amperes) return false; // a current said at its own volts is real
+    if (c.poles != 2 || !c.use) return false;
     return c.use->heating || c.use->demand == Demand::water_heating || c.use->demand == Demand::tankless ||
            c.use->demand == Demand::space_heat;
 }
+
+bool gives_less_on_less(Circuit const& c) { return is_resistance_heat(c) && !c.load_in_amperes; }
 
 VoltAmperes heat_at(VoltAmperes at_240, Volts volts) {
     return {at_240.count * volts.count * volts.count / (240 * 240)};

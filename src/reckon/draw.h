@@ -25,6 +25,8 @@ bool is_draw_known(Circuit const& circuit);
 // Plain resistance on two poles, sold for 240 V: on less it gives less. Ranges and dryers mostly name both voltages on
 // their plates.
 bool is_resistance_heat(Circuit const& circuit);
+// Its load is what it takes at 240 V; one said in amperes is what it takes where it stands.
+bool gives_less_on_less(Circuit const& circuit);
 // What such a heater gives at these volts: (volts / 240)² of its power.
 VoltAmperes heat_at(VoltAmperes at_240, Volts volts);
 

@@ -58,7 +58,7 @@ double amps_of(Circuit const& c, Situation const* situation, Feed const& feed) {
     if (!has_two_hots(feed.kind)) return 0;
     double const between = value(volts_between_legs(feed.kind));
     if (c.measured || !c.load) return va / value(volts_to_neutral(feed.kind)); // said as a current
-    double const part = is_resistance_heat(c) ? std::min(1.0, between * between / (240.0 * 240.0)) : 1.0;
+    double const part = gives_less_on_less(c) ? std::min(1.0, between * between / (240.0 * 240.0)) : 1.0;
     return 2 * va * part / between;
 }
 

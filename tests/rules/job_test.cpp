@@ -67,6 +67,11 @@ TEST_CASE("job-no-effect: one note for all keys that do nothing yet", "[check][j
     for (auto const* key : {"language (", "tails (", "name_fr of K1 (", "runs_with of L1 ("})
         REQUIRE_THAT(f[0].message, Contains(key));
     REQUIRE(says("job-no-effect", made, "CE 2021") == "note K1 L1");
+    typed::Box box;
+    box.name = "Counter box";
+    box.size = "2-gang";
+    made.boxes = {box};
+    REQUIRE_THAT(found("job-no-effect", made)[0].message, Contains("size of Counter box (nothing is judged by it)"));
 }
 
 TEST_CASE("job-assumed: one note for the guessed uses, one for no dwelling", "[check][job]") {

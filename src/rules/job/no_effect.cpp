@@ -12,47 +12,87 @@
 namespace legwork {
 
 namespace {
-// One row a key, until it does something: then its row goes.
+// One row a key, until it does something: then its row goes. `said`: what it stands at, by mark or name; [""] at the
+// head of the file; empty where nobody typed it.
+using Names = std::vector<std::string>;
 struct IdleKey {
-    std::string_view key, would; // what a person expects of it
-    bool (*job)(Building const&);
-    bool (*circuit)(Circuit const&);
+    std::string_view key, would; // what becomes of it
+    Names (*said)(Building const&);
+    bool of_circuits = false;
 };
-bool is_no_job(Building const&) { return false; }
-bool is_no_circuit(Circuit const&) { return false; }
+Names at_head(bool said) { return said ? Names{""} : Names{}; }
+
+template <class List, class Name, class Said>
+Names those(List const& list, Name name, Said said) {
+    Names found;
+    for (auto const& one : list)
+        if (said(one)) found.push_back(one.*name);
+    return found;
+}
+template <class Said>
+Names circuits(Building const& b, Said said) {
+    return those(b.circuits, &Circuit::mark, said);
+}
+template <class Said>
+Names boxes(Building const& b, Said said) {
+    return those(b.boxes, &WiringBox::name, said);
+}
+
+constexpr std::string_view kEnglish = "sheets are in English", kUncut = "no length is cut by it",
+                           kUnjudged = "nothing is judged by it";
 constexpr std::array kIdle{
-    IdleKey{"language", "sheets are in English",
+    IdleKey{"language", kEnglish,
             [](Building const& b) {
-                return std::ranges::any_of(b.languages, [](std::string const& l) { return l != "en"; });
-            },
-            is_no_circuit},
-    IdleKey{"name_fr", "sheets are in English", is_no_job, [](Circuit const& c) { return !c.name_fr.empty(); }},
-    IdleKey{"name_es", "sheets are in English", is_no_job, [](Circuit const& c) { return !c.name_es.empty(); }},
-    IdleKey{"tails", "no length is cut by it", [](Building const& b) { return b.tails.has_value(); }, is_no_circuit},
-    IdleKey{"loop", "no length is cut by it", [](Building const& b) { return b.loop.has_value(); }, is_no_circuit},
-    IdleKey{"runs_with", "situations say what runs together", is_no_job,
-            [](Circuit const& c) { return !c.runs_with.empty(); }},
+                return at_head(std::ranges::any_of(b.languages, [](std::string const& l) { return l != "en"; }));
+            }},
+    IdleKey{"name_fr", kEnglish,
+            [](Building const& b) { return circuits(b, [](Circuit const& c) { return !c.name_fr.empty(); }); }, true},
+    IdleKey{"name_es", kEnglish,
+            [](Building const& b) { return circuits(b, [](Circuit const& c) { return !c.name_es.empty(); }); }, true},
+    IdleKey{"tails", kUncut, [](Building const& b) { return at_head(b.tails.has_value()); }},
+    IdleKey{"loop", kUncut, [](Building const& b) { return at_head(b.loop.has_value()); }},
+    IdleKey{"runs_with", "situations say what runs together",
+            [](Building const& b) { return circuits(b, [](Circuit const& c) { return !c.runs_with.empty(); }); }, true},
+    IdleKey{"supply", kUnjudged,
+            [](Building const& b) {
+                return those(b.situations, &Situation::name, [](Situation const& s) { return s.supply != nullptr; });
+            }},
+    IdleKey{"size", kUnjudged,
+            [](Building const& b) { return boxes(b, [](WiringBox const& box) { return !box.size.empty(); }); }},
+    IdleKey{"volume", kUnjudged,
+            [](Building const& b) { return boxes(b, [](WiringBox const& box) { return box.volume.has_value(); }); }},
+    IdleKey{"devices", kUnjudged,
+            [](Building const& b) { return boxes(b, [](WiringBox const& box) { return !box.devices.empty(); }); }},
+    IdleKey{"clamps", kUnjudged,
+            [](Building const& b) { return boxes(b, [](WiringBox const& box) { return box.clamps.has_value(); }); }},
+    IdleKey{"carries", kUnjudged,
+            [](Building const& b) {
+                return those(b.runs, &Run::mark, [](Run const& r) { return !r.of_circuit && !r.carries.empty(); });
+            }},
+    IdleKey{"role", kUnjudged,
+            [](Building const& b) {
+                return those(b.runs, &Run::mark, [](Run const& r) { return r.role != RunRole::unsaid; });
+            }},
 };
 
 // "tails (no length is cut by it)", "name_fr of K1 and K2 (sheets are in English)"
-std::string said(IdleKey const& idle, std::vector<std::string> const& marks) {
-    return fmt::format("{}{} ({})", idle.key, marks.empty() ? "" : " of " + listed(marks), idle.would);
+std::string words(IdleKey const& idle, Names const& names) {
+    return fmt::format("{}{} ({})", idle.key, names == Names{""} ? "" : " of " + listed(names), idle.would);
 }
 
 Verdict judge(Case const& c) {
     Inspection seen;
     Where where;
-    std::vector<std::string> all;
+    Names all;
     for (IdleKey const& idle : kIdle) {
-        std::vector<std::string> marks;
-        for (Circuit const& circuit : c.building.circuits)
-            if (idle.circuit(circuit)) marks.push_back(circuit.mark);
-        if (!idle.job(c.building) && marks.empty()) continue;
+        auto const names = idle.said(c.building);
+        if (names.empty()) continue;
         seen.looked();
-        if (all.empty() || (!marks.empty() && where.circuits.empty())) where.key = idle.key; // where it points
-        for (std::string const& mark : marks)
-            if (std::ranges::find(where.circuits, mark) == where.circuits.end()) where.circuits.push_back(mark);
-        all.push_back(said(idle, marks));
+        if (all.empty() || (idle.of_circuits && where.circuits.empty())) where.key = idle.key; // where it points
+        if (idle.of_circuits)
+            for (std::string const& mark : names)
+                if (std::ranges::find(where.circuits, mark) == where.circuits.end()) where.circuits.push_back(mark);
+        all.push_back(words(idle, names));
     }
     if (all.empty()) return seen.verdict();
     auto f = finding(c, job_no_effect, Gravity::usual, where, {}, false);
