@@ -113,6 +113,8 @@ Cut cut_into_cards(SheetInput const& input, Form const& form) {
                             "wherever the wire can be seen.");
     if (auto const others = other_cables(input.building); !others.empty())
         frame.foot.push_back(fmt::format("No circuit is on {}: not in these notes.", fmt::join(others, ", ")));
+    if (auto const live = live_between_boxes(input.building); !live.empty())
+        frame.foot.push_back(fmt::format("Live, and not in these notes: {}.", fmt::join(live, ", ")));
     Rect const area = content_area(input, form, frame);
     auto const each = static_cast<std::size_t>(std::max(1.0, (area.width + kGap) / (kLeastWidth + kGap)));
     Columns const columns(area, each);

@@ -107,8 +107,19 @@ std::vector<BoxCard> tape_cards(SheetInput const& input) { return Cards(input).m
 std::vector<std::string> other_cables(Building const& building) {
     std::vector<std::string> marks;
     for (Run const& run : building.runs)
-        if (!run.of_circuit) marks.push_back(run.mark);
+        if (!run.of_circuit && run.carries.empty()) marks.push_back(run.mark);
     return marks;
+}
+
+std::vector<std::string> live_between_boxes(Building const& building) {
+    std::vector<std::string> cables;
+    for (Run const& run : building.runs) {
+        if (run.of_circuit || run.carries.empty()) continue;
+        std::vector<std::string> marks;
+        for (Circuit const* c : run.carries) marks.push_back(c->mark);
+        cables.push_back(fmt::format("{} (of {})", run.mark, fmt::join(marks, "+")));
+    }
+    return cables;
 }
 
 } // namespace legwork

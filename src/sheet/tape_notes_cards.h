@@ -43,5 +43,7 @@ struct BoxCard {
 std::vector<BoxCard> tape_cards(SheetInput const& input);
 // Marks of the cables that these cards leave out, since no circuit is on them.
 std::vector<std::string> other_cables(Building const& building);
+// [[cable]]s that say whose they are, "K1a (of K1)": live, and not wired here.
+std::vector<std::string> live_between_boxes(Building const& building);
 
 } // namespace legwork

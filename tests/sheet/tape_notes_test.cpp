@@ -214,6 +214,16 @@ TEST_CASE("tape notes: a breaker in another panel is said to be there", "[sheet]
     CHECK(wire(cable(card(cards, "Main"), "K1+K2"), "red").lands == "breaker 4 in panel Loft");
 }
 
+TEST_CASE("tape notes: a cable between boxes that carries a circuit is live, and said to be left out",
+          "[sheet][tape]") {
+    auto a = ask("CE 2024");
+    a.job.cables.front().carries = {"K1"};
+    Fonts const fonts(SOURCE_DIR "/fonts");
+    auto const words = all_words(compose_tape_notes(a.input(fonts), tape_letter()));
+    CHECK(has(words, "Live, and not in these notes: S1 (of K1)."));
+    CHECK_FALSE(has(words, "No circuit is on S1"));
+}
+
 TEST_CASE("tape notes: direct current has a positive and a negative, and no code's tape", "[sheet][tape]") {
     auto a = ask("CE 2024");
     a.job.panels.front().supply->kind = SupplyKind::dc_12;
