@@ -103,14 +103,14 @@ private:
             has_neutral = give(for_neutral(), ConductorJob::neutral, task_.neutral_circuit);
             missing_neutrals_ += !has_neutral;
         }
-        if (!task_.neutral && task_.white_is_neutral && task_.third.empty())
+        if (!task_.neutral && task_.white_is_neutral && task_.third == ThirdWire::unsaid)
             give(white(), ConductorJob::neutral, task_.neutral_circuit);
         third();
     }
 
     void third() {
-        if (task_.third == "switched") give(by_rank(4), ConductorJob::switched, task_.third_circuit);
-        if (task_.third == "traveller") give(by_rank(4), ConductorJob::traveller, task_.third_circuit);
+        if (task_.third == ThirdWire::switched) give(by_rank(4), ConductorJob::switched, task_.third_circuit);
+        if (task_.third == ThirdWire::traveller) give(by_rank(4), ConductorJob::traveller, task_.third_circuit);
     }
 
     // From a light's box to its switch: a three-wire brings the neutral along, a two-wire has its white as the feed.

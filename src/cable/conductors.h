@@ -26,7 +26,8 @@ struct CableTask {
     bool white_is_neutral =
         false;                   // nothing surely uses one, but a white that is left over is one (some ovens, hot tubs)
     std::string neutral_circuit; // empty for a shared one
-    std::string third, third_circuit; // the job of the extra conductor, and of whose circuit
+    ThirdWire third = ThirdWire::unsaid; // the job of the extra conductor
+    std::string third_circuit;           // and of whose circuit
     Wires wires = Wires::ac;
     Wiring wiring = Wiring::cable;
     Gauge gauge = Gauge::awg14;

@@ -14,17 +14,6 @@ namespace legwork {
 namespace {
 bool may_use_neutral(Circuit const& c) { return !c.lists_outlets && c.use && c.use->may_use_neutral_at_240; }
 
-std::string word(ThirdWire third) {
-    switch (third) {
-    case ThirdWire::switched: return "switched";
-    case ThirdWire::traveller: return "traveller";
-    case ThirdWire::spare: return "spare";
-    case ThirdWire::neutral: return "neutral";
-    case ThirdWire::unsaid: break;
-    }
-    return {};
-}
-
 // What a cable of these circuits has to carry: a pair shares its home run only.
 CableTask task_of(Circuit const& c, Circuit const* p) {
     CableTask task;
@@ -38,7 +27,7 @@ CableTask task_of(Circuit const& c, Circuit const* p) {
     task.neutral_circuit = p ? "" : c.mark;
     // The extra conductor belongs to the cable: either circuit of a pair may say what it does.
     Circuit const& says_third = c.third == ThirdWire::unsaid && p ? *p : c;
-    task.third = word(says_third.third);
+    task.third = says_third.third;
     task.third_circuit = says_third.mark;
     return task;
 }

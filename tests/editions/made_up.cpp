@@ -41,10 +41,15 @@ constexpr std::array<Row, kSize> not_read(std::array<Row, kSize> rows) {
     for (Row& row : rows) row.source = unread;
     return rows;
 }
-constexpr RangeDemand not_read(RangeDemand r) {
-    r.base_va.source = r.base_up_to_va.source = r.excess_percent.source = unread;
-    r.small_up_to_va = r.small_percent = r.large_from_va = r.large_least_breaker = std::nullopt;
-    return r;
+constexpr RangeDemand not_read(RangeDemand const& r) {
+    return {.base_va = {r.base_va.value, unread},
+            .base_up_to_va = {r.base_up_to_va.value, unread},
+            .excess_percent = {r.excess_percent.value, unread},
+            .per_kilowatt = r.per_kilowatt,
+            .small_up_to_va = {},
+            .small_percent = {},
+            .large_from_va = {},
+            .large_least_breaker = {}};
 }
 
 constexpr std::array<SectionRow, 0> kSectionRows{};
