@@ -26,8 +26,9 @@ Rect text_area(Form const& form, int cell) {
     return {left, top, std::max(0.0, right - left), std::max(0.0, bottom - top)};
 }
 
-// The least that any cell gives: all labels take that, and look alike.
+// The least that any cell gives: all labels take that, and look alike. Nothing on a form without labels.
 Rect least_area(Form const& form) {
+    if (form.columns < 1 || form.rows < 1) return {};
     Rect least = text_area(form, 0);
     for (int cell = 1; cell < form.columns * form.rows; ++cell) {
         auto const area = text_area(form, cell);
@@ -84,7 +85,7 @@ class Shown {
 public:
     void add(Run const& run, LabelShows const& shows) {
         for (std::size_t i = 0; i < shows.feeds.size(); ++i)
-            add(run.carries.empty() ? about(run, "name") : about(*run.carries[i], "name"), shows.feeds[i],
+            add(run.of_circuit ? about(*run.carries[i], "name") : about(run, "name"), shows.feeds[i],
                 Printed::Name::kName);
         if (!shows.mark) add(about(run, ""), false, "the mark");
         if (!shows.ends) add(about(run, ""), false, "the name of an end");
@@ -98,7 +99,7 @@ public:
 private:
     static Where about(Circuit const& c, std::string key) { return legwork::about(c, std::move(key)); }
     static Where about(Run const& run, std::string key) {
-        return run.carries.empty() ? Where{"", {run.mark}, key} : legwork::about(run.carries, key);
+        return run.of_circuit ? legwork::about(run.carries, key) : Where{"", {run.mark}, key};
     }
     // Once a name, however many labels say it.
     void add(Where of, bool whole, std::string_view what) {
@@ -116,8 +117,8 @@ private:
 } // namespace
 
 std::vector<Printed::Name> names_on_labels(SheetInput const& input, Form const& form) {
-    if (form.columns < 1 || form.rows < 1 || !takes_text(least_area(form))) return {};
     Rect const area = least_area(form);
+    if (!takes_text(area)) return {};
     Page scratch;
     Shown shown;
     for (auto const& end : cable_ends(input.building, cable_runs(input.building, input.book))) {
@@ -129,10 +130,9 @@ std::vector<Printed::Name> names_on_labels(SheetInput const& input, Form const& 
 }
 
 std::vector<Sheet> compose_labels(SheetInput const& input, Form const& form) {
-    auto const cells =
-        static_cast<std::size_t>(std::max(0, form.columns)) * static_cast<std::size_t>(std::max(0, form.rows));
     auto const least = least_area(form);
-    if (cells == 0 || !takes_text(least)) return {};
+    if (!takes_text(least)) return {};
+    auto const cells = static_cast<std::size_t>(form.columns) * static_cast<std::size_t>(form.rows);
     auto const labels = faces(input, form);
     if (labels.empty()) return {};
 

@@ -124,7 +124,7 @@ Cut cut_into_cards(SheetInput const& input, Form const& form) {
 
 Where where(Building const& building, std::string const& cable_mark) {
     auto const run = std::ranges::find(building.runs, cable_mark, &Run::mark);
-    return run == building.runs.end() || run->carries.empty() ? Where{"", {cable_mark}, ""} : about(run->carries);
+    return run != building.runs.end() && run->of_circuit ? about(run->carries) : Where{"", {cable_mark}, ""};
 }
 
 } // namespace
