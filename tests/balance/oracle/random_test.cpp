@@ -79,7 +79,7 @@ TEST_CASE("balance against exhaustive placement: most wires reach few spaces", "
 }
 
 // Not part of the suite: test_balance "[long]", with LEGWORK_SEED and LEGWORK_CASES in the environment.
-TEST_CASE("balance against exhaustive placement: a long run", "[.][long]") {
+TEST_CASE("balance against exhaustive placement: a long run", "[.][long][slow]") {
     std::uint64_t const first = asked("LEGWORK_SEED", 1'000'000), cases = asked("LEGWORK_CASES", 10'000);
     for (std::uint64_t seed = first; seed < first + cases; ++seed) {
         bool const pairs = seed % 3 == 0;
