@@ -7,7 +7,7 @@
 #include "building/resolve.h"
 #include "panel/feeds.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <algorithm>
 #include <cstdlib>

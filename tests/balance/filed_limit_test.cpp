@@ -7,7 +7,7 @@
 #include "balance/oracle/homes.h"
 #include "building/resolve.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <algorithm>
 

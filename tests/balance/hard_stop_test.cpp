@@ -8,7 +8,7 @@
 #include "balance/hard_homes.h"
 #include "building/resolve.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <algorithm>
 #include <chrono>

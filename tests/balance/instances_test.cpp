@@ -7,7 +7,7 @@
 #include "balance/balance.h"
 #include "building/resolve.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <nlohmann/json.hpp>
 
 #include <fstream>

@@ -4,7 +4,7 @@
 #include "balance/balance.h"
 #include "building/resolve.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace legwork;
 

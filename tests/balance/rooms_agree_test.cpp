@@ -12,7 +12,7 @@
 #include "building/resolve.h"
 #include "job/job.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <limits>
 

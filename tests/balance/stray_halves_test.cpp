@@ -9,7 +9,7 @@
 #include "balance/oracle/reckon.h"
 #include "building/resolve.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <cstdlib>
 #include <map>

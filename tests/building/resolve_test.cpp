@@ -4,7 +4,7 @@
 // What the names of a job lead to. Nothing here is of a code: what is typed is what is found again, as a thing.
 #include "building/resolve.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <algorithm>
 

@@ -6,7 +6,7 @@
 #include "building/resolve.h"
 #include "building/trial.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace legwork;
 

@@ -4,7 +4,7 @@
 // Whatever is in the cable, what the tape notes may never say.
 #include "cable/conductors.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <rapidcheck.h>
 
 #include <algorithm>

@@ -6,7 +6,7 @@
 #include "building/resolve.h"
 #include "cable/run.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <algorithm>
 

@@ -6,7 +6,7 @@
 #include "cable/drop.h"
 #include "codebook/stock/wire_data.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <vector>
 

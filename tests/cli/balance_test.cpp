@@ -10,7 +10,7 @@
 #include "temporary_folder.h"
 #include "units/failure.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <nlohmann/json.hpp>
 
 #include <filesystem>
@@ -66,7 +66,7 @@ TEST_CASE("the plan for people names spaces, legs, the proof and where to land",
     CAPTURE(out);
     for (auto const* words : {"Main: 8 spaces, 120/240, main 60 A", "North wall", "2P 20 A", "connected: 0 VA apart",
                               "proven", "--write puts these spaces", "prove dead on both legs"})
-        REQUIRE_THAT(out, Catch::Contains(words));
+        REQUIRE_THAT(out, Contains(words));
 }
 
 TEST_CASE("moves take off first, then land", "[cli][balance]") {
@@ -105,7 +105,7 @@ space = 5
     REQUIRE(off != std::string::npos);
     REQUIRE(land != std::string::npos);
     REQUIRE(off < land);
-    REQUIRE_THAT(called.out, Catch::Contains("1 move") && Catch::Contains("<- this plan"));
+    REQUIRE_THAT(called.out, Contains("1 move") && Contains("<- this plan"));
     auto const held = json::parse(call({"balance", folder / "job.toml", "--json", "--moves", "0"}).out);
     REQUIRE(held["panels"][0]["moves"] == 0);
     REQUIRE(held["panels"][0]["imbalance_va"] == 1800);
@@ -119,9 +119,9 @@ TEST_CASE("a breaker that grows from a half to a whole space is no move, and is 
     auto const called = call({"balance", folder / "job.toml"});
     CAPTURE(called.out);
     REQUIRE(json::parse(call({"balance", folder / "job.toml", "--json"}).out)["panels"][0]["moves"] == 0);
-    CHECK_THAT(called.out, !Catch::Contains("1 move") && !Catch::Contains("take off"));
-    CHECK_THAT(called.out, Catch::Contains("3 B = A") && Catch::Contains("= another breaker on its space") &&
-                               Catch::Contains("A on 3 (leg B), in place of 3a"));
+    CHECK_THAT(called.out, !Contains("1 move") && !Contains("take off"));
+    CHECK_THAT(called.out, Contains("3 B = A") && Contains("= another breaker on its space") &&
+                               Contains("A on 3 (leg B), in place of 3a"));
 }
 
 // A mark says which cable is meant (README): a part of it says nothing.
@@ -138,8 +138,7 @@ TEST_CASE("no mark and no rating is cut in the plan's table", "[cli][balance]") 
     for (std::string line; std::getline(lines, line) && !line.starts_with("Legs");)
         widest = std::max(widest, line.size());
     CHECK(widest <= 100);
-    CHECK_THAT(out, Catch::Contains("+ KITCHEN1 Counter") && Catch::Contains("KITCHEN2 |") &&
-                        Catch::Contains("2P 1000.25 A"));
+    CHECK_THAT(out, Contains("+ KITCHEN1 Counter") && Contains("KITCHEN2 |") && Contains("2P 1000.25 A"));
 }
 
 TEST_CASE("balance --write changes spaces and nothing else, and keeps the old file", "[cli][balance]") {
@@ -164,7 +163,7 @@ TEST_CASE("balance --write changes spaces and nothing else, and keeps the old fi
     }
     auto const nothing = call({"balance", path, "--write"});
     REQUIRE(nothing.status == 0);
-    REQUIRE_THAT(nothing.out, Catch::Contains("Nothing to write"));
+    REQUIRE_THAT(nothing.out, Contains("Nothing to write"));
     REQUIRE(contents(path) == written);
     REQUIRE(folder.names() == std::vector<std::string>{"my job.before.toml", "my job.toml"});
 }
@@ -177,7 +176,7 @@ TEST_CASE("an impossible panel says why, writes nothing and exits 1", "[cli][bal
     auto const called = call({"balance", folder / "job.toml", "--write"});
     CAPTURE(called.out, called.err);
     REQUIRE(called.status == 1);
-    REQUIRE_THAT(called.out, Catch::Contains("No plan: "));
+    REQUIRE_THAT(called.out, Contains("No plan: "));
     REQUIRE(contents(folder / "job.toml") == job);
     REQUIRE(folder.names() == std::vector<std::string>{"job.toml"});
     auto const panel = json::parse(call({"balance", folder / "job.toml", "--json"}).out)["panels"][0];
@@ -202,7 +201,7 @@ TEST_CASE("a job saved by somebody else since it was read is left as it is", "[c
     auto const plan = legwork::balance(opened.session->building);
     auto const theirs = small_job() + "# one more remark\n";
     legwork::write_file(path, theirs);
-    REQUIRE_THROWS_WITH(legwork::save_spaces(*opened.session, plan), Catch::Contains("changed by somebody else"));
+    REQUIRE_THROWS_WITH(legwork::save_spaces(*opened.session, plan), Contains("changed by somebody else"));
     REQUIRE(contents(path) == theirs);
     REQUIRE(folder.names() == std::vector<std::string>{"job.toml"});
 }
@@ -227,7 +226,7 @@ TEST_CASE("a run that has nothing to write clears up after one that was killed",
     std::filesystem::copy_file(folder / "job.before.toml", folder / legwork::draft_name(1, 0, "job.toml"));
     auto const called = call({"balance", path, "--write"});
     REQUIRE(called.status == 0);
-    REQUIRE_THAT(called.out, Catch::Contains("Nothing to write"));
+    REQUIRE_THAT(called.out, Contains("Nothing to write"));
     REQUIRE(folder.names() == std::vector<std::string>{"job.before.toml", "job.toml"});
 }
 

@@ -11,12 +11,11 @@
 #include "sheet/sheets.h"
 #include "temporary_folder.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <algorithm>
 
 using namespace legwork;
-using Catch::Contains;
 
 namespace {
 

@@ -5,7 +5,7 @@
 #include "cli/command.h"
 #include "temporary_folder.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <nlohmann/json.hpp>
 
 using Words = std::vector<std::string>;
@@ -40,7 +40,7 @@ TEST_CASE("what cannot be understood of a call exits 2 and says so", "[cli]") {
     auto const called = call(words);
     REQUIRE(called.status == legwork::exit_not_understood);
     REQUIRE(called.out.empty());
-    REQUIRE_THAT(called.err, Catch::Contains("error: "));
+    REQUIRE_THAT(called.err, Contains("error: "));
 
     auto with_json = words;
     with_json.push_back("--json");
@@ -54,24 +54,24 @@ TEST_CASE("what cannot be understood of a call exits 2 and says so", "[cli]") {
 }
 
 TEST_CASE("a slip of the fingers is told", "[cli]") {
-    REQUIRE_THAT(call({"chekc", "x"}).err, Catch::Contains("did you mean \"check\"?"));
-    REQUIRE_THAT(call({"print", "x", "--sheet", "label"}).err, Catch::Contains("did you mean \"labels\"?"));
-    REQUIRE_THAT(call({"explain", "mw-oposite-legs"}).err, Catch::Contains("did you mean \"mw-opposite-legs\"?"));
-    REQUIRE_THAT(call({"quux"}).err, !Catch::Contains("did you mean"));
+    REQUIRE_THAT(call({"chekc", "x"}).err, Contains("did you mean \"check\"?"));
+    REQUIRE_THAT(call({"print", "x", "--sheet", "label"}).err, Contains("did you mean \"labels\"?"));
+    REQUIRE_THAT(call({"explain", "mw-oposite-legs"}).err, Contains("did you mean \"mw-opposite-legs\"?"));
+    REQUIRE_THAT(call({"quux"}).err, !Contains("did you mean"));
 }
 
 TEST_CASE("help and version exit 0", "[cli]") {
     auto const help = call({"--help"});
     REQUIRE(help.status == 0);
     for (auto const* c : legwork::commands()) {
-        REQUIRE_THAT(help.out, Catch::Contains(std::string(c->name)));
+        REQUIRE_THAT(help.out, Contains(std::string(c->name)));
         REQUIRE(call({std::string(c->name), "--help"}).status == 0);
     }
     // Only commands that exist are listed.
-    for (auto const* later : {"import", "export", "pull"}) REQUIRE_THAT(help.out, !Catch::Contains(later));
+    for (auto const* later : {"import", "export", "pull"}) REQUIRE_THAT(help.out, !Contains(later));
     auto const version = call({"--version"});
     REQUIRE(version.status == 0);
-    REQUIRE_THAT(version.out, Catch::StartsWith("legwork "));
+    REQUIRE_THAT(version.out, Catch::Matchers::StartsWith("legwork "));
 }
 
 TEST_CASE("a starter job passes its own check, and never takes the place of a file", "[cli][new]") {
@@ -84,7 +84,7 @@ TEST_CASE("a starter job passes its own check, and never takes the place of a fi
     auto const starter = contents(path);
     auto const again = call({"new", path});
     REQUIRE(again.status == legwork::exit_not_written);
-    REQUIRE_THAT(again.err, Catch::Contains("is there already"));
+    REQUIRE_THAT(again.err, Contains("is there already"));
     REQUIRE(contents(path) == starter);
     REQUIRE(call({"new", "-"}).out == starter);
     REQUIRE(call({"new", "/proc/no/such/place.toml"}).status == legwork::exit_not_written);
@@ -98,7 +98,7 @@ TEST_CASE("every rule that check can name is explained", "[cli][explain]") {
         CAPTURE(id);
         auto const told = call({"explain", id});
         REQUIRE(told.status == 0);
-        REQUIRE_THAT(told.out, Catch::StartsWith(id));
+        REQUIRE_THAT(told.out, Catch::Matchers::StartsWith(id));
         REQUIRE_FALSE(rule.at("asks").get<std::string>().empty());
         REQUIRE_FALSE(rule.at("why").get<std::string>().empty());
         REQUIRE_FALSE(rule.at("remedy").get<std::string>().empty());
@@ -111,7 +111,7 @@ TEST_CASE("forms are listed by sheet, one default each", "[cli][forms]") {
     auto const value = json::parse(called.out);
     std::map<std::string, int> defaults;
     for (auto const& form : value.at("forms")) {
-        REQUIRE_THAT(call({"forms"}).out, Catch::Contains(form.at("form").get<std::string>()));
+        REQUIRE_THAT(call({"forms"}).out, Contains(form.at("form").get<std::string>()));
         defaults[form.at("sheet")] += form.at("default").get<bool>() ? 1 : 0;
     }
     REQUIRE(defaults.size() >= 3);

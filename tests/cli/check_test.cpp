@@ -6,7 +6,7 @@
 #include "output/files.h"
 #include "temporary_folder.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <nlohmann/json.hpp>
 
 #include <set>
@@ -36,12 +36,12 @@ TEST_CASE("check exits 1 while an error finding stands, else 0", "[cli][check]")
     REQUIRE(bad.status == legwork::exit_error_finding);
     REQUIRE(bad.err.empty());
     // Place, severity, rule, what to do, the counts, the caution.
-    REQUIRE_THAT(bad.out, Catch::Contains("bad.toml:46:1: error: L1: "));
-    REQUIRE_THAT(bad.out, Catch::Contains("[wire-breaker-fits]"));
-    REQUIRE_THAT(bad.out, Catch::Contains("    Do: "));
-    REQUIRE_THAT(bad.out, Catch::Contains("NEC 2023 "));
-    REQUIRE_THAT(bad.out, Catch::Contains("1 error, "));
-    REQUIRE_THAT(bad.out, Catch::Contains("prove dead on both legs"));
+    REQUIRE_THAT(bad.out, Contains("bad.toml:46:1: error: L1: "));
+    REQUIRE_THAT(bad.out, Contains("[wire-breaker-fits]"));
+    REQUIRE_THAT(bad.out, Contains("    Do: "));
+    REQUIRE_THAT(bad.out, Contains("NEC 2023 "));
+    REQUIRE_THAT(bad.out, Contains("1 error, "));
+    REQUIRE_THAT(bad.out, Contains("prove dead on both legs"));
 }
 
 TEST_CASE("the JSON of check has its stable keys", "[cli][check]") {
@@ -92,7 +92,7 @@ TEST_CASE("an accepted finding is told apart and does not count", "[cli][check]"
     REQUIRE(value["accepted"][0]["by"] == "R. Moss");
     for (auto const& f : value["findings"]) REQUIRE(f["rule"] != "dir-unnamed");
     auto const listed = call({"check", folder / "accepted.toml"});
-    REQUIRE_THAT(listed.out, Catch::Contains("Accepted by R. Moss: named after") && Catch::Contains("1 accepted"));
+    REQUIRE_THAT(listed.out, Contains("Accepted by R. Moss: named after") && Contains("1 accepted"));
 }
 
 TEST_CASE("an acceptance that covers nothing is a warning with its own place", "[cli][check]") {
@@ -116,7 +116,7 @@ TEST_CASE("an acceptance that cannot hold is told at its finding", "[cli][check]
     REQUIRE(called.status == 1);
     auto const value = json::parse(called.out);
     REQUIRE(value["accepted"].empty());
-    REQUIRE_THAT(value["findings"][0]["fix"].get<std::string>(), Catch::Contains("does not hold"));
+    REQUIRE_THAT(value["findings"][0]["fix"].get<std::string>(), Contains("does not hold"));
     for (auto const& f : value["findings"]) REQUIRE(f["rule"] != "job-accept-unused");
 }
 
@@ -140,16 +140,16 @@ TEST_CASE("check: --rule and --min show a part, counts and exit status are of th
 
     auto const listed = call({"check", path, "--min", "error"});
     REQUIRE(listed.status == 1);
-    REQUIRE_THAT(listed.out, Catch::Contains("1 of ") && Catch::Contains("of the whole job"));
-    REQUIRE_THAT(listed.out, Catch::Contains("[wire-breaker-fits]") && !Catch::Contains(": note: "));
+    REQUIRE_THAT(listed.out, Contains("1 of ") && Contains("of the whole job"));
+    REQUIRE_THAT(listed.out, Contains("[wire-breaker-fits]") && !Contains(": note: "));
     REQUIRE(call({"check", path, "--rule", "mw-pigtail"}).status == 1); // the error is not shown and stands
 
     auto const slip = call({"check", path, "--rule", "mw-pigtale"});
     REQUIRE(slip.status == 2);
-    REQUIRE_THAT(slip.err, Catch::Contains("did you mean \"mw-pigtail\"?"));
+    REQUIRE_THAT(slip.err, Contains("did you mean \"mw-pigtail\"?"));
     auto const later = call({"check", path, "--rule", "box-full"});
     REQUIRE(later.status == 2);
-    REQUIRE_THAT(later.err, Catch::Contains("not checked yet"));
+    REQUIRE_THAT(later.err, Contains("not checked yet"));
 }
 
 TEST_CASE("check: --by groups the same findings under headings", "[cli][check]") {
@@ -170,12 +170,12 @@ TEST_CASE("check: --by groups the same findings under headings", "[cli][check]")
         REQUIRE(grouped.status == 1);
         auto const lines = in_lines(grouped.out);
         for (auto const& line : in_lines(plain)) REQUIRE(lines.count(line) >= 1);
-        REQUIRE_THAT(grouped.out, Catch::EndsWith(plain.substr(plain.find("bad.toml (NEC 2023): "))));
+        REQUIRE_THAT(grouped.out, Catch::Matchers::EndsWith(plain.substr(plain.find("bad.toml (NEC 2023): "))));
     }
     auto const by_circuit = call({"check", path, "--by", "circuit"}).out;
     // A multiwire pair is one cable.
-    REQUIRE_THAT(by_circuit, Catch::Contains("A1+A2, spaces ") &&
-                                 Catch::Contains(": North wall receptacles; South wall receptacles\n----"));
+    REQUIRE_THAT(by_circuit,
+                 Contains("A1+A2, spaces ") && Contains(": North wall receptacles; South wall receptacles\n----"));
     REQUIRE(by_circuit.find("The job as a whole\n---") < by_circuit.find("A1+A2, "));
     REQUIRE(by_circuit.find("A1+A2, ") < by_circuit.find("L1, space "));
     auto const by_theme = call({"check", path, "--by", "theme"}).out;
@@ -194,10 +194,10 @@ TEST_CASE("mistakes of the file are all told, each with its place, line, caret a
     CAPTURE(called.err);
     REQUIRE(called.status == 2);
     REQUIRE(called.out.empty());
-    REQUIRE_THAT(called.err, Catch::Contains("job.toml:7:1: error: "));
-    REQUIRE_THAT(called.err, Catch::Contains("    spaxes = 8\n    ^\n"));
-    REQUIRE_THAT(called.err, Catch::Contains("spaces"));
-    REQUIRE_THAT(called.err, Catch::Contains("job.toml:17:13: error: "));
+    REQUIRE_THAT(called.err, Contains("job.toml:7:1: error: "));
+    REQUIRE_THAT(called.err, Contains("    spaxes = 8\n    ^\n"));
+    REQUIRE_THAT(called.err, Contains("spaces"));
+    REQUIRE_THAT(called.err, Contains("job.toml:17:13: error: "));
     auto const value = json::parse(call({"check", folder / "job.toml", "--json"}).out);
     REQUIRE(value["job"].is_null());
     REQUIRE(value["problems"].size() >= 2);
@@ -214,7 +214,7 @@ TEST_CASE("only the severity word is coloured", "[cli][check]") {
     auto const plain = call({"check", folder / "bad.toml"}).out;
     auto colored = call({"check", folder / "bad.toml"}, true).out;
     REQUIRE(plain.find('\x1b') == std::string::npos);
-    REQUIRE_THAT(colored, Catch::Contains("\x1b[1;31merror\x1b[0m: L1"));
+    REQUIRE_THAT(colored, Contains("\x1b[1;31merror\x1b[0m: L1"));
     for (auto const* code : {"\x1b[1;31m", "\x1b[1;33m", "\x1b[1;36m", "\x1b[0m"})
         for (auto at = colored.find(code); at != std::string::npos; at = colored.find(code))
             colored.erase(at, std::string(code).size());

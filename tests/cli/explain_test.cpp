@@ -4,10 +4,9 @@
 #include "calls.h"
 #include "codebook/tables/tables.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <nlohmann/json.hpp>
 
-using Catch::Contains;
 using nlohmann::json;
 
 TEST_CASE("explain says how grave a rule is, who may accept it and where the codes say so", "[cli][explain]") {
@@ -30,7 +29,7 @@ TEST_CASE("explain says of how grave a rule is what check does", "[cli][explain]
     auto const gfci = call({"explain", "mw-one-pole-gfci"}).out;
     REQUIRE_THAT(gfci, Contains("  gravity   an error. At most a warning where it is an AFCI, "));
     auto const value = json::parse(call({"explain", "mw-one-pole-gfci", "--json"}).out);
-    REQUIRE_THAT(value["doubt"].get<std::string>(), Catch::StartsWith("it is an AFCI"));
+    REQUIRE_THAT(value["doubt"].get<std::string>(), Catch::Matchers::StartsWith("it is an AFCI"));
     REQUIRE(json::parse(call({"explain", "mw-unequal", "--json"}).out)["doubt"].is_null());
     auto const neutral = call({"explain", "tape-as-neutral"}).out;
     REQUIRE_THAT(neutral, Contains("NEC: an error; or a note. CE Code: an error; or a note; or a warning\n"));
@@ -39,8 +38,8 @@ TEST_CASE("explain says of how grave a rule is what check does", "[cli][explain]
 TEST_CASE("explain teaches rules that are not checked yet, and says that they are not", "[cli][explain]") {
     auto const told = call({"explain", "box-full"});
     REQUIRE(told.status == 0);
-    REQUIRE_THAT(told.out,
-                 Catch::StartsWith("box-full (not checked yet)\n") && Contains("that it finds nothing means nothing"));
+    REQUIRE_THAT(told.out, Catch::Matchers::StartsWith("box-full (not checked yet)\n") &&
+                               Contains("that it finds nothing means nothing"));
     REQUIRE_THAT(told.out, Contains("NEC 2017: 314.16(B); NEC 2020, 2023: 314.16(B)(1)"));
     auto const value = json::parse(call({"explain", "box-full", "--json"}).out);
     REQUIRE(value["checked"] == false);
@@ -63,7 +62,7 @@ TEST_CASE("explain --table lists the tables, and prints each within the width of
         REQUIRE_THAT(listed.out, Contains(name + " ") && Contains(entry.at("title").get<std::string>().substr(0, 40)));
         auto const told = call({"explain", "--table", name});
         REQUIRE(told.status == 0);
-        REQUIRE_THAT(told.out, Catch::StartsWith(entry.at("title").get<std::string>()));
+        REQUIRE_THAT(told.out, Catch::Matchers::StartsWith(entry.at("title").get<std::string>()));
         auto const value = json::parse(call({"explain", "--table", name, "--json"}).out);
         bool memory = false;
         for (auto const& part : value.at("parts"))

@@ -3,7 +3,7 @@
 
 // The folders' one direction: DEVELOPERS.md's table, kept by a test since the linker does not see headers.
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <filesystem>
 #include <fstream>

@@ -6,10 +6,9 @@
 #include "output/files.h"
 #include "temporary_folder.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <nlohmann/json.hpp>
 
-using Catch::Contains;
 using nlohmann::json;
 
 namespace {

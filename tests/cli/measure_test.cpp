@@ -6,10 +6,9 @@
 #include "output/files.h"
 #include "temporary_folder.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <nlohmann/json.hpp>
 
-using Catch::Contains;
 using nlohmann::json;
 
 namespace {
@@ -33,7 +32,7 @@ TEST_CASE("check --measure is a list to tick and fill in", "[cli][measure]") {
     auto const called = call({"check", "--measure", path});
     CAPTURE(called.out, called.err);
     REQUIRE(called.status == 0);
-    REQUIRE_THAT(called.out, Catch::StartsWith("Go and measure: Ridge hut, NEC 2023\n"));
+    REQUIRE_THAT(called.out, Catch::Matchers::StartsWith("Go and measure: Ridge hut, NEC 2023\n"));
     REQUIRE_THAT(called.out, Contains("prove dead on both legs"));
     auto const at = [&](std::string const& words) {
         auto const found = called.out.find(words);

@@ -8,7 +8,7 @@
 #include "output/files.h"
 #include "temporary_folder.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <chrono>
 #include <filesystem>
@@ -78,7 +78,7 @@ TEST_CASE("sheets of another job, and files of other names, are nobody's old pag
     fs::copy_file(folder / "out/directory-Main.pdf", folder / "out/for the inspector.pdf");
     REQUIRE(call({"print", folder / "job.toml", "--out", out}).err.empty());
     fs::copy_file(folder / "out/directory-Main.pdf", folder / "out/directory-Attic.pdf");
-    REQUIRE_THAT(call({"print", folder / "job.toml", "--out", out}).err, Catch::Contains("directory-Attic.pdf"));
+    REQUIRE_THAT(call({"print", folder / "job.toml", "--out", out}).err, Contains("directory-Attic.pdf"));
 }
 
 TEST_CASE("a sheet is never written over the job, by whatever name", "[cli][print]") {
@@ -87,7 +87,7 @@ TEST_CASE("a sheet is never written over the job, by whatever name", "[cli][prin
     legwork::write_file(job, small_job());
     auto const refused = call({"print", job, "--out", folder.path()});
     REQUIRE(refused.status == legwork::exit_not_written);
-    REQUIRE_THAT(refused.err, Catch::Contains("it is the job file itself"));
+    REQUIRE_THAT(refused.err, Contains("it is the job file itself"));
     fs::create_hard_link(job, folder / "job.toml");
     REQUIRE(call({"print", folder / "job.toml", "--out", folder.path()}).status == legwork::exit_not_written);
     REQUIRE(folder.names() == Names{"job.toml", "labels.pdf"});
@@ -109,7 +109,7 @@ TEST_CASE("a print that cannot write one sheet writes none", "[cli][print]") {
     legwork::write_file(folder / "job.toml", with(small_job(), "Bunk room", "Other room"));
     auto const called = call({"print", folder / "job.toml", "--out", folder / "out"});
     REQUIRE(called.status == legwork::exit_not_written);
-    REQUIRE_THAT(called.err, Catch::Contains("tape-notes.pdf: Is a directory"));
+    REQUIRE_THAT(called.err, Contains("tape-notes.pdf: Is a directory"));
     REQUIRE(contents(folder / "out/labels.pdf") == old);
 }
 

@@ -8,13 +8,12 @@
 #include "output/files.h"
 #include "temporary_folder.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
 
 using namespace legwork;
-using Catch::Contains;
 using nlohmann::json;
 
 namespace {

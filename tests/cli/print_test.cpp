@@ -6,7 +6,7 @@
 #include "output/files.h"
 #include "temporary_folder.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <nlohmann/json.hpp>
 
 #include <filesystem>
@@ -34,10 +34,10 @@ TEST_CASE("print leaves every sheet as PDF and SVG, and says what it wrote", "[c
     for (auto const* name : {"directory-Main.pdf", "directory-Main-1.svg", "labels.pdf", "labels-1.svg",
                              "tape-notes.pdf", "tape-notes-1.svg", "load-Main.pdf", "load-Main-1.svg"}) {
         REQUIRE(written.contains(name));
-        REQUIRE_THAT(called.out, Catch::Contains(std::string("b/") + name));
+        REQUIRE_THAT(called.out, Contains(std::string("b/") + name));
     }
     REQUIRE(contents(folder / "a/b/labels.pdf").starts_with("%PDF-"));
-    REQUIRE_THAT(contents(folder / "a/b/labels-1.svg"), Catch::Contains("<svg"));
+    REQUIRE_THAT(contents(folder / "a/b/labels-1.svg"), Contains("<svg"));
 
     // The JSON lists the same files, and the same job gives the same bytes.
     auto const told = json::parse(call({"print", folder / "job.toml", "--out", folder / "c", "--json"}).out);
@@ -95,7 +95,7 @@ supply = "12 V DC"
 )");
     auto const called = call({"print", folder / "van.toml", "--out", folder / "out", "--sheet", "load"});
     REQUIRE(called.status == 0);
-    REQUIRE_THAT(called.err, Catch::Contains("nothing in this job stands on the sheet \"load\""));
+    REQUIRE_THAT(called.err, Contains("nothing in this job stands on the sheet \"load\""));
     REQUIRE_FALSE(fs::exists(folder / "out"));
     REQUIRE(call({"print", folder / "van.toml", "--out", folder / "out"}).err.empty()); // all sheets: those there are
 }
@@ -105,7 +105,7 @@ TEST_CASE("a job with an error finding is printed as a draft, exit 1", "[cli][pr
     legwork::write_file(folder / "job.toml", faulty_job());
     auto const called = call({"print", folder / "job.toml", "--out", folder / "out"});
     REQUIRE(called.status == 1);
-    REQUIRE_THAT(called.out, Catch::Contains("DRAFT"));
+    REQUIRE_THAT(called.out, Contains("DRAFT"));
     REQUIRE(fs::exists(folder / "out/labels.pdf"));
 }
 
@@ -134,7 +134,7 @@ TEST_CASE("pages of an earlier, longer print are named", "[cli][print]") {
     legwork::write_file(folder / "out/directory-Main-2.svg", "old");
     auto const called = call({"print", folder / "job.toml", "--out", folder / "out"});
     REQUIRE(called.status == 0);
-    REQUIRE_THAT(called.err, Catch::Contains("directory-Main-2.svg is from an earlier print"));
+    REQUIRE_THAT(called.err, Contains("directory-Main-2.svg is from an earlier print"));
     REQUIRE(contents(folder / "out/directory-Main-2.svg") == "old");
 }
 
@@ -144,7 +144,7 @@ TEST_CASE("what cannot be written exits 3, in words and in JSON", "[cli][print]"
     legwork::write_file(folder / "plain", "");
     auto const called = call({"print", folder / "job.toml", "--out", folder / "plain"});
     REQUIRE(called.status == legwork::exit_not_written);
-    REQUIRE_THAT(called.err, Catch::Contains("plain"));
+    REQUIRE_THAT(called.err, Contains("plain"));
     auto const told = call({"print", folder / "job.toml", "--out", folder / "plain", "--json"});
     REQUIRE(told.status == legwork::exit_not_written);
     REQUIRE(json::parse(told.out)["job"].is_null());

@@ -7,7 +7,7 @@
 #include "output/files.h"
 #include "temporary_folder.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <nlohmann/json.hpp>
 
 #include <chrono>
@@ -21,13 +21,13 @@ TEST_CASE("standard input is a job like any other", "[cli][process]") {
     REQUIRE(called.status == 1);
     REQUIRE(json::parse(called.out)["errors"] == 1);
     auto const listed = run_process({"check", "-"}, faulty_job());
-    REQUIRE_THAT(listed.out, Catch::Contains("standard input:46:1: error: L1"));
+    REQUIRE_THAT(listed.out, Contains("standard input:46:1: error: L1"));
 }
 
 TEST_CASE("a full disk behind standard output exits 3", "[cli][process]") {
     auto const called = run_process({"check", "-"}, small_job(), "/dev/full");
     REQUIRE(called.status == 3);
-    REQUIRE_THAT(called.err, Catch::Contains("standard output") && Catch::Contains("No space left"));
+    REQUIRE_THAT(called.err, Contains("standard output") && Contains("No space left"));
     REQUIRE(run_process({"--help"}, "", "/dev/full").status == 3);
 }
 
@@ -42,7 +42,7 @@ TEST_CASE("a file over the limit of the shell exits 3 with the cause, and nothin
         auto const called = run_process_within(4096, words);
         CAPTURE(words, called.err);
         REQUIRE(called.status == 3);
-        REQUIRE_THAT(called.err, Catch::Contains("File too large"));
+        REQUIRE_THAT(called.err, Contains("File too large"));
     }
     REQUIRE(contents(path) == job);
     std::filesystem::remove(folder / "out"); // throws unless it is empty
@@ -58,11 +58,11 @@ TEST_CASE("commands that a message proposes can be pasted, whatever the file is 
     }));
     auto const expected = "legwork check " + quote + folder.path() + end;
     auto const path = folder / name;
-    REQUIRE_THAT(run_process({"new", path}).out, Catch::Contains(expected));
+    REQUIRE_THAT(run_process({"new", path}).out, Contains(expected));
     legwork::write_file(path, faulty_job());
-    REQUIRE_THAT(run_process({"balance", path}).out, Catch::Contains(expected + " lists them"));
-    REQUIRE_THAT(run_process({"print", path, "--out", folder / "out"}).out, Catch::Contains(expected + " says what"));
-    REQUIRE_THAT(run_process({"balance", "-"}, faulty_job()).out, Catch::Contains("legwork check - lists them"));
+    REQUIRE_THAT(run_process({"balance", path}).out, Contains(expected + " lists them"));
+    REQUIRE_THAT(run_process({"print", path, "--out", folder / "out"}).out, Contains(expected + " says what"));
+    REQUIRE_THAT(run_process({"balance", "-"}, faulty_job()).out, Contains("legwork check - lists them"));
 }
 
 TEST_CASE("colour on a terminal only, and never with NO_COLOR", "[cli][process]") {
@@ -71,11 +71,10 @@ TEST_CASE("colour on a terminal only, and never with NO_COLOR", "[cli][process]"
     legwork::write_file(folder / "unreadable.toml", "[job]\nnmae = 1\n");
     for (auto const* file : {"bad.toml", "unreadable.toml"}) {
         CAPTURE(file);
-        REQUIRE_THAT(run_on_terminal({"check", folder / file}, {"NO_COLOR="}).out,
-                     Catch::Contains("\x1b[1;31merror\x1b[0m"));
-        REQUIRE_THAT(run_on_terminal({"check", folder / file}, {"NO_COLOR=1"}).out, !Catch::Contains("\x1b"));
+        REQUIRE_THAT(run_on_terminal({"check", folder / file}, {"NO_COLOR="}).out, Contains("\x1b[1;31merror\x1b[0m"));
+        REQUIRE_THAT(run_on_terminal({"check", folder / file}, {"NO_COLOR=1"}).out, !Contains("\x1b"));
         auto const piped = run_process({"check", folder / file}, "", "", {"NO_COLOR="});
-        REQUIRE_THAT(piped.out + piped.err, !Catch::Contains("\x1b"));
+        REQUIRE_THAT(piped.out + piped.err, !Contains("\x1b"));
     }
 }
 
@@ -139,7 +138,7 @@ TEST_CASE("any bytes are refused in under a second", "[cli][process]") {
         CAPTURE(called.err.substr(0, 400), took);
         bool const changed_job = input.size() == small_job().size();
         REQUIRE((called.status == 2 || (changed_job && (called.status == 0 || called.status == 1))));
-        if (called.status == 2) REQUIRE_THAT(called.err, Catch::Contains("error: "));
+        if (called.status == 2) REQUIRE_THAT(called.err, Contains("error: "));
 #if defined(__OPTIMIZE__) && !defined(__SANITIZE_ADDRESS__) // the promise is the built program's, not a debugger's
         REQUIRE(took < 1.0);
 #endif

@@ -6,7 +6,7 @@
 #include "output/files.h"
 #include "temporary_folder.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <nlohmann/json.hpp>
 
 #include <sstream>
@@ -92,7 +92,7 @@ TEST_CASE("check --propose --write changes breakers and cables and nothing else"
     REQUIRE(written == wanted);
     REQUIRE(contents(folder / "job.before.toml") == unsized_job());
     auto const again = call({"check", path, "--propose", "--write"});
-    REQUIRE_THAT(again.out, Catch::Contains("Nothing to write"));
+    REQUIRE_THAT(again.out, Contains("Nothing to write"));
     REQUIRE(folder.names() == std::vector<std::string>{"job.before.toml", "job.toml"});
 }
 
@@ -106,7 +106,7 @@ TEST_CASE("a job saved meanwhile is not overwritten by sizes", "[cli][propose]")
     auto const theirs = unsized_job() + "# one more remark\n";
     legwork::write_file(path, theirs);
     REQUIRE_THROWS_WITH(legwork::save_sizes(s, legwork::proposals(s.building, s.plan, *s.book)),
-                        Catch::Contains("changed by somebody else"));
+                        Contains("changed by somebody else"));
     REQUIRE(contents(path) == theirs);
 }
 
@@ -217,7 +217,7 @@ TEST_CASE("a dwelling's feeder is proposed as its load calculation names it, and
     CHECK(named() == 110);
     auto const said = call({"check", path, "--propose", "--write"}).out;
     CAPTURE(code, said);
-    CHECK_THAT(said, Catch::Contains("SP, Feeder of the suite: 110 A breaker") && Catch::Contains(load));
+    CHECK_THAT(said, Contains("SP, Feeder of the suite: 110 A breaker") && Contains(load));
     CHECK(named() == 110);
     auto const checked = json::parse(call({"check", path, "--json"}).out);
     for (auto const& f : checked["findings"]) {
@@ -233,12 +233,12 @@ TEST_CASE("where sizes cannot be written, the file stays and it is said", "[cli]
     auto const path = folder / "job.toml";
     auto const missing = call({"check", path, "--propose", "--write"});
     REQUIRE(missing.status == 2);
-    REQUIRE_THAT(missing.err, Catch::Contains("cannot read it"));
+    REQUIRE_THAT(missing.err, Contains("cannot read it"));
     legwork::write_file(path, "[job]\ncode = \"NEC 2023\"\ncircuit = [");
     REQUIRE(call({"check", path, "--propose", "--write"}).status == 2);
     REQUIRE(folder.names() == std::vector<std::string>{"job.toml"});
     auto const alone = call({"check", path, "--write"});
-    REQUIRE_THAT(alone.err, Catch::Contains("--write requires --propose"));
+    REQUIRE_THAT(alone.err, Contains("--write requires --propose"));
     // All is sized: nothing is written, nothing is kept.
     auto sized = unsized_job();
     sized.erase(sized.find("\n[[circuit]]\nmark   = \"WH\""));
@@ -247,7 +247,7 @@ TEST_CASE("where sizes cannot be written, the file stays and it is said", "[cli]
     legwork::write_file(path, sized);
     auto const nothing = call({"check", path, "--propose", "--write"});
     REQUIRE(nothing.status == 0);
-    REQUIRE_THAT(nothing.out, Catch::Contains("Nothing to propose: every circuit has its breaker and its cable."));
+    REQUIRE_THAT(nothing.out, Contains("Nothing to propose: every circuit has its breaker and its cable."));
     REQUIRE(contents(path) == sized);
     REQUIRE(folder.names() == std::vector<std::string>{"job.toml"});
 }
@@ -263,7 +263,7 @@ TEST_CASE("the reckoning is listed line by line with its section", "[cli][propos
           "L1, Lights, loft: 14/2\n", "    its breaker is 15 A\n", "X1, Spare corner: nothing proposed\n",
           "    Find out or put right first: what hangs on it",
           "The file is unchanged; --write puts these sizes into it."})
-        CHECK_THAT(out, Catch::Contains(words));
+        CHECK_THAT(out, Contains(words));
 }
 
 TEST_CASE("a number from memory is marked as that", "[cli][propose]") {
@@ -272,5 +272,5 @@ TEST_CASE("a number from memory is marked as that", "[cli][propose]") {
     auto job = unsized_job();
     job.replace(job.find("NEC 2023"), 8, "CE 2024");
     legwork::write_file(path, job);
-    CHECK_THAT(call({"check", path, "--propose"}).out, Catch::Contains("Table 13 (from memory"));
+    CHECK_THAT(call({"check", path, "--propose"}).out, Contains("Table 13 (from memory"));
 }

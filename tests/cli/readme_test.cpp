@@ -8,7 +8,7 @@
 #include "output/files.h"
 #include "temporary_folder.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <filesystem>
 #include <regex>
@@ -28,7 +28,7 @@ TEST_CASE("the job file of the README is a job without an error", "[documents]")
     auto const called = call({"check", folder / "cabin.toml"});
     CAPTURE(called.out, called.err);
     REQUIRE(called.status == 0);
-    REQUIRE_THAT(called.out, Catch::Contains("0 errors, 0 warnings"));
+    REQUIRE_THAT(called.out, Contains("0 errors, 0 warnings"));
     REQUIRE(call({"balance", folder / "cabin.toml", "--write"}).status == 0);
 }
 
@@ -37,11 +37,11 @@ TEST_CASE("every command and option stands in the README, the man page and the c
                              "src/cli/completions/_legwork", "src/cli/completions/legwork.fish"}) {
         CAPTURE(name);
         auto const text = std::regex_replace(document(name), std::regex("\\\\-"), "-");
-        for (auto const* command : legwork::commands()) REQUIRE_THAT(text, Catch::Contains(std::string(command->name)));
+        for (auto const* command : legwork::commands()) REQUIRE_THAT(text, Contains(std::string(command->name)));
         bool const fish = std::string(name).ends_with(".fish");
         for (auto const* option : {"json", "by", "rule", "min", "measure", "verdicts", "table", "best", "moves",
                                    "seconds", "write", "out", "sheet", "form", "format"})
-            REQUIRE_THAT(text, Catch::Contains((fish ? "-l " : "--") + std::string(option)));
+            REQUIRE_THAT(text, Contains((fish ? "-l " : "--") + std::string(option)));
     }
 }
 

@@ -9,7 +9,7 @@
 
 #include "output/files.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
@@ -93,8 +93,8 @@ TEST_CASE("what is only the best found is never called the least there is", "[cl
     CHECK(panel.at("least_imbalance_va").is_null());
     CHECK(panel.at("best_found_va").get<int>() > panel.at("lower_bound_va").get<int>());
     auto const words = timed({"balance", file, "--seconds", "0.3"}).out;
-    CHECK_THAT(words, Catch::Contains("the best found") && Catch::Contains("not proven") &&
-                          Catch::Contains("stopped by --seconds") && !Catch::Contains("least there is"));
+    CHECK_THAT(words, Contains("the best found") && Contains("not proven") && Contains("stopped by --seconds") &&
+                          !Contains("least there is"));
     auto const proven = json::parse(call({"balance", SOURCE_DIR "/examples/boathouse.toml", "--json"}).out);
     CHECK(proven.at("panels").at(0).at("least_imbalance_va").is_number());
     CHECK_FALSE(proven.at("panels").at(0).contains("best_found_va"));

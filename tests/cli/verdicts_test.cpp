@@ -8,13 +8,12 @@
 #include "rules/check.h"
 #include "temporary_folder.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <nlohmann/json.hpp>
 
 #include <regex>
 #include <set>
 
-using Catch::Contains;
 using nlohmann::json;
 
 namespace {
@@ -62,7 +61,8 @@ TEST_CASE("check: without lengths the drop of the wires was not looked at, and s
     CAPTURE(before.dump());
     REQUIRE(before["verdict"] == "passed");
     REQUIRE(before["looked_at"] > 0);
-    REQUIRE_THAT(before["nearest"].get<std::string>(), Catch::StartsWith("drop ") && Contains(" % of 3 % on "));
+    REQUIRE_THAT(before["nearest"].get<std::string>(),
+                 Catch::Matchers::StartsWith("drop ") && Contains(" % of 3 % on "));
     legwork::write_file(path, std::regex_replace(small_job(), std::regex("length *= *\"[^\"]*\""), ""));
     REQUIRE(verdict_of("wire-drop", {path}) ==
             json::parse(R"({"rule":"wire-drop","verdict":"nothing","looked_at":0,"nearest":null})"));
@@ -88,7 +88,7 @@ TEST_CASE("check --verdicts is a line for each rule", "[cli][verdicts]") {
     REQUIRE_THAT(called.out, Contains("Not checked yet, whatever the job: ") && Contains("box-full"));
     REQUIRE_THAT(called.out, Contains("prove dead on both legs"));
     REQUIRE_THAT(call({"check", "--verdicts", folder / "job.toml", "--rule", "wire-drop"}).out,
-                 Catch::StartsWith("wire-drop ") && !Contains("mw-pigtail "));
+                 Catch::Matchers::StartsWith("wire-drop ") && !Contains("mw-pigtail "));
 }
 
 TEST_CASE("check --verdicts: the exit status is that of check, JSON the same, other lists are refused",

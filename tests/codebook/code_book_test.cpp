@@ -5,7 +5,7 @@
 #include "codebook/code_book.h"
 #include "codebook/sections.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <set>
 

@@ -5,7 +5,7 @@
 #include "codebook/cooking_factors.h"
 #include "codebook/demand_factors.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <numeric>
 

@@ -7,7 +7,7 @@
 #include "codebook/cite.h"
 #include "codebook/dwelling.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace legwork;
 

@@ -3,7 +3,7 @@
 
 #include "codebook/stock/uses.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace legwork;
 

@@ -5,7 +5,7 @@
 #include "codebook/stock/receptacles.h"
 #include "codebook/stock/uses.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <set>
 

@@ -8,7 +8,7 @@
 #include "codebook/positions.h"
 #include "codebook/signs.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <set>
 #include <string>

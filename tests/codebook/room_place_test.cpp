@@ -4,7 +4,7 @@
 // Source: common practice, no source (how people name circuits and rooms).
 #include "codebook/stock/room_place.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace legwork;
 

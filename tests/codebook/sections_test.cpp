@@ -7,7 +7,7 @@
 #include "codebook/editions/checked_edition.h"
 #include "codebook/editions/nec_2023/sections.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace legwork;
 using namespace how_read;

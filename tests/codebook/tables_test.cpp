@@ -4,7 +4,7 @@
 // The tables of the code book as text.
 #include "codebook/tables/tables.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <map>
 #include <set>

@@ -3,7 +3,7 @@
 
 #include "codebook/stock/wire_data.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <cmath>
 

@@ -7,7 +7,7 @@
 #include "codebook/outbuilding.h"
 #include "codebook/outlet_count.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace legwork;
 

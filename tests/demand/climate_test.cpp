@@ -5,10 +5,9 @@
 #include "job/job.h"
 #include "load_job.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace made;
-using Catch::Contains;
 using enum LoadMethod;
 
 namespace {

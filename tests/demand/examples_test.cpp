@@ -13,7 +13,7 @@
 #include "calculator.h"
 #include "load_job.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <fmt/format.h>
 
 #include <algorithm>

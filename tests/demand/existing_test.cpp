@@ -6,11 +6,10 @@
 #include "job/job.h"
 #include "load_job.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <fmt/format.h>
 
 using namespace made;
-using Catch::Contains;
 using enum LoadMethod;
 
 namespace {

@@ -5,12 +5,11 @@
 #include "job/job.h"
 #include "load_job.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <algorithm>
 
 using namespace made;
-using Catch::Contains;
 
 namespace {
 std::string notes(typed::Job const& job) {

@@ -10,7 +10,7 @@
 #include "codebook/stock/uses.h"
 #include "job/read.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 

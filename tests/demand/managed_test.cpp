@@ -4,11 +4,10 @@
 // Energy management: what a device holds back counts at its limit. Worked out from the rules, not published.
 #include "load_job.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <fmt/format.h>
 
 using namespace made;
-using Catch::Contains;
 using enum LoadMethod;
 
 namespace {

@@ -5,10 +5,9 @@
 // rules, not published.
 #include "load_job.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace made;
-using Catch::Contains;
 using enum LoadMethod;
 
 namespace {

@@ -5,11 +5,10 @@
 // out from the rules, not published.
 #include "load_job.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <fmt/format.h>
 
 using namespace made;
-using Catch::Contains;
 
 namespace {
 std::string const kShop = circuit("LT", "lighting", "2 kW", 1, "space = 1\n") +

@@ -5,11 +5,10 @@
 #include "building/resolve.h"
 #include "load_job.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <fmt/format.h>
 
 using namespace made;
-using Catch::Contains;
 using enum LoadMethod;
 
 namespace {

@@ -4,11 +4,10 @@
 // The words that a person reads, and what grew. The form's own words, so no source.
 #include "load_job.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <fmt/format.h>
 
 using namespace made;
-using Catch::Contains;
 using enum LoadMethod;
 
 namespace {

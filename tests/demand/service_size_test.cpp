@@ -7,7 +7,7 @@
 #include "demand/service_size.h"
 #include "load_job.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace made;
 

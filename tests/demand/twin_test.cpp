@@ -8,7 +8,7 @@
 #include "random_house.h"
 #include "twin.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <fmt/format.h>
 
 #include <algorithm>

@@ -6,7 +6,7 @@
 #include "temporary_folder.h"
 #include "units/failure.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <filesystem>
 #include <fstream>
@@ -109,7 +109,7 @@ TEST_CASE("fonts: control characters and broken bytes take no letter away", "[dr
 
 TEST_CASE("fonts: a folder without a typeface is a failure with a way out", "[draw][fonts]") {
     CHECK_THROWS_AS(Fonts(SOURCE_DIR "/src/page"), Failure);
-    CHECK_THROWS_WITH(Fonts("/nowhere"), Catch::Contains("/nowhere") && Catch::Contains("install"));
+    CHECK_THROWS_WITH(Fonts("/nowhere"), Contains("/nowhere") && Contains("install"));
 }
 
 TEST_CASE("fonts: each bundled face is there, or it is told which is not", "[draw][fonts]") {
@@ -118,9 +118,9 @@ TEST_CASE("fonts: each bundled face is there, or it is told which is not", "[dra
     std::filesystem::copy_file(SOURCE_DIR "/fonts/B612-Regular.otf", folder / "B612-Regular.otf");
     REQUIRE_NOTHROW(Fonts(folder.path()));
     std::ofstream(folder / "B612-Bold.otf") << "no typeface";
-    REQUIRE_THROWS_WITH(Fonts(folder.path()), Catch::Contains("B612-Bold.otf: it is damaged"));
+    REQUIRE_THROWS_WITH(Fonts(folder.path()), Contains("B612-Bold.otf: it is damaged"));
     std::filesystem::remove(folder / "B612-Bold.otf");
     std::filesystem::create_symlink("nowhere", folder / "B612-Bold.otf");
-    REQUIRE_THROWS_WITH(Fonts(folder.path()), Catch::Contains("B612-Bold.otf: No such file or directory"));
-    REQUIRE_THROWS_WITH(Fonts(folder / "none"), Catch::Contains("No such file or directory"));
+    REQUIRE_THROWS_WITH(Fonts(folder.path()), Contains("B612-Bold.otf: No such file or directory"));
+    REQUIRE_THROWS_WITH(Fonts(folder / "none"), Contains("No such file or directory"));
 }

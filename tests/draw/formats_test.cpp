@@ -6,14 +6,13 @@
 #include "reader.h"
 #include "units/failure.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <limits>
 #include <regex>
 
 using namespace legwork;
 using namespace legwork::draw_test;
-using Catch::Contains;
 
 namespace {
 

@@ -7,7 +7,7 @@
 
 #include "draw/draw.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <cmath>
 #include <random>

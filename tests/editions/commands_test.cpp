@@ -10,7 +10,7 @@
 #include "rules/check.h"
 #include "temporary_folder.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <nlohmann/json.hpp>
 
 #include <map>
@@ -18,7 +18,6 @@
 #include <sstream>
 
 using namespace legwork;
-using Catch::Contains;
 using Json = nlohmann::json;
 
 namespace {
@@ -153,8 +152,8 @@ TEST_CASE("an aspect not read: the rest of its rule is judged, and a figure that
             left_out += by_unread ? 1 : 0;
             if (!by_unread) of_2023.push_back(f);
         }
-        for (Json const& f : of_2023) CHECK_THAT(as_read, Catch::VectorContains(f));
-        for (Json const& f : as_read) CHECK_THAT(of_2023, Catch::VectorContains(f));
+        for (Json const& f : of_2023) CHECK_THAT(as_read, Catch::Matchers::VectorContains(f));
+        for (Json const& f : as_read) CHECK_THAT(of_2023, Catch::Matchers::VectorContains(f));
         CHECK(as_read == of_2023);
     }
     CAPTURE(left_out);

@@ -6,7 +6,7 @@
 
 #include "walk.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <iostream>
 

@@ -6,7 +6,7 @@
 #include "judge.h"
 #include "temporary_folder.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <csignal>
 
@@ -46,7 +46,7 @@ TEST_CASE("the call that was asked for goes wrong, in the way that was asked for
     CHECK(refused.reached);
     CHECK(refused.call == "write");
     CHECK(refused.status == 3);
-    CHECK_THAT(refused.err, Catch::Contains("No space left on device"));
+    CHECK_THAT(refused.err, Contains("No space left on device"));
     auto const in_two = played(scene, {.act = Act::shorten, .kind = Kind::write, .nth = 1});
     CHECK(in_two.status == 0);
     CHECK(in_two.seen == played(scene, {.kind = Kind::write}).seen + 1);
@@ -64,7 +64,6 @@ TEST_CASE("each broken promise is seen", "[faults][net]") {
     REQUIRE(judged(scene, fault, scene.good, scene.after).empty());
 
     auto const complaint = [&](Ran const& ran, Folder const& now) { return listed(judged(scene, fault, ran, now)); };
-    using Catch::Contains;
     CHECK_THAT(complaint(scene.good, scene.before), Contains("exit status 0, but") && Contains("job.toml differs"));
     CHECK_THAT(complaint(failed(3, "job.toml: it went wrong"), scene.before), Contains("the cause is not told"));
     CHECK_THAT(complaint(failed(3, "Input/output error"), scene.before), Contains("no file is named"));
@@ -100,8 +99,8 @@ TEST_CASE("sheets of two prints side by side have to be named", "[faults][net]")
     now.at("directory-Main.pdf") = scene.after.at("directory-Main.pdf");
     Fault const fault{.act = Act::fail, .kind = Kind::rename, .error = EIO};
     auto const found = judged(scene, fault, failed(3, "cannot write load-Main.pdf: Input/output error"), now);
-    CHECK_THAT(listed(found), Catch::Contains("load-Main-1.svg stayed as it was beside new ones"));
-    CHECK_THAT(listed(found), !Catch::Contains("load-Main.pdf stayed"));
+    CHECK_THAT(listed(found), Contains("load-Main-1.svg stayed as it was beside new ones"));
+    CHECK_THAT(listed(found), !Contains("load-Main.pdf stayed"));
 }
 
 TEST_CASE("a print that does not tell of old pages has to say why", "[faults][net]") {
@@ -110,7 +109,7 @@ TEST_CASE("a print that does not tell of old pages has to say why", "[faults][ne
     auto silent = scene.good;
     silent.reached = true;
     silent.err = "";
-    CHECK_THAT(listed(judged(scene, fault, silent, scene.after)), Catch::Contains("it keeps silent on"));
+    CHECK_THAT(listed(judged(scene, fault, silent, scene.after)), Contains("it keeps silent on"));
     silent.err = "directory-Main-2.svg could not be looked at: Input/output error";
     CHECK(judged(scene, fault, silent, scene.after).empty());
 }
@@ -123,5 +122,5 @@ TEST_CASE("what a next run leaves is seen", "[faults][net]") {
     auto before = scene.before;
     before["job.before-7.toml"] = somebodys("surplus");
     lay_out(folder.path(), before);
-    CHECK_THAT(listed(judged_next(scene, folder.path())), Catch::Contains("job.before-7.toml is too many"));
+    CHECK_THAT(listed(judged_next(scene, folder.path())), Contains("job.before-7.toml is too many"));
 }

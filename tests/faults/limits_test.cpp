@@ -6,7 +6,7 @@
 #include "judge.h"
 #include "temporary_folder.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <csignal>
 #include <cstdlib>

@@ -7,7 +7,7 @@
 #include "judge.h"
 #include "temporary_folder.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <algorithm>
 #include <csignal>
@@ -96,7 +96,7 @@ void check_meeting(Scene const& scene, Meeting const& met, Saved how) {
     auto const job = job_in(met.now), new_job = job_in(scene.after);
     if (met.ran.status == 3) {
         CHECK(job == typed());
-        CHECK_THAT(met.ran.err, Catch::Contains("meanwhile") || Catch::Contains("is there already"));
+        CHECK_THAT(met.ran.err, Contains("meanwhile") || Contains("is there already"));
     } else if (met.ran.status == 0) {
         // Done means that the job had it, at the latest when it was saved over.
         CHECK((!scene.keeps || job != typed() || met.held == new_job));

@@ -6,7 +6,7 @@
 #include "judge.h"
 #include "temporary_folder.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <csignal>
 #include <cstdlib>
@@ -94,7 +94,7 @@ TEST_CASE("closed standard descriptors: the files are as ever, and what could no
         CAPTURE(scene.name, closed, ran.err);
         CHECK(ran.status == (no_out ? 3 : 0));
         CHECK(standing_in(folder.path()) == scene.after);
-        if (no_out && !no_err) CHECK_THAT(ran.err, Catch::Contains("standard output: Bad file descriptor"));
+        if (no_out && !no_err) CHECK_THAT(ran.err, Contains("standard output: Bad file descriptor"));
     }
 }
 
@@ -112,7 +112,7 @@ TEST_CASE("nobody reads standard output (legwork ... | head -1): the files are a
         });
         CAPTURE(scene.name, ignored, ran.err);
         CHECK((ran.status == 3 || (ran.status == -SIGPIPE && !ignored)));
-        if (ran.status == 3) CHECK_THAT(ran.err, Catch::Contains("standard output: Broken pipe"));
+        if (ran.status == 3) CHECK_THAT(ran.err, Contains("standard output: Broken pipe"));
         CHECK(standing_in(folder.path()) == scene.after);
     }
 }
@@ -126,7 +126,7 @@ TEST_CASE("a full disk behind standard output: the files are as ever, exit statu
         });
         CAPTURE(scene.name, ran.err);
         CHECK(ran.status == 3);
-        CHECK_THAT(ran.err, Catch::Contains("standard output: No space left on device"));
+        CHECK_THAT(ran.err, Contains("standard output: No space left on device"));
         CHECK(standing_in(folder.path()) == scene.after);
     }
 }

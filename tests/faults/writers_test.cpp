@@ -7,7 +7,7 @@
 #include "temporary_folder.h"
 #include "walk.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <algorithm>
 #include <chrono>
@@ -66,7 +66,7 @@ void check_accounts(Pair const& pair, Ran const& first, Ran const& second, Folde
     CAPTURE(first.status, first.err, second.status, second.err);
     for (auto const* ran : {&first, &second}) {
         CHECK((ran->status == 0 || ran->status == 3));
-        if (ran->status == 3) CHECK_THAT(ran->err, Catch::Contains("meanwhile"));
+        if (ran->status == 3) CHECK_THAT(ran->err, Contains("meanwhile"));
     }
     CHECK((first.status == 0 || second.status == 0));
     auto const found = texts(now);
@@ -137,7 +137,7 @@ TEST_CASE("two runs that make one job: one of them does", "[faults][writers]") {
         CHECK(standing_in(folder.path()) == scene.after);
         auto const& refused = ended_first.status == 0 ? ended_second : ended_first;
         CHECK(ended_first.status + ended_second.status == 3);
-        CHECK_THAT(refused.err, Catch::Contains("job.toml is there already"));
+        CHECK_THAT(refused.err, Contains("job.toml is there already"));
     }
     REQUIRE(nth > 8);
 }

@@ -9,7 +9,7 @@
 #include "output/files.h"
 #include "sheet/form.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <filesystem>
 #include <set>
 

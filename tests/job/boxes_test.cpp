@@ -4,7 +4,7 @@
 // [[box]], what a [[cable]] carries, and the supply of a [[situation]].
 #include "made_text.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace legwork;
 
@@ -28,7 +28,7 @@ TEST_CASE("mistakes about boxes and cables between them", "[job][mistakes]") {
         auto const all = told(rest);
         CAPTURE(rest, all);
         REQUIRE(all.size() == 1);
-        CHECK_THAT(all[0], Catch::StartsWith(start) && Catch::Contains(part));
+        CHECK_THAT(all[0], Catch::Matchers::StartsWith(start) && Contains(part));
     };
     one("[[box]]\nsize = \"1-gang\"\n", "7:1 a box: \"name\" is missing", "Counter box 1");
     one("[[box]]\nname = \"B\"\n[[box]]\nname = \"B\"\n", "10:8 box \"B\": there is another of this name in line 8",

@@ -4,7 +4,7 @@
 #include "job/made_text.h"
 #include "job/job.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 #include <fstream>

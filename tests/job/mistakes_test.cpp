@@ -4,11 +4,10 @@
 // Every mistake that a job file can hold: said once, in its place, with the way out.
 #include "job/made_text.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <fmt/format.h>
 
 using namespace legwork;
-using Catch::Contains;
 
 namespace {
 

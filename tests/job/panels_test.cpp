@@ -5,7 +5,7 @@
 // of their mistakes.
 #include "made_text.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <algorithm>
 
@@ -34,8 +34,8 @@ void says(std::string const& job, std::vector<std::string> const& expected) {
     REQUIRE(told.size() == expected.size());
     for (std::size_t i = 0; i < told.size(); ++i) {
         auto const tilde = expected[i].find('~');
-        CHECK_THAT(told[i], Catch::StartsWith(expected[i].substr(0, tilde)));
-        if (tilde != std::string::npos) CHECK_THAT(told[i], Catch::Contains(expected[i].substr(tilde + 1)));
+        CHECK_THAT(told[i], Catch::Matchers::StartsWith(expected[i].substr(0, tilde)));
+        if (tilde != std::string::npos) CHECK_THAT(told[i], Contains(expected[i].substr(tilde + 1)));
     }
 }
 } // namespace
@@ -57,7 +57,7 @@ TEST_CASE("mistakes about power supplies", "[job][dc][mistakes]") {
         auto const told = made::complaints(
             low("supply = \"12 V DC\"\nfeeder = \"Main/PS\"\nefficiency = " + std::string(amount) + "\n"));
         REQUIRE(told.size() == 1);
-        CHECK_THAT(told[0], Catch::StartsWith("19:14 panel \"Low\": ") && Catch::Contains("9"));
+        CHECK_THAT(told[0], Catch::Matchers::StartsWith("19:14 panel \"Low\": ") && Contains("9"));
     }
     says(low("supply = \"12 V DC\"\nefficiency = 0.9\n"),
          {"18:14 panel \"Low\": \"efficiency\" is of the power supply~name the AC circuit"});

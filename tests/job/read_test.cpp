@@ -5,7 +5,7 @@
 #include "job/made_text.h"
 #include "job/spaces.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <fmt/format.h>
 #include <rapidcheck.h>
 

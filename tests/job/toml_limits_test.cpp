@@ -4,14 +4,13 @@
 // Shapes on which a TOML library, or a careless reader, takes the time squared, the stack, or all memory.
 #include "job/made_text.h"
 
+#include "catch.h"
 #include <algorithm>
-#include <catch2/catch.hpp>
 #include <ctime>
 #include <fmt/format.h>
 #include <functional>
 
 using namespace legwork;
-using Catch::Contains;
 
 namespace {
 

@@ -5,7 +5,7 @@
 #include "job/made_text.h"
 #include "units/utf8.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <random>
 
 using namespace legwork;

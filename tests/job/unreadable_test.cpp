@@ -3,8 +3,8 @@
 
 #include "job/made_text.h"
 
+#include "catch.h"
 #include <algorithm>
-#include <catch2/catch.hpp>
 #include <map>
 #include <sstream>
 

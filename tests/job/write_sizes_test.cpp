@@ -5,7 +5,7 @@
 #include "job/made_text.h"
 #include "job/write_sizes.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <rapidcheck.h>
 
 #include <algorithm>

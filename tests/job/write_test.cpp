@@ -4,14 +4,13 @@
 #include "job/made_text.h"
 #include "job/write.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <map>
 #include <rapidcheck.h>
 #include <sstream>
 #include <toml.hpp>
 
 using namespace legwork;
-using Catch::Contains;
 
 namespace {
 

@@ -6,7 +6,7 @@
 #include "temporary_folder.h"
 #include "units/failure.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <cstdint>
 #include <filesystem>
@@ -152,7 +152,7 @@ TEST_CASE("a file with several names is refused: they would part", "[output][att
     write_file(folder / "shed.toml", "one");
     fs::create_hard_link(folder / "shed.toml", folder / "other.toml");
     REQUIRE_THROWS_WITH(replace_file(folder / "shed.toml", "one", "two"),
-                        Catch::Contains("2 names (hard links)") && Catch::Contains("put a copy in its place"));
+                        Contains("2 names (hard links)") && Contains("put a copy in its place"));
     REQUIRE(contents(folder / "shed.toml") == "one");
     REQUIRE(folder.names() == std::vector<std::string>{"other.toml", "shed.toml"});
     fs::copy_file(folder / "shed.toml", folder / "copy"); // the way out

@@ -8,7 +8,7 @@
 #include "temporary_folder.h"
 #include "units/failure.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <filesystem>
 
@@ -45,7 +45,7 @@ TEST_CASE("a draft that fails leaves all files as they were", "[output][batch]")
     {
         BeforeCalls const hook(fail("fsync", number, ENOSPC));
         REQUIRE_THROWS_WITH(write_files({{folder / "a.pdf", "a"}, {folder / "b.pdf", "b"}, {folder / "c.pdf", "c"}}),
-                            Catch::Contains("No space left on device") && !Catch::Contains("new already"));
+                            Contains("No space left on device") && !Contains("new already"));
     }
     REQUIRE(contents(folder / "a.pdf") == "old a");
     REQUIRE(contents(folder / "b.pdf") == "old b");
@@ -61,9 +61,9 @@ TEST_CASE("what fails in the last moment is told with what is new and what is ol
                                          {folder / "b.pdf", "new"},
                                          {folder / "c.pdf", "new"},
                                          {folder / "d.pdf", "new"}}),
-                            Catch::Contains("b.pdf: Input/output error; new already: " + (folder / "a.pdf") +
-                                            "; still the old ones: " + (folder / "b.pdf") + ", " + (folder / "c.pdf") +
-                                            "; not there yet: " + (folder / "d.pdf")));
+                            Contains("b.pdf: Input/output error; new already: " + (folder / "a.pdf") +
+                                     "; still the old ones: " + (folder / "b.pdf") + ", " + (folder / "c.pdf") +
+                                     "; not there yet: " + (folder / "d.pdf")));
     }
     REQUIRE(contents(folder / "a.pdf") == "new");
     REQUIRE(contents(folder / "b.pdf") == "old");
@@ -76,9 +76,9 @@ TEST_CASE("what stands in the way of one is told before any is written", "[outpu
     write_file(folder / "a.pdf", "old");
     fs::create_directory(folder / "z.pdf");
     REQUIRE_THROWS_WITH(write_files({{folder / "a.pdf", "new"}, {folder / "z.pdf", "new"}}),
-                        Catch::Contains("Is a directory"));
+                        Contains("Is a directory"));
     REQUIRE_THROWS_WITH(write_files({{folder / "a.pdf", "new"}, {folder / "none/", "new"}}),
-                        Catch::Contains("name of a folder"));
+                        Contains("name of a folder"));
     REQUIRE(contents(folder / "a.pdf") == "old");
     REQUIRE(folder.names() == Names{"a.pdf", "z.pdf"});
 }
@@ -97,7 +97,7 @@ TEST_CASE("one file is spared by any of its names", "[output][batch]") {
         {"load.pdf", "load.pdf"}, // the link by which it was named
     }));
     REQUIRE_THROWS_WITH(write_files({{folder / "other.pdf", "x"}, {folder / path, "x"}}, folder / named),
-                        Catch::Contains("it is the job file itself"));
+                        Contains("it is the job file itself"));
     REQUIRE(contents(job) == "job");
     REQUIRE(contents(folder / "load.pdf") == "job");
     REQUIRE_FALSE(fs::exists(folder / "other.pdf"));

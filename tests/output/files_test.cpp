@@ -6,7 +6,7 @@
 #include "temporary_folder.h"
 #include "units/failure.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <csignal>
 #include <filesystem>
@@ -68,11 +68,11 @@ TEST_CASE("a link is replaced, never followed: it could lead to the job", "[outp
 TEST_CASE("only ordinary files are ever replaced, and the reason is told", "[output]") {
     TemporaryFolder const folder;
     fs::create_directory(folder / "taken");
-    REQUIRE_THROWS_WITH(write_file(folder / "taken", "x"), Catch::Contains("taken") && Catch::Contains("directory"));
+    REQUIRE_THROWS_WITH(write_file(folder / "taken", "x"), Contains("taken") && Contains("directory"));
     REQUIRE(::mkfifo((folder / "pipe").c_str(), 0600) == 0);
-    REQUIRE_THROWS_WITH(write_file(folder / "pipe", "x"), Catch::Contains("not an ordinary file"));
+    REQUIRE_THROWS_WITH(write_file(folder / "pipe", "x"), Contains("not an ordinary file"));
     write_file(folder / "plain", "x");
-    REQUIRE_THROWS_WITH(write_file(folder / "plain/below", "x"), Catch::Contains("cannot make the folder"));
+    REQUIRE_THROWS_WITH(write_file(folder / "plain/below", "x"), Contains("cannot make the folder"));
     REQUIRE_THROWS_AS(write_file("", "x"), Failure);
     REQUIRE(contents(folder / "plain") == "x");
 }
@@ -106,7 +106,7 @@ TEST_CASE("a full device is told", "[output]") {
     int const full = ::open("/dev/full", O_WRONLY | O_CLOEXEC);
     REQUIRE(full >= 0);
     REQUIRE_THROWS_WITH(write_all(full, "x", "standard output"),
-                        Catch::Contains("standard output") && Catch::Contains("No space left"));
+                        Contains("standard output") && Contains("No space left"));
     ::close(full);
 }
 

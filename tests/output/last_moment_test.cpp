@@ -9,7 +9,7 @@
 #include "temporary_folder.h"
 #include "units/failure.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <csignal>
 #include <cstring>
@@ -78,7 +78,7 @@ TEST_CASE("a file that cannot be read again is not called changed: the cause is 
         return reads && seen++ == look ? error : 0;
     });
     REQUIRE_THAT(failure_of([&] { replace_file(file, "one", "two"); }),
-                 Catch::Contains("cannot read " + file + " again: ") && Catch::Contains(std::strerror(error)));
+                 Contains("cannot read " + file + " again: ") && Contains(std::strerror(error)));
     REQUIRE(contents(file) == "one");
     REQUIRE(folder.names() == Names{"shed.toml"});
 }
@@ -142,9 +142,9 @@ TEST_CASE("when the exchange back meets another save, every text is kept and tol
         return 0;
     });
     auto const told = failure_of([&] { replace_file(file, "one", "two"); });
-    REQUIRE_THAT(told, Catch::Contains("saved twice") && Catch::Contains("the earlier text stands in " + file) &&
-                           Catch::Contains("the later one in " + (folder / "shed.meanwhile.toml")) &&
-                           Catch::Contains(folder / "shed.before.toml"));
+    REQUIRE_THAT(told, Contains("saved twice") && Contains("the earlier text stands in " + file) &&
+                           Contains("the later one in " + (folder / "shed.meanwhile.toml")) &&
+                           Contains(folder / "shed.before.toml"));
     REQUIRE(contents(file) == "first");
     REQUIRE(contents(folder / "shed.meanwhile.toml") == "second");
     REQUIRE(contents(folder / "shed.before.toml") == "one");
@@ -161,8 +161,7 @@ TEST_CASE("an exchange back that fails loses nothing", "[output][replace]") {
         return EIO;
     });
     REQUIRE_THAT(failure_of([&] { replace_file(file, "one", "two"); }),
-                 Catch::Contains("Input/output error") &&
-                     Catch::Contains("that text stands in " + (folder / "shed.meanwhile.toml")));
+                 Contains("Input/output error") && Contains("that text stands in " + (folder / "shed.meanwhile.toml")));
     REQUIRE(contents(file) == "two");
     REQUIRE(contents(folder / "shed.meanwhile.toml") == "theirs");
     REQUIRE(contents(folder / "shed.before.toml") == "one");
@@ -218,7 +217,7 @@ TEST_CASE("whatever call fails, names and texts are as they were, however often 
                 break;
             }
             ++failed;
-            REQUIRE_THAT(told, Catch::Contains(std::strerror(error)));
+            REQUIRE_THAT(told, Contains(std::strerror(error)));
             REQUIRE(folder.names() == before);
             REQUIRE(contents(file) == "one");
             REQUIRE(contents(folder / "shed.before.toml") == "zero");
@@ -280,7 +279,7 @@ TEST_CASE("a save before a kill in the moment of the exchange gets a name and is
     REQUIRE(contents(file) == "two");
     write_file(folder / "sheet.pdf", "x"); // another run in the folder leaves it alone
     auto const told = failure_of([&] { replace_file(file, "two", "three"); });
-    REQUIRE_THAT(told, Catch::Contains("killed") && Catch::Contains(folder / "shed.meanwhile.toml"));
+    REQUIRE_THAT(told, Contains("killed") && Contains(folder / "shed.meanwhile.toml"));
     REQUIRE(contents(file) == "two");
     REQUIRE(contents(folder / "shed.meanwhile.toml") == "theirs");
     REQUIRE(replace_file(file, "two", "three").done);

@@ -8,7 +8,7 @@
 #include "system_calls.h"
 #include "temporary_folder.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <ctime>
 #include <filesystem>

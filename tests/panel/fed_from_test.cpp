@@ -4,7 +4,7 @@
 // What the words of `fed_from` tell. Common usage, no source.
 #include "panel/fed_from.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace legwork;
 

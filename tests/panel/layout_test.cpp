@@ -6,7 +6,7 @@
 #include "job/job.h"
 #include "panel/feeds.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace legwork;
 

@@ -6,7 +6,7 @@
 #include "job/spaces.h"
 #include "panel/layout.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace legwork;
 

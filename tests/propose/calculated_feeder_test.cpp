@@ -8,14 +8,13 @@
 #include "rules/check.h"
 #include "shops.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <rapidcheck.h>
 
 #include <algorithm>
 
 using namespace legwork;
 using namespace legwork::testing;
-using Catch::Contains;
 
 namespace {
 typed::Circuit one(std::string mark, std::string use, VoltAmperes load, int poles, int space) {

@@ -7,11 +7,10 @@
 #include "job/job.h"
 #include "proposed_jobs.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace legwork;
 using namespace legwork::testing;
-using Catch::Contains;
 
 namespace {
 Length from_feet(int feet) { return {feet * std::int64_t{304'800}}; }

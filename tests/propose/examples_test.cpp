@@ -5,11 +5,10 @@
 #include "job/job.h"
 #include "proposed_jobs.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace legwork;
 using namespace legwork::testing;
-using Catch::Contains;
 
 TEST_CASE("a storage water heater of 4500 W is on 25 A and 10 AWG, and the steps say why", "[propose]") {
     // Source: NEC 422.13, 240.6(A), 240.4(D): 18.75 A x 125 % = 23.4 A, next standard breaker 25 A; 12 AWG stops at 20

@@ -12,7 +12,7 @@
 #include "shops.h"
 #include "units/text.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <rapidcheck.h>
 
 #include <algorithm>

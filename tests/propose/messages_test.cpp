@@ -5,11 +5,10 @@
 #include "job/job.h"
 #include "proposed_jobs.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace legwork;
 using namespace legwork::testing;
-using Catch::Contains;
 
 namespace {
 std::string find_out(typed::Job const& job, std::string_view edition = "NEC 2023") {

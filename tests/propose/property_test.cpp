@@ -10,7 +10,7 @@
 #include "proposed_jobs.h"
 #include "units/text.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <rapidcheck.h>
 
 #include <algorithm>

@@ -7,7 +7,7 @@
 #include "panel/layout.h"
 #include "units/text.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <fmt/format.h>
 
 namespace legwork::testing {

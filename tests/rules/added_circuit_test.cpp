@@ -9,10 +9,9 @@
 #include "job/job.h"
 #include "reckon/added_circuit.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace made;
-using Catch::Contains;
 
 namespace {
 typed::Job hall(SupplyKind kind = SupplyKind::split_120_240) {

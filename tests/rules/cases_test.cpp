@@ -10,7 +10,7 @@
 //   #: neutral Main connected 10.0   amperes of a panel in a situation, within 0.1
 #include "judged_file.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <fmt/format.h>
 
 #include <algorithm>

@@ -6,12 +6,11 @@
 #include "job/job.h"
 #include "made_job.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <algorithm>
 
 using namespace made;
-using Catch::Contains;
 
 namespace {
 Finding a_finding(std::string rule, Severity severity, Where where) {

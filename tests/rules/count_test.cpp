@@ -13,7 +13,7 @@
 #include "rules/check.h"
 #include "rules/job/measure.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <algorithm>
 #include <filesystem>

@@ -8,11 +8,10 @@
 #include "job/job.h"
 #include "rules/directory/naming.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <rapidcheck.h>
 
 using namespace made;
-using Catch::Contains;
 
 namespace {
 std::string vague(std::string name, std::string room = "") {

@@ -9,10 +9,9 @@
 #include "reckon/draw.h"
 #include "reckon/leg_amps.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace made;
-using Catch::Contains;
 
 namespace {
 constexpr auto wye = SupplyKind::wye_120_208;

@@ -5,7 +5,7 @@
 // are told by the sheets.
 #include "judged_file.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <set>
 

@@ -5,7 +5,7 @@
 // feeder and the circuit as any other.
 #include "judged_file.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <algorithm>
 
@@ -67,7 +67,7 @@ TEST_CASE("unlisted: what is not known of the feeder is on the list", "[check][j
     auto const at = std::ranges::find_if(
         unknown, [](Finding const& f) { return f.where.circuits == std::vector<std::string>{"FD"}; });
     REQUIRE(at != unknown.end());
-    REQUIRE_THAT(at->message, Catch::Contains("breaker") && Catch::Contains("length"));
+    REQUIRE_THAT(at->message, Contains("breaker") && Contains("length"));
 }
 
 TEST_CASE("power supply: breaker and wire are held against what the DC panel draws", "[check][wire][dc]") {
@@ -83,7 +83,7 @@ TEST_CASE("power supply: breaker and wire are held against what the DC panel dra
     };
     auto const found = of("wire-load-fits", job(1700));
     REQUIRE(found.size() == 1);
-    REQUIRE_THAT(found[0].message, Catch::Contains("PS draws 15.7 A"));
+    REQUIRE_THAT(found[0].message, Contains("PS draws 15.7 A"));
     REQUIRE(of("wire-load-fits", job(1600)).empty()); // 1778 VA, 14.8 A
     // Its load is known, so nobody is sent to measure it; and it is no sub-panel.
     for (Finding const& f : of("job-unknown", job(1600)))

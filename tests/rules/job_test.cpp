@@ -5,10 +5,9 @@
 #include "job/job.h"
 #include "made_job.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace made;
-using Catch::Contains;
 
 TEST_CASE("job-unknown: what to measure, thing by thing", "[check][job]") {
     REQUIRE(says("job-unknown", job({one_pole("L1", 1)})).empty());

@@ -6,10 +6,9 @@
 #include "job/job.h"
 #include "made_job.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace made;
-using Catch::Contains;
 
 namespace {
 // A dwelling of so many square metres with a range of 12 kW and heat, tank or what else is listed.

@@ -7,7 +7,7 @@
 #include "made_job.h"
 #include "rules/job/measure.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <set>
 

@@ -5,10 +5,9 @@
 #include "job/job.h"
 #include "made_job.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace made;
-using Catch::Contains;
 
 namespace {
 typed::Job pair_of(std::string use, Tie tie) {

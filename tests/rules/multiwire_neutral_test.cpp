@@ -10,13 +10,12 @@
 #include "rules/multiwire/open_neutral.h"
 #include "rules/multiwire/pair_cable.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <complex>
 #include <numbers>
 
 using namespace made;
-using Catch::Contains;
 
 namespace {
 typed::Situation situation(std::string name, std::map<std::string, std::int64_t> by_mark) {

@@ -6,10 +6,9 @@
 #include "job/job.h"
 #include "made_job.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace made;
-using Catch::Contains;
 
 namespace {
 constexpr std::string_view kPlace[] = {"mw-one-panel", "mw-same-space", "mw-in-phase-supply", "mw-opposite-legs",

@@ -7,10 +7,9 @@
 #include "job/job.h"
 #include "need_jobs.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace made;
-using Catch::Contains;
 
 namespace {
 constexpr std::string_view kCircuitRules[] = {"need-kitchen", "need-laundry", "need-bath", "need-garage",

@@ -9,10 +9,9 @@
 #include "need_jobs.h"
 #include "rules/need/named_things.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace made;
-using Catch::Contains;
 
 namespace {
 std::string any_edition() { return GENERATE("NEC 2017", "NEC 2020", "NEC 2023", "CE 2018", "CE 2021", "CE 2024"); }

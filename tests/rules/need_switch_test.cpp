@@ -6,10 +6,9 @@
 #include "job/job.h"
 #include "protection_jobs.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace made;
-using Catch::Contains;
 
 namespace {
 constexpr auto kRule = "need-neutral-at-switch";

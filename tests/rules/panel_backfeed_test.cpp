@@ -7,10 +7,9 @@
 #include "job/job.h"
 #include "made_job.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace made;
-using Catch::Contains;
 
 namespace {
 typed::Circuit solar(std::string mark, int space, Amps breaker = 40_A) {

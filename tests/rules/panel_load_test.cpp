@@ -8,10 +8,9 @@
 #include "job/job.h"
 #include "reckon/leg_amps.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace made;
-using Catch::Contains;
 
 namespace {
 PanelPlan legs(typed::Job const& job, std::int64_t a, std::int64_t b, std::int64_t least) {

@@ -7,10 +7,9 @@
 #include "made_job.h"
 #include "panel/hang.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace made;
-using Catch::Contains;
 
 namespace {
 typed::Job marked(int most, std::vector<typed::Circuit> circuits) {

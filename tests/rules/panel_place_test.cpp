@@ -6,10 +6,9 @@
 #include "job/job.h"
 #include "made_job.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace made;
-using Catch::Contains;
 
 namespace {
 typed::Job with_second(typed::Job job, SupplyKind second, std::vector<std::string> off = {}) {

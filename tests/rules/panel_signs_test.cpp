@@ -10,10 +10,9 @@
 #include "made_job.h"
 #include "reckon/signs.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace made;
-using Catch::Contains;
 
 namespace {
 std::vector<PanelSign> signs_at(typed::Job const& job, std::string const& edition, std::size_t panel = 0) {

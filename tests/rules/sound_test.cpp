@@ -8,7 +8,7 @@
 #include "building/resolve.h"
 #include "judged_file.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <algorithm>
 #include <filesystem>

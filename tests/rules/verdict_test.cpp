@@ -5,7 +5,7 @@
 #include "rules/gravity.h"
 #include "rules/verdict.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace legwork;
 

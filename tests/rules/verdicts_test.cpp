@@ -8,7 +8,7 @@
 #include "made_job.h"
 #include "rule_ids.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <rapidcheck.h>
 
 #include <algorithm>
@@ -16,7 +16,6 @@
 #include <map>
 
 using namespace made;
-using Catch::Contains;
 using Kind = Verdict::Kind;
 namespace fs = std::filesystem;
 
@@ -180,8 +179,8 @@ constexpr std::string_view kPlain[] = {"mw-one-panel",     "mw-same-space",   "m
 // Of a sound job: this many, in other files.
 constexpr std::pair<std::string_view, std::string_view> kElsewhere[] = {{"need-garage", kBungalow}};
 // They tell what to do whenever there is something to do it to, so they never pass.
-constexpr std::string_view kNotes[] = {"mw-pigtail",     "mw-grouping",       "mw-open-neutral",
-                                       "panel-208-heat", "panel-sub-neutral", "panel-sign", "job-no-effect"};
+constexpr std::string_view kNotes[] = {"mw-pigtail",        "mw-grouping", "mw-open-neutral", "panel-208-heat",
+                                       "panel-sub-neutral", "panel-sign",  "job-no-effect"};
 // The job itself is always there to look at.
 constexpr std::string_view kAlways[] = {"job-assumed", "job-unknown"};
 } // namespace

@@ -8,7 +8,6 @@
 
 using namespace legwork;
 using namespace legwork::testing;
-using Catch::Contains;
 
 namespace {
 typed::Circuit run(std::vector<std::string> kinds, Amps breaker, int poles = 1) {

@@ -7,10 +7,9 @@
 #include "made_job.h"
 #include "reckon/run_drop.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace made;
-using Catch::Contains;
 
 namespace {
 typed::Circuit long_run(Make m, double metres, std::string kind = "14/2") {

@@ -8,7 +8,7 @@
 #include "job/job.h"
 #include "rules/check.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <utility>
 

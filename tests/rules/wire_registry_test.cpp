@@ -4,7 +4,7 @@
 #include "codebook/cite.h"
 #include "rules/check.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace legwork;
 

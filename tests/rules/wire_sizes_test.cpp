@@ -5,7 +5,6 @@
 
 using namespace legwork;
 using namespace legwork::testing;
-using Catch::Contains;
 
 TEST_CASE("wire-breaker-size: the steps that breakers are made in", "[check][wire]") {
     // Source: NEC Table 240.6(A): 15 20 25 30 35 40 45 50 60 70 80 90 100 110 125 150 175 200; CE Table 13 the same,

@@ -9,7 +9,7 @@
 #include "draw/draw.h"
 #include "sheet/directory.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <algorithm>
 #include <random>

@@ -7,13 +7,12 @@
 #include "labels_golden.h"
 #include "rules/check.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <set>
 
 using namespace legwork;
 using namespace legwork::sheet_test;
-using Catch::Contains;
 
 namespace {
 #if defined(__SANITIZE_ADDRESS__)

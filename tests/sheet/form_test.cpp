@@ -4,7 +4,7 @@
 #include "sheet/form.h"
 #include "sheet/sheets.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <fmt/format.h>
 
 #include <filesystem>
@@ -12,7 +12,6 @@
 #include <iterator>
 
 using namespace legwork;
-using Catch::Contains;
 
 namespace {
 std::string const kPage = "sheet = \"directory\"\ntitle = \"A4\"\nwidth = 210\nheight = 297\n";

@@ -8,7 +8,7 @@
 #include "sheet/load.h"
 #include "sheet/tape_notes.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <rapidcheck.h>
 
 #include <fstream>

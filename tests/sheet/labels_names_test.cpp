@@ -7,7 +7,7 @@
 #include "sheet/labels.h"
 #include "sheet/tape_notes.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <algorithm>
 #include <set>

@@ -8,7 +8,7 @@
 #include "sheet/labels.h"
 #include "sheet/labels_list.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <algorithm>
 #include <map>

@@ -14,7 +14,7 @@
 #include "reckon/service.h"
 #include "sheet/load.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <fmt/format.h>
 
 #include <filesystem>

@@ -11,14 +11,13 @@
 #include "sheet/common_text.h"
 #include "sheet/load_words.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <algorithm>
 #include <numeric>
 
 using namespace legwork;
 using namespace legwork::sheet_test;
-using Catch::Contains;
 
 namespace {
 

@@ -9,7 +9,7 @@
 #include "sheet/tape_notes.h"
 #include "sheet/tape_notes_cards.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <algorithm>
 

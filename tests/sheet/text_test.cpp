@@ -4,7 +4,7 @@
 #include "labels_fixture.h"
 #include "sheet/common_text.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace legwork;
 using namespace legwork::sheet_test;

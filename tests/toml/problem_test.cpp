@@ -5,7 +5,7 @@
 #include "toml/problem.h"
 #include "units/utf8.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <rapidcheck.h>
 
 using namespace legwork;

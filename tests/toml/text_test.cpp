@@ -3,11 +3,10 @@
 
 #include "toml/text.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <fmt/format.h>
 
 using namespace legwork;
-using Catch::Contains;
 
 namespace {
 

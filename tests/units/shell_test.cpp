@@ -5,7 +5,7 @@
 
 #include "toml/problem.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <array>
 #include <cstdio>

@@ -3,11 +3,10 @@
 
 #include "units/text.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 #include <string>
 
 using namespace legwork;
-using Catch::Contains;
 
 TEST_CASE("a current is read with its unit", "[units]") {
     auto const [typed, milliamperes] = GENERATE(table<std::string, int>({

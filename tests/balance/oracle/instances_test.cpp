@@ -9,7 +9,7 @@
 #include "balance/oracle/random.h"
 #include "building/resolve.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace legwork;
 using namespace legwork::oracle;

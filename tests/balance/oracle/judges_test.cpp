@@ -11,7 +11,7 @@
 #include "balance/oracle/subset_sum.h"
 #include "job/job.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace legwork;
 using namespace legwork::oracle;

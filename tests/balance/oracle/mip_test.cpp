@@ -10,7 +10,7 @@
 #include "balance/oracle/recount.h"
 #include "building/resolve.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace legwork;
 using namespace legwork::oracle;

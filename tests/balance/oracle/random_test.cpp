@@ -8,7 +8,7 @@
 #include "balance/oracle/random.h"
 #include "job/job.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 #include <cstdlib>
 

@@ -8,7 +8,7 @@
 #include "balance/oracle/subset_sum.h"
 #include "building/resolve.h"
 
-#include <catch2/catch.hpp>
+#include "catch.h"
 
 using namespace legwork;
 using namespace legwork::oracle;
