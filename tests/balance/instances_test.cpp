@@ -6,6 +6,7 @@
 
 #include "balance/balance.h"
 #include "building/resolve.h"
+#include "source_folder.h"
 
 #include "catch.h"
 #include <nlohmann/json.hpp>
@@ -18,7 +19,7 @@ using nlohmann::json;
 namespace {
 
 json instances() {
-    std::ifstream file(std::string(SOURCE_DIR) + "/tests/cases/balancing-instances.json");
+    std::ifstream file(in_sources("tests/cases/balancing-instances.json"));
     REQUIRE(file);
     return json::parse(file).at("instances");
 }

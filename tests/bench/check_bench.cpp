@@ -9,6 +9,7 @@
 #include "building/resolve.h"
 #include "child.h"
 #include "rules/check.h"
+#include "source_folder.h"
 
 #include <benchmark/benchmark.h>
 #include <fmt/format.h>
@@ -134,7 +135,7 @@ Rows check_rows(Times const& times) {
 
 Rows check_search_rows() {
     Rows rows;
-    Ran const whole = run({LEGWORK_PROGRAM, "check", SOURCE_DIR "/examples/boathouse.toml"});
+    Ran const whole = run({LEGWORK_PROGRAM, "check", in_sources("examples/boathouse.toml")});
     rows.push_back({"check examples/boathouse.toml, the program from start to end",
                     fmt::format("{:.0f} ms", whole.seconds * 1e3), "under 100 ms",
                     whole.status == 0 && whole.seconds < 0.1});

@@ -5,6 +5,7 @@
 
 #include "bench.h"
 #include "child.h"
+#include "source_folder.h"
 
 #include <benchmark/benchmark.h>
 #include <fmt/format.h>
@@ -12,7 +13,7 @@
 namespace legwork::bench {
 
 namespace {
-constexpr char const* kJob = SOURCE_DIR "/examples/boathouse.toml";
+std::string const kJob = in_sources("examples/boathouse.toml");
 
 Ran print_job(Folder const& out) {
     return run({LEGWORK_PROGRAM, "print", kJob, "--out", out.path(), "--format", "pdf", "--format", "svg"});

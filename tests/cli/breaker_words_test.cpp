@@ -9,6 +9,7 @@
 #include "output/files.h"
 #include "reckon/say.h"
 #include "sheet/sheets.h"
+#include "source_folder.h"
 #include "temporary_folder.h"
 
 #include "catch.h"
@@ -58,7 +59,7 @@ space     = 4
 
 // All words of a sheet, a line each.
 std::string words_of(Session const& s, std::string const& kind) {
-    Fonts const widths(SOURCE_DIR "/fonts");
+    Fonts const widths(in_sources("fonts"));
     std::string all = "\n";
     for (auto const& sheet :
          sheet_kind(kind)->compose({s.building, s.plan, s.findings, *s.book, widths, s.file}, default_form(kind)))

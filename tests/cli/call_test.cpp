@@ -3,6 +3,7 @@
 
 #include "calls.h"
 #include "cli/command.h"
+#include "source_folder.h"
 #include "temporary_folder.h"
 
 #include "catch.h"
@@ -26,7 +27,7 @@ TEST_CASE("what cannot be understood of a call exits 2 and says so", "[cli]") {
         {"balance", "a.toml", "--moves", "-1"},
         {"balance", "a.toml", "--moves", "2", "--best"},
         {"balance", "a.toml", "--seconds", "0"},
-        {"balance", SOURCE_DIR "/examples/boathouse.toml", "--seconds", "nan"},
+        {"balance", in_sources("examples/boathouse.toml"), "--seconds", "nan"},
         {"balance", "a.toml", "--seconds", "inf"},
         {"balance", "-", "--write"},
         {"print", "a.toml", "--format", "gif"},

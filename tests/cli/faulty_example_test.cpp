@@ -3,6 +3,7 @@
 
 // The teaching file: each fault is told, with its place, by the whole program.
 #include "calls.h"
+#include "source_folder.h"
 
 #include "catch.h"
 #include <nlohmann/json.hpp>
@@ -12,7 +13,7 @@
 using nlohmann::json;
 
 TEST_CASE("check of examples/faulty.toml tells each fault with its line", "[cli][check]") {
-    auto const called = call({"check", SOURCE_DIR "/examples/faulty.toml", "--json"});
+    auto const called = call({"check", in_sources("examples/faulty.toml"), "--json"});
     REQUIRE(called.status == 1);
     auto const out = json::parse(called.out);
     std::set<std::string> told;

@@ -4,6 +4,7 @@
 // The folders' one direction: DEVELOPERS.md's table, kept by a test since the linker does not see headers.
 
 #include "catch.h"
+#include "source_folder.h"
 
 #include <filesystem>
 #include <fstream>
@@ -44,7 +45,7 @@ std::map<std::string, Folders> may_include() {
 }
 
 std::string folder_of(fs::path const& file) {
-    auto const relative = file.lexically_relative(fs::path(SOURCE_DIR) / "src");
+    auto const relative = file.lexically_relative(in_sources("src"));
     return *relative.begin();
 }
 
@@ -54,7 +55,7 @@ TEST_CASE("each folder includes only what lies below it", "[includes]") {
     auto const allowed = may_include();
     std::regex const include("^#include \"([a-z]+)/");
     int seen = 0;
-    for (auto const& entry : fs::recursive_directory_iterator(fs::path(SOURCE_DIR) / "src")) {
+    for (auto const& entry : fs::recursive_directory_iterator(in_sources("src"))) {
         if (entry.path().extension() != ".h" && entry.path().extension() != ".cpp") continue;
         auto const folder = folder_of(entry.path());
         if (folder == "main.cpp") continue;
@@ -76,7 +77,7 @@ TEST_CASE("only the reader, the drawing and the commands know their libraries", 
     std::regex const library("^#include <(toml|cairo|pango|fontconfig|CLI|nlohmann)");
     std::map<std::string, Folders> const home{{"toml", {"toml"}},       {"cairo", {"draw"}}, {"pango", {"draw"}},
                                               {"fontconfig", {"draw"}}, {"CLI", {"cli"}},    {"nlohmann", {"cli"}}};
-    for (auto const& entry : fs::recursive_directory_iterator(fs::path(SOURCE_DIR) / "src")) {
+    for (auto const& entry : fs::recursive_directory_iterator(in_sources("src"))) {
         if (entry.path().extension() != ".h" && entry.path().extension() != ".cpp") continue;
         std::ifstream file(entry.path());
         for (std::string line; std::getline(file, line);) {

@@ -4,6 +4,7 @@
 // legwork load. The figures are those of NEC 2017 Annex D, example D1(a), and of CE 8-200(1), worked out beside each.
 #include "calls.h"
 #include "output/files.h"
+#include "source_folder.h"
 #include "temporary_folder.h"
 
 #include "catch.h"
@@ -12,7 +13,7 @@
 using nlohmann::json;
 
 namespace {
-std::string const d1a = SOURCE_DIR "/tests/cases/load/d1a.toml";
+std::string const d1a = in_sources("tests/cases/load/d1a.toml");
 
 std::string without_notes(std::string const& out) { return out.substr(0, out.find("Good to know")); }
 

@@ -6,6 +6,7 @@
 #include "calls.h"
 #include "cli/session.h"
 #include "output/files.h"
+#include "source_folder.h"
 #include "temporary_folder.h"
 
 #include "catch.h"
@@ -164,7 +165,7 @@ TEST_CASE("check, balance and load read no typeface for a job of usual names", "
         return opened.session->fonts->are_read();
     };
     for (auto const* example : {"boathouse", "bungalow", "orchard-shed"})
-        CHECK_FALSE(fonts_read(std::string(SOURCE_DIR "/examples/") + example + ".toml"));
+        CHECK_FALSE(fonts_read(in_sources("examples/") + example + ".toml"));
     Scene const scene(job_with("Ω meter"));
     CHECK(fonts_read(scene.folder / "job.toml"));
 }

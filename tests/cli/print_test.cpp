@@ -4,6 +4,7 @@
 #include "calls.h"
 #include "cli/command.h"
 #include "output/files.h"
+#include "source_folder.h"
 #include "temporary_folder.h"
 
 #include "catch.h"
@@ -65,7 +66,7 @@ TEST_CASE("sheets, forms and formats are chosen", "[cli][print]") {
         call({"print", folder / "job.toml", "--out", folder / "a", "--sheet", "directory", "--form", other}).status ==
         0);
     // A form of one's own, by path.
-    fs::copy_file(std::string(SOURCE_DIR) + "/templates/" + other + ".toml", folder / "mine.toml");
+    fs::copy_file(in_sources("templates/" + other + ".toml"), folder / "mine.toml");
     REQUIRE(call({"print", folder / "job.toml", "--out", folder / "b", "--sheet", "directory", "--form",
                   folder / "mine.toml"})
                 .status == 0);

@@ -6,6 +6,7 @@
 #include "calls.h"
 #include "cli/command.h"
 #include "output/files.h"
+#include "source_folder.h"
 #include "temporary_folder.h"
 
 #include "catch.h"
@@ -15,7 +16,7 @@
 
 namespace {
 
-std::string document(std::string const& name) { return contents(std::string(SOURCE_DIR) + "/" + name); }
+std::string document(std::string const& name) { return contents(in_sources(name)); }
 
 } // namespace
 
@@ -49,5 +50,5 @@ TEST_CASE("the pictures of the README are there", "[documents]") {
     auto const readme = document("README.md");
     std::regex const picture("\\]\\((examples/[^)]+)\\)");
     for (std::sregex_iterator at(readme.begin(), readme.end(), picture), end; at != end; ++at)
-        REQUIRE(std::filesystem::exists(std::string(SOURCE_DIR) + "/" + (*at)[1].str()));
+        REQUIRE(std::filesystem::exists(in_sources((*at)[1].str())));
 }

@@ -5,6 +5,7 @@
 // against endless work only: each of these takes a fraction of a second.
 
 #include "calls.h"
+#include "source_folder.h"
 #include "temporary_folder.h"
 
 #include "output/files.h"
@@ -54,7 +55,7 @@ std::string unprovable_job() {
 TEST_CASE("jobs with halves and short wires: every command ends soon with a plan that adds up",
           "[cli][balance][stop]") {
     int jobs = 0;
-    for (auto const& entry : fs::directory_iterator(SOURCE_DIR "/tests/cases/robust")) {
+    for (auto const& entry : fs::directory_iterator(in_sources("tests/cases/robust"))) {
         auto const file = entry.path().string();
         CAPTURE(file);
         for (auto const& words :
@@ -73,7 +74,7 @@ TEST_CASE("jobs with halves and short wires: every command ends soon with a plan
 
 TEST_CASE("short wires: the least is proven, and the same plan comes twice", "[cli][balance][stop]") {
     for (auto const* name : {"short-wires-24", "short-wires-30", "short-wires-two-panels"}) {
-        auto const file = fmt::format("{}/tests/cases/robust/{}.toml", SOURCE_DIR, name);
+        auto const file = in_sources(fmt::format("tests/cases/robust/{}.toml", name));
         CAPTURE(name);
         auto const first = call({"balance", file, "--json"}).out;
         CHECK(call({"balance", file, "--json"}).out == first);
@@ -95,7 +96,7 @@ TEST_CASE("what is only the best found is never called the least there is", "[cl
     auto const words = timed({"balance", file, "--seconds", "0.3"}).out;
     CHECK_THAT(words, Contains("the best found") && Contains("not proven") && Contains("stopped by --seconds") &&
                           !Contains("least there is"));
-    auto const proven = json::parse(call({"balance", SOURCE_DIR "/examples/boathouse.toml", "--json"}).out);
+    auto const proven = json::parse(call({"balance", in_sources("examples/boathouse.toml"), "--json"}).out);
     CHECK(proven.at("panels").at(0).at("least_imbalance_va").is_number());
     CHECK_FALSE(proven.at("panels").at(0).contains("best_found_va"));
 }

@@ -4,6 +4,7 @@
 // The sound panels of tests/sound/ (see rules/sound_test.cpp) through balance and print: nothing fails, nothing is
 // told beside what check tells, and no sheet is a draft.
 #include "calls.h"
+#include "source_folder.h"
 #include "temporary_folder.h"
 
 #include "catch.h"
@@ -16,7 +17,7 @@ namespace fs = std::filesystem;
 
 TEST_CASE("sound panels: every sheet is printed, final and without a word", "[cli][print][sound]") {
     TemporaryFolder const folder;
-    for (auto const& entry : fs::directory_iterator(SOURCE_DIR "/tests/sound")) {
+    for (auto const& entry : fs::directory_iterator(in_sources("tests/sound"))) {
         if (entry.path().extension() != ".toml") continue;
         auto const name = entry.path().filename().string();
         auto const called = call({"print", entry.path().string(), "--out", folder / name, "--format", "svg", "--json"});
@@ -34,7 +35,7 @@ TEST_CASE("sound panels: every sheet is printed, final and without a word", "[cl
 }
 
 TEST_CASE("sound panels: balance leaves every one as it is", "[cli][balance][sound]") {
-    for (auto const& entry : fs::directory_iterator(SOURCE_DIR "/tests/sound")) {
+    for (auto const& entry : fs::directory_iterator(in_sources("tests/sound"))) {
         if (entry.path().extension() != ".toml") continue;
         auto const called = call({"balance", entry.path().string(), "--json"});
         CAPTURE(entry.path().filename().string(), called.err);

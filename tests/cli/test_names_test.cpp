@@ -5,6 +5,7 @@
 // lists at, or begin like an option.
 
 #include "catch.h"
+#include "source_folder.h"
 
 #include <filesystem>
 #include <fstream>
@@ -16,7 +17,7 @@ namespace fs = std::filesystem;
 TEST_CASE("every test can be called by its name", "[names]") {
     std::regex const named("(?:^|\n)(?:TEST_CASE|SCENARIO)\\(\\s*\"([^\"]*)\"");
     int seen = 0;
-    for (auto const& entry : fs::recursive_directory_iterator(SOURCE_DIR "/tests")) {
+    for (auto const& entry : fs::recursive_directory_iterator(in_sources("tests"))) {
         if (entry.path().extension() != ".cpp") continue;
         std::ifstream file(entry.path());
         std::string const text{std::istreambuf_iterator<char>(file), {}};

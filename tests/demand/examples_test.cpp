@@ -12,6 +12,7 @@
 //   #: service 100               smallest standard size
 #include "calculator.h"
 #include "load_job.h"
+#include "source_folder.h"
 
 #include "catch.h"
 #include <fmt/format.h>
@@ -44,7 +45,7 @@ std::vector<Line> expected(std::string const& bytes) {
 
 std::vector<std::string> files() {
     std::vector<std::string> names;
-    for (auto const& entry : std::filesystem::directory_iterator(SOURCE_DIR "/tests/cases/load"))
+    for (auto const& entry : std::filesystem::directory_iterator(in_sources("tests/cases/load")))
         names.push_back("tests/cases/load/" + entry.path().filename().string());
     std::ranges::sort(names);
     return names;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "load_job.h"
+#include "source_folder.h"
 
 #include "balance/balance.h"
 #include "building/resolve.h"
@@ -21,7 +22,7 @@
 namespace made {
 
 std::string bytes_of(std::string const& path) {
-    std::ifstream file(SOURCE_DIR "/" + path, std::ios::binary);
+    std::ifstream file(in_sources(path), std::ios::binary);
     return {std::istreambuf_iterator<char>(file), {}};
 }
 

@@ -3,6 +3,7 @@
 
 #include "draw/draw.h"
 #include "picture.h"
+#include "source_folder.h"
 #include "temporary_folder.h"
 #include "units/failure.h"
 
@@ -16,7 +17,7 @@ using namespace legwork;
 namespace {
 
 Fonts const& fonts() {
-    static Fonts const made(SOURCE_DIR "/fonts");
+    static Fonts const made(in_sources("fonts"));
     return made;
 }
 
@@ -108,14 +109,14 @@ TEST_CASE("fonts: control characters and broken bytes take no letter away", "[dr
 }
 
 TEST_CASE("fonts: a folder without a typeface is a failure with a way out", "[draw][fonts]") {
-    CHECK_THROWS_AS(Fonts(SOURCE_DIR "/src/page"), Failure);
+    CHECK_THROWS_AS(Fonts(in_sources("src/page")), Failure);
     CHECK_THROWS_WITH(Fonts("/nowhere"), Contains("/nowhere") && Contains("install"));
 }
 
 TEST_CASE("fonts: each bundled face is there, or it is told which is not", "[draw][fonts]") {
     // Else the words of the missing weight would be set in another face.
     TemporaryFolder const folder;
-    std::filesystem::copy_file(SOURCE_DIR "/fonts/B612-Regular.otf", folder / "B612-Regular.otf");
+    std::filesystem::copy_file(in_sources("fonts/B612-Regular.otf"), folder / "B612-Regular.otf");
     REQUIRE_NOTHROW(Fonts(folder.path()));
     std::ofstream(folder / "B612-Bold.otf") << "no typeface";
     REQUIRE_THROWS_WITH(Fonts(folder.path()), Contains("B612-Bold.otf: it is damaged"));

@@ -4,6 +4,7 @@
 #include "draw/draw.h"
 #include "picture.h"
 #include "reader.h"
+#include "source_folder.h"
 #include "units/failure.h"
 
 #include "catch.h"
@@ -17,7 +18,7 @@ using namespace legwork::draw_test;
 namespace {
 
 Fonts const& fonts() {
-    static Fonts const made(SOURCE_DIR "/fonts");
+    static Fonts const made(in_sources("fonts"));
     return made;
 }
 
@@ -181,7 +182,7 @@ TEST_CASE("the same page gives the same bytes, whatever was drawn before", "[dra
     CHECK(pdf(pages) == first);
     CHECK(draw_svg(pages[0], fonts()) == first_svg);
     CHECK(draw_png(pages[0], fonts(), 72) == first_png);
-    Fonts const others(SOURCE_DIR "/fonts");
+    Fonts const others(in_sources("fonts"));
     CHECK(draw_pdf(pages, {"Panel directory", "2026-05-02"}, others) == first);
     CHECK(draw_svg(pages[0], others) == first_svg);
 }

@@ -4,6 +4,7 @@
 // The table of letters that are judged without a typeface, against the typefaces themselves.
 
 #include "page/usual_letters.h"
+#include "source_folder.h"
 
 #include "draw/draw.h"
 
@@ -17,7 +18,7 @@ using namespace legwork;
 namespace {
 
 Fonts const& fonts() {
-    static Fonts const made(SOURCE_DIR "/fonts");
+    static Fonts const made(in_sources("fonts"));
     return made;
 }
 

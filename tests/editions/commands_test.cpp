@@ -8,6 +8,7 @@
 #include "codebook/sections.h"
 #include "codebook/tables/tables.h"
 #include "rules/check.h"
+#include "source_folder.h"
 #include "temporary_folder.h"
 
 #include "catch.h"
@@ -38,7 +39,7 @@ struct Example {
     std::string path = folder / "job.toml";
 
     Example(std::string const& name, std::string const& edition) {
-        auto const text = contents(SOURCE_DIR "/" + name);
+        auto const text = contents(in_sources(name));
         std::ofstream(path) << std::regex_replace(text, std::regex("(\n?code *= *)\"[^\"]*\""),
                                                   "$1\"" + edition + "\"");
     }

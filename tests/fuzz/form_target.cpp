@@ -5,6 +5,7 @@
 #include "fuzz/opened.h"
 #include "fuzz/pages.h"
 #include "fuzz/promises.h"
+#include "source_folder.h"
 
 #include "output/files.h"
 
@@ -12,7 +13,7 @@ namespace {
 
 legwork::Session printed_job() {
     std::string why;
-    auto bytes = legwork::read_file(SOURCE_DIR "/examples/orchard-shed.toml", legwork::kLargestJob, why);
+    auto bytes = legwork::read_file(in_sources("examples/orchard-shed.toml"), legwork::kLargestJob, why);
     auto s = bytes ? fuzz::opened(*bytes) : std::nullopt;
     fuzz::promise(s.has_value(), "the example is there and can be read", why);
     return std::move(*s);

@@ -4,6 +4,7 @@
 // That the fuzzer's changes reach what lies behind the reader: they know every key, and leave many jobs understood.
 #include "fuzz/mutate.h"
 #include "fuzz/toml_pieces.h"
+#include "source_folder.h"
 
 #include "cli/vocabulary.h"
 #include "output/files.h"
@@ -20,7 +21,7 @@ namespace {
 std::vector<std::string> job_files() {
     std::vector<std::string> files;
     for (auto const* folder : {"examples", "tests/cases", "tests/cases/load", "tests/sound"})
-        for (auto const& at : std::filesystem::directory_iterator(std::string(SOURCE_DIR "/") + folder))
+        for (auto const& at : std::filesystem::directory_iterator(in_sources(folder)))
             if (at.path().extension() == ".toml" && at.path().stem() != "unreadable")
                 files.push_back(at.path().string());
     return files;
@@ -87,7 +88,7 @@ TEST_CASE("every key that the fuzzer knows is one of the reader's", "[fuzz]") {
 
 TEST_CASE("a third of the changed jobs is understood", "[fuzz]") {
     fuzz::Dice dice(20260502);
-    auto const text = contents(SOURCE_DIR "/examples/orchard-shed.toml");
+    auto const text = contents(in_sources("examples/orchard-shed.toml"));
     int understood = 0;
     constexpr int kTries = 300;
     for (int i = 0; i < kTries; ++i)

@@ -3,6 +3,7 @@
 
 #include "job/made_text.h"
 #include "job/job.h"
+#include "source_folder.h"
 
 #include "catch.h"
 #include <fmt/format.h>
@@ -46,7 +47,7 @@ typed::Job good(std::string_view bytes) {
 }
 
 std::string file(std::string const& path) {
-    std::ifstream stream(std::string(SOURCE_DIR "/") + path, std::ios::binary);
+    std::ifstream stream(in_sources(path), std::ios::binary);
     REQUIRE(stream);
     return {std::istreambuf_iterator<char>(stream), {}};
 }

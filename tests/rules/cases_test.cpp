@@ -9,6 +9,7 @@
 //   #: text 30 A                     stands in some message or fix
 //   #: neutral Main connected 10.0   amperes of a panel in a situation, within 0.1
 #include "judged_file.h"
+#include "source_folder.h"
 
 #include "catch.h"
 #include <fmt/format.h>
@@ -63,7 +64,7 @@ bool holds(JudgedFile const& v, std::vector<std::string> const& words) {
 
 TEST_CASE("field cases: every verdict holds", "[check][cases]") {
     int cases = 0;
-    for (auto const& entry : std::filesystem::directory_iterator(SOURCE_DIR "/tests/cases")) {
+    for (auto const& entry : std::filesystem::directory_iterator(in_sources("tests/cases"))) {
         if (entry.path().extension() != ".toml") continue;
         ++cases;
         auto const bytes = bytes_of("tests/cases/" + entry.path().filename().string());

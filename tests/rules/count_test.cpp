@@ -12,6 +12,7 @@
 #include "rule_ids.h"
 #include "rules/check.h"
 #include "rules/job/measure.h"
+#include "source_folder.h"
 
 #include "catch.h"
 
@@ -60,7 +61,7 @@ bool allows(Rule const& rule, Family family, Finding const& f) {
 std::string test_names() {
     std::string all;
     for (auto const folder : {"rules", "sheet"}) // the sheets find names that are too long
-        for (auto const& entry : fs::directory_iterator(SOURCE_DIR "/tests/" + std::string(folder))) {
+        for (auto const& entry : fs::directory_iterator(in_sources("tests/") + std::string(folder))) {
             if (entry.path().extension() != ".cpp") continue;
             auto const text = bytes_of("tests/" + std::string(folder) + "/" + entry.path().filename().string());
             for (auto at = text.find("TEST_CASE("); at != std::string::npos; at = text.find("TEST_CASE(", at + 1)) {
@@ -84,7 +85,7 @@ bool names(std::string const& text, std::string_view id) {
 std::vector<std::string> job_files() {
     std::vector<std::string> files;
     for (auto const folder : {"examples", "tests/cases", "tests/sound"})
-        for (auto const& entry : fs::directory_iterator(SOURCE_DIR "/" + std::string(folder)))
+        for (auto const& entry : fs::directory_iterator(in_sources(folder)))
             if (entry.path().extension() == ".toml")
                 files.push_back(std::string(folder) + "/" + entry.path().filename().string());
     std::ranges::sort(files);

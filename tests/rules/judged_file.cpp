@@ -3,6 +3,7 @@
 
 #include "judged_file.h"
 #include "building/resolve.h"
+#include "source_folder.h"
 
 #include "balance/balance.h"
 #include "codebook/stock/cables.h"
@@ -21,7 +22,7 @@ namespace made {
 using namespace legwork;
 
 std::string bytes_of(std::string const& path) {
-    std::ifstream file(SOURCE_DIR "/" + path, std::ios::binary);
+    std::ifstream file(in_sources(path), std::ios::binary);
     return {std::istreambuf_iterator<char>(file), {}};
 }
 

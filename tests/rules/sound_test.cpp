@@ -7,6 +7,7 @@
 #include "balance/balance.h"
 #include "building/resolve.h"
 #include "judged_file.h"
+#include "source_folder.h"
 
 #include "catch.h"
 
@@ -22,7 +23,7 @@ using namespace legwork;
 namespace {
 std::vector<std::string> sound_files() {
     std::vector<std::string> names;
-    for (auto const& entry : std::filesystem::directory_iterator(SOURCE_DIR "/tests/sound"))
+    for (auto const& entry : std::filesystem::directory_iterator(in_sources("tests/sound")))
         if (entry.path().extension() == ".toml") names.push_back("tests/sound/" + entry.path().filename().string());
     std::ranges::sort(names);
     return names;

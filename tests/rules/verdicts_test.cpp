@@ -7,6 +7,7 @@
 #include "judged_file.h"
 #include "made_job.h"
 #include "rule_ids.h"
+#include "source_folder.h"
 
 #include "catch.h"
 #include <rapidcheck.h>
@@ -59,7 +60,7 @@ typed::Job empty() { return job({}); }
 std::vector<std::string> sound_files() {
     std::vector<std::string> files{std::string(kBoathouse), std::string(kBungalow), "examples/orchard-shed.toml",
                                    "examples/faulty.toml"};
-    for (auto const& entry : fs::directory_iterator(SOURCE_DIR "/tests/sound"))
+    for (auto const& entry : fs::directory_iterator(in_sources("tests/sound")))
         files.push_back("tests/sound/" + entry.path().filename().string());
     std::ranges::sort(files);
     return files;

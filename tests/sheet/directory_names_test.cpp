@@ -8,6 +8,7 @@
 #include "directory_fixture.h"
 #include "draw/draw.h"
 #include "sheet/directory.h"
+#include "source_folder.h"
 
 #include "catch.h"
 
@@ -33,7 +34,7 @@ public:
     mutable bool asked = false;
 
 private:
-    Fonts fonts_{SOURCE_DIR "/fonts"};
+    Fonts fonts_{in_sources("fonts")};
 };
 
 class Dice {

@@ -6,6 +6,7 @@
 #include "draw/draw.h"
 #include "labels_golden.h"
 #include "rules/check.h"
+#include "source_folder.h"
 
 #include "catch.h"
 
@@ -30,7 +31,7 @@ Text only(std::vector<Sheet> const& sheets, std::string_view words) {
 } // namespace
 
 TEST_CASE("directory: nothing cut, nothing over another, whatever stands on the panel", "[sheet][directory]") {
-    Fonts const widths(SOURCE_DIR "/fonts");
+    Fonts const widths(in_sources("fonts"));
     for (unsigned seed = 1; seed <= kPanels; ++seed) {
         typed::Job const job = crowded(seed);
         Plan const plan = as_filed(resolve(job));
@@ -48,7 +49,7 @@ TEST_CASE("directory: nothing cut, nothing over another, whatever stands on the 
 }
 
 TEST_CASE("directory: every circuit's whole name and every space stand on it", "[sheet][directory]") {
-    Fonts const widths(SOURCE_DIR "/fonts");
+    Fonts const widths(in_sources("fonts"));
     for (unsigned seed = 1; seed <= kPanels; ++seed) {
         CAPTURE(seed);
         typed::Job const job = crowded(seed);
@@ -140,7 +141,7 @@ TEST_CASE("directory: the leg letter of each row stands between the columns", "[
 }
 
 TEST_CASE("directory: what a hand at the breaker must know", "[sheet][directory]") {
-    Fonts const widths(SOURCE_DIR "/fonts");
+    Fonts const widths(in_sources("fonts"));
     typed::Job job = boathouse();
     auto const words = [&] { return all_words(directory(job, widths)); };
     SECTION("pairs, two-pole breakers, protection, smaller wire") {
@@ -275,7 +276,7 @@ TEST_CASE("directory: 84 spaces take two pages, and no breaker is cut in two", "
 }
 
 TEST_CASE("dir-name-too-long and dir-no-letter", "[sheet][directory]") {
-    Fonts const widths(SOURCE_DIR "/fonts");
+    Fonts const widths(in_sources("fonts"));
     typed::Job job = boathouse();
     Form const form = directory_letter();
     auto const found_in = [&](typed::Job const& j) {

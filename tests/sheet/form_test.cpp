@@ -3,6 +3,7 @@
 
 #include "sheet/form.h"
 #include "sheet/sheets.h"
+#include "source_folder.h"
 
 #include "catch.h"
 #include <fmt/format.h>
@@ -33,7 +34,7 @@ std::string complaints(std::string const& bytes) {
 
 TEST_CASE("form: every form that is shipped reads, and every sheet has its own", "[sheet][form]") {
     int forms = 0;
-    for (auto const& entry : std::filesystem::directory_iterator(SOURCE_DIR "/templates")) {
+    for (auto const& entry : std::filesystem::directory_iterator(in_sources("templates"))) {
         auto const name = entry.path().stem().string();
         if (entry.path().extension() != ".toml" || name == "starter") continue;
         CAPTURE(name);
@@ -47,7 +48,7 @@ TEST_CASE("form: every form that is shipped reads, and every sheet has its own",
     }
     CHECK(forms >= 6); // three sheets, on US letter and on A4
     for (auto const& kind : sheet_kinds())
-        CHECK(std::filesystem::exists(fmt::format("{}/templates/{}.toml", SOURCE_DIR, kind.default_form)));
+        CHECK(std::filesystem::exists(in_sources(fmt::format("templates/{}.toml", kind.default_form))));
 }
 
 TEST_CASE("form: lengths are millimetres or carry a unit", "[sheet][form]") {

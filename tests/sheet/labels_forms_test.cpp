@@ -7,6 +7,7 @@
 #include "sheet/labels.h"
 #include "sheet/load.h"
 #include "sheet/tape_notes.h"
+#include "source_folder.h"
 
 #include "catch.h"
 #include <rapidcheck.h>
@@ -20,7 +21,7 @@ using namespace legwork::sheet_test;
 namespace {
 
 Form shipped(std::string const& name) {
-    std::ifstream in(SOURCE_DIR "/templates/" + name + ".toml", std::ios::binary);
+    std::ifstream in(in_sources("templates/" + name + ".toml"), std::ios::binary);
     std::string const bytes{std::istreambuf_iterator<char>(in), {}};
     auto const read = read_form(bytes, name);
     for (auto const& p : read.problems) FAIL_CHECK(name << ":" << p.place.line << ": " << p.message);
@@ -45,7 +46,7 @@ TEST_CASE("labels, tape notes, load: the shipped forms are the paper they say", 
     CHECK(form.width == Approx(width));
     CHECK(form.height == Approx(height));
     CHECK(form.margin >= 4.5);
-    Fonts const fonts(SOURCE_DIR "/fonts");
+    Fonts const fonts(in_sources("fonts"));
     auto const a = ask("NEC 2023");
     if (form.sheet == "tape-notes") {
         CHECK(compose_tape_notes(a.input(fonts), form).size() == 1);

@@ -6,6 +6,7 @@
 #pragma once
 
 #include "page/page.h"
+#include "source_folder.h"
 
 #include <fmt/format.h>
 
@@ -27,7 +28,7 @@ inline std::string dumped(std::vector<Sheet> const& sheets) {
 
 // True when the file holds this text; else NAME.new beside it does.
 inline bool matches_golden(std::string const& name, std::string const& text) {
-    std::string const path = std::string(SOURCE_DIR "/tests/sheet/golden/") + name;
+    std::string const path = in_sources("tests/sheet/golden/") + name;
     std::ifstream in(path, std::ios::binary);
     std::string const held{std::istreambuf_iterator<char>(in), {}};
     if (in && held == text) return std::remove((path + ".new").c_str()), true;

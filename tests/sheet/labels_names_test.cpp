@@ -6,6 +6,7 @@
 #include "labels_fixture.h"
 #include "sheet/labels.h"
 #include "sheet/tape_notes.h"
+#include "source_folder.h"
 
 #include "catch.h"
 
@@ -63,7 +64,7 @@ bool one_label(Text const& t, TextWidth const& widths, Form const& f) {
 } // namespace
 
 TEST_CASE("labels, tape notes: long and odd names stay inside and off each other", "[sheet][labels][tape]") {
-    Fonts const fonts(SOURCE_DIR "/fonts");
+    Fonts const fonts(in_sources("fonts"));
     auto const name = GENERATE(from_range(std::vector<std::string>(kNames60.begin(), kNames60.end())));
     CAPTURE(name);
     auto const a = with_name(name);
@@ -88,7 +89,7 @@ TEST_CASE("labels, tape notes: long and odd names stay inside and off each other
 }
 
 TEST_CASE("labels: a mark stands whole on each of its labels, as large as its row lets it", "[sheet][labels]") {
-    Fonts const fonts(SOURCE_DIR "/fonts");
+    Fonts const fonts(in_sources("fonts"));
     auto const sheets = compose_labels(with_name("Bench").input(fonts), labels_letter());
     std::set<Mm> sizes;
     int copies = 0;
@@ -100,7 +101,7 @@ TEST_CASE("labels: a mark stands whole on each of its labels, as large as its ro
 }
 
 TEST_CASE("labels: both circuits of a pair are named on each of its labels", "[sheet][labels]") {
-    Fonts const fonts(SOURCE_DIR "/fonts");
+    Fonts const fonts(in_sources("fonts"));
     auto a = ask("NEC 2023");
     a.job.circuits[0].box = "Junction box behind the pantry door";
     a.job.circuits[1].breaker = Amps{15'000};
@@ -116,7 +117,7 @@ TEST_CASE("labels: both circuits of a pair are named on each of its labels", "[s
 }
 
 TEST_CASE("labels: on stock too low for all, the mark is what stays", "[sheet][labels]") {
-    Fonts const fonts(SOURCE_DIR "/fonts");
+    Fonts const fonts(in_sources("fonts"));
     Form low = labels_letter();
     low.label_height = low.pitch_y = 10;
     low.rows = 24;

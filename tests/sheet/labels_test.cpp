@@ -7,6 +7,7 @@
 #include "labels_golden.h"
 #include "sheet/labels.h"
 #include "sheet/labels_list.h"
+#include "source_folder.h"
 
 #include "catch.h"
 
@@ -129,7 +130,7 @@ TEST_CASE("labels: no marker calls a conductor neutral that must not be one", "[
 
 TEST_CASE("labels: text keeps 1.5 mm from the die cut, within the printer's reach, off other text", "[sheet][labels]") {
     EvenWidths const even;
-    Fonts const fonts(SOURCE_DIR "/fonts");
+    Fonts const fonts(in_sources("fonts"));
     auto a = ask(GENERATE("CE 2024", "NEC 2023"));
     Finding error;
     error.rule = "mw-opposite-legs";
@@ -147,7 +148,7 @@ TEST_CASE("labels: text keeps 1.5 mm from the die cut, within the printer's reac
 }
 
 TEST_CASE("labels: every page says what job it is of", "[sheet][labels]") {
-    Fonts const fonts(SOURCE_DIR "/fonts");
+    Fonts const fonts(in_sources("fonts"));
     auto a = ask("CE 2024");
     a.findings = {Finding{}};
     for (auto const& form : {labels_letter(), labels_edge_to_edge()}) {

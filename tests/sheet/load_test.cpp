@@ -10,6 +10,7 @@
 #include "load_fixture.h"
 #include "sheet/common_text.h"
 #include "sheet/load_words.h"
+#include "source_folder.h"
 
 #include "catch.h"
 
@@ -175,7 +176,7 @@ TEST_CASE("load: what is missing is said at the top, at every total and in the b
 }
 
 TEST_CASE("load: every figure of every job, and the right column adds up to the total", "[sheet][load]") {
-    Fonts const fonts(SOURCE_DIR "/fonts");
+    Fonts const fonts(in_sources("fonts"));
     for (auto const& path : job_files()) {
         typed::Job const job = read_file(path);
         Plan const plan = as_filed(resolve(job));
@@ -207,7 +208,7 @@ TEST_CASE("load: every figure of every job, and the right column adds up to the 
 }
 
 TEST_CASE("load: nothing cut, tiny or over another on any job's pages", "[sheet][load]") {
-    Fonts const fonts(SOURCE_DIR "/fonts");
+    Fonts const fonts(in_sources("fonts"));
     for (auto const& path : job_files()) {
         typed::Job const job = read_file(path);
         for (Form const& form : {load_letter(), load_a4()})
@@ -226,7 +227,7 @@ TEST_CASE("load: nothing cut, tiny or over another on any job's pages", "[sheet]
 }
 
 TEST_CASE("load: sixty circuits with long names go over pages without a line lost or parted", "[sheet][load]") {
-    Fonts const fonts(SOURCE_DIR "/fonts");
+    Fonts const fonts(in_sources("fonts"));
     auto const job = read_text(long_job(GENERATE("NEC 2020", "CE 2021"), GENERATE(true, false)));
     Plan const plan = as_filed(resolve(job));
     CAPTURE(job.code, job.dwelling.has_value());
@@ -339,7 +340,7 @@ TEST_CASE("load: head, bands and foot of every sheet", "[sheet][load]") {
 }
 
 TEST_CASE("load: any page holds it without two texts in one place", "[sheet][load]") {
-    Fonts const fonts(SOURCE_DIR "/fonts");
+    Fonts const fonts(in_sources("fonts"));
     typed::Job const job = read_file("tests/sound/church-hall.toml");
     for (Mm const width : {75.0, 90.0, 105.0, 125.0, 148.0, 210.0, 420.0}) {
         Form form = load_a4();
@@ -358,7 +359,7 @@ TEST_CASE("load: any page holds it without two texts in one place", "[sheet][loa
 }
 
 TEST_CASE("load: the same job gives the same bytes, and they can be read back", "[sheet][load]") {
-    Fonts const fonts(SOURCE_DIR "/fonts");
+    Fonts const fonts(in_sources("fonts"));
     typed::Job const job = read_file("tests/cases/load/d2c.toml");
     auto const bytes = [&] {
         auto const sheets = load_sheets(job, fonts);

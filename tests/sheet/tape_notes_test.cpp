@@ -8,6 +8,7 @@
 #include "sheet/labels_list.h"
 #include "sheet/tape_notes.h"
 #include "sheet/tape_notes_cards.h"
+#include "source_folder.h"
 
 #include "catch.h"
 
@@ -218,7 +219,7 @@ TEST_CASE("tape notes: a cable between boxes that carries a circuit is live, and
           "[sheet][tape]") {
     auto a = ask("CE 2024");
     a.job.cables.front().carries = {"K1"};
-    Fonts const fonts(SOURCE_DIR "/fonts");
+    Fonts const fonts(in_sources("fonts"));
     auto const words = all_words(compose_tape_notes(a.input(fonts), tape_letter()));
     CHECK(has(words, "Live, and not in these notes: S1 (of K1)."));
     CHECK_FALSE(has(words, "No circuit is on S1"));
@@ -240,7 +241,7 @@ TEST_CASE("tape notes: direct current has a positive and a negative, and no code
 }
 
 TEST_CASE("tape notes: no text covers another, no card crosses a page or another card", "[sheet][tape]") {
-    Fonts const fonts(SOURCE_DIR "/fonts");
+    Fonts const fonts(in_sources("fonts"));
     auto a = ask(GENERATE("CE 2024", "NEC 2023"));
     a.findings = {Finding{}};
     // A panel too long for one column goes on as a second card.

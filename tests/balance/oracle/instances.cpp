@@ -3,6 +3,7 @@
 
 #include "balance/oracle/instances.h"
 #include "job/job.h"
+#include "source_folder.h"
 
 #include <nlohmann/json.hpp>
 
@@ -65,7 +66,7 @@ void circuit(typed::Job& job, json const& j) {
 } // namespace
 
 std::vector<Instance> instances() {
-    std::ifstream file(SOURCE_DIR "/tests/cases/balancing-instances.json");
+    std::ifstream file(in_sources("tests/cases/balancing-instances.json"));
     json const all = json::parse(file);
     std::vector<Instance> found;
     for (json const& j : all.at("instances")) {
