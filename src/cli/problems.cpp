@@ -3,8 +3,8 @@
 
 #include "cli/problems.h"
 
-#include "cli/json.h"
-#include "cli/words.h"
+#include "cli/json/json.h"
+#include "cli/text/words.h"
 #include "toml/problem.h"
 
 #include <fmt/format.h>

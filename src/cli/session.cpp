@@ -5,9 +5,9 @@
 
 #include "balance/balance.h"
 #include "building/resolve.h"
-#include "cli/form_file.h"
+#include "cli/files/form_file.h"
+#include "cli/text/words.h"
 #include "cli/vocabulary.h"
-#include "cli/words.h"
 #include "output/files.h"
 #include "units/failure.h"
 

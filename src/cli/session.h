@@ -7,7 +7,7 @@
 
 #include "balance/plan.h"
 #include "building/building.h"
-#include "cli/late_fonts.h"
+#include "cli/files/late_fonts.h"
 #include "cli/problems.h"
 #include "codebook/code_book.h"
 #include "job/read.h"

@@ -4,7 +4,7 @@
 #include "balance/balance.h"
 #include "calls.h"
 #include "cli/command.h"
-#include "cli/save_edits.h"
+#include "cli/files/save_edits.h"
 #include "output/draft_name.h"
 #include "output/files.h"
 #include "temporary_folder.h"

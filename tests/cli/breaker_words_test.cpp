@@ -4,7 +4,7 @@
 // A breaker is called the same wherever it is spoken of.
 
 #include "calls.h"
-#include "cli/form_file.h"
+#include "cli/files/form_file.h"
 #include "cli/session.h"
 #include "output/files.h"
 #include "reckon/say.h"

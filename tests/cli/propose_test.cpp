@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "calls.h"
-#include "cli/save_edits.h"
+#include "cli/files/save_edits.h"
 #include "output/files.h"
 #include "temporary_folder.h"
 

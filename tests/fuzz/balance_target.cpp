@@ -8,8 +8,8 @@
 #include "fuzz/rewrite.h"
 
 #include "balance/balance.h"
-#include "cli/json.h"
-#include "cli/text.h"
+#include "cli/json/json.h"
+#include "cli/text/text.h"
 #include "job/job.h"
 
 #include <algorithm>

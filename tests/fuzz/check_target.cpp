@@ -5,10 +5,10 @@
 #include "fuzz/opened.h"
 #include "fuzz/promises.h"
 
-#include "cli/json.h"
-#include "cli/measure_list.h"
-#include "cli/text.h"
-#include "cli/words.h"
+#include "cli/json/json.h"
+#include "cli/text/measure_list.h"
+#include "cli/text/text.h"
+#include "cli/text/words.h"
 #include "job/job.h"
 
 using namespace legwork;

@@ -3,7 +3,7 @@
 
 #include "fuzz/opened.h"
 
-#include "cli/share.h"
+#include "cli/files/share.h"
 #include "fuzz/promises.h"
 
 #include <sstream>

@@ -5,7 +5,7 @@
 #include "fuzz/opened.h"
 #include "fuzz/pages.h"
 
-#include "cli/form_file.h"
+#include "cli/files/form_file.h"
 
 extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size) {
     static auto const forms = legwork::installed_forms();

@@ -6,8 +6,8 @@
 #include "fuzz/promises.h"
 #include "fuzz/rewrite.h"
 
-#include "cli/json.h"
-#include "cli/text.h"
+#include "cli/json/json.h"
+#include "cli/text/text.h"
 #include "job/write_sizes.h"
 #include "propose/propose.h"
 

@@ -6,10 +6,10 @@
 #include "rules/check.h"
 
 #include "cli/command.h"
-#include "cli/json.h"
-#include "cli/measure_list.h"
+#include "cli/json/json.h"
 #include "cli/session.h"
-#include "cli/text.h"
+#include "cli/text/measure_list.h"
+#include "cli/text/text.h"
 #include "cli/vocabulary.h"
 #include "toml/near.h"
 

@@ -1,9 +1,9 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "cli/form_file.h"
+#include "cli/files/form_file.h"
 
-#include "cli/share.h"
+#include "cli/files/share.h"
 #include "output/files.h"
 #include "sheet/sheets.h"
 #include "toml/near.h"

@@ -4,10 +4,10 @@
 // Results for other programs, to `out`. The keys are stable and stand nowhere else; what is not known is null.
 #pragma once
 
-#include "cli/save_edits.h"
+#include "cli/files/save_edits.h"
+#include "cli/files/sheet_files.h"
 #include "cli/session.h"
-#include "cli/sheet_files.h"
-#include "cli/shown.h"
+#include "cli/text/shown.h"
 #include "reckon/added_circuit.h"
 #include "sheet/form.h"
 

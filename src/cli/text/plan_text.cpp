@@ -1,10 +1,10 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "cli/text.h"
+#include "cli/text/text.h"
 
-#include "cli/space_table.h"
-#include "cli/words.h"
+#include "cli/text/space_table.h"
+#include "cli/text/words.h"
 #include "panel/feeds.h"
 #include "toml/problem.h"
 #include "units/text.h"

@@ -4,8 +4,8 @@
 // legwork forms: the page geometries there are.
 
 #include "cli/command.h"
-#include "cli/form_file.h"
-#include "cli/json.h"
+#include "cli/files/form_file.h"
+#include "cli/json/json.h"
 #include "sheet/sheets.h"
 
 #include <CLI/CLI.hpp>

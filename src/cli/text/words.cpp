@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "cli/words.h"
+#include "cli/text/words.h"
 
 #include "toml/problem.h"
 

@@ -4,9 +4,9 @@
 // legwork load JOB: the service or feeder load calculation, step by step.
 
 #include "cli/command.h"
-#include "cli/json.h"
+#include "cli/json/json.h"
 #include "cli/session.h"
-#include "cli/text.h"
+#include "cli/text/text.h"
 #include "reckon/added_circuit.h"
 #include "toml/near.h"
 

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "cli/sheet_files.h"
+#include "cli/files/sheet_files.h"
 
 #include "output/files.h"
 #include "sheet/sheets.h"

@@ -1,12 +1,12 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "cli/json.h"
-#include "cli/words.h"
+#include "cli/json/json.h"
+#include "cli/text/words.h"
 
-#include "cli/form_file.h"
-#include "cli/json_values.h"
-#include "cli/measure_list.h"
+#include "cli/files/form_file.h"
+#include "cli/json/json_values.h"
+#include "cli/text/measure_list.h"
 #include "codebook/cite.h"
 #include "codebook/sections.h"
 #include "codebook/tables/tables.h"

@@ -4,7 +4,7 @@
 // Composed sheets to named files.
 #pragma once
 
-#include "cli/old_sheets.h"
+#include "cli/files/old_sheets.h"
 #include "cli/session.h"
 
 #include <span>

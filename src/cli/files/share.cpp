@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "cli/share.h"
+#include "cli/files/share.h"
 
 #include "units/failure.h"
 

@@ -1,9 +1,9 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "cli/text.h"
+#include "cli/text/text.h"
 
-#include "cli/words.h"
+#include "cli/text/words.h"
 #include "reckon/say.h"
 #include "sheet/common.h"
 #include "toml/problem.h"

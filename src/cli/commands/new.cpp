@@ -4,12 +4,12 @@
 // legwork new FILE: the commented starter job.
 
 #include "cli/command.h"
+#include "cli/files/share.h"
 #include "cli/problems.h"
-#include "cli/share.h"
-#include "cli/words.h"
-#include "units/shell.h"
+#include "cli/text/words.h"
 #include "output/files.h"
 #include "units/failure.h"
+#include "units/shell.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>

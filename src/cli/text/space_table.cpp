@@ -1,10 +1,10 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "cli/space_table.h"
+#include "cli/text/space_table.h"
 
 #include "balance/tally.h"
-#include "cli/words.h"
+#include "cli/text/words.h"
 #include "panel/feeds.h"
 #include "panel/layout.h"
 #include "reckon/say.h"

@@ -1,9 +1,9 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "cli/late_fonts.h"
+#include "cli/files/late_fonts.h"
 
-#include "cli/share.h"
+#include "cli/files/share.h"
 
 namespace legwork {
 

@@ -1,9 +1,9 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "cli/shown.h"
+#include "cli/text/shown.h"
 
-#include "cli/words.h"
+#include "cli/text/words.h"
 #include "reckon/say.h"
 #include "rules/check.h"
 #include "toml/problem.h"

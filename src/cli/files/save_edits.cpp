@@ -1,9 +1,9 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "cli/save_edits.h"
+#include "cli/files/save_edits.h"
 
-#include "cli/words.h"
+#include "cli/text/words.h"
 #include "job/write_sizes.h"
 #include "output/replace.h"
 #include "units/failure.h"

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "cli/old_sheets.h"
+#include "cli/files/old_sheets.h"
 
 #include "output/files.h"
 

@@ -1,8 +1,8 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "cli/json.h"
-#include "cli/json_values.h"
+#include "cli/json/json.h"
+#include "cli/json/json_values.h"
 
 namespace legwork {
 

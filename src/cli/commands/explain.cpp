@@ -4,10 +4,10 @@
 // legwork explain RULE: what a rule asks, why, its usual remedy, how grave it is and where the codes say so.
 
 #include "cli/command.h"
-#include "cli/json.h"
-#include "cli/text.h"
+#include "cli/json/json.h"
+#include "cli/text/text.h"
+#include "cli/text/words.h"
 #include "cli/vocabulary.h"
-#include "cli/words.h"
 #include "codebook/cite.h"
 #include "codebook/sections.h"
 #include "codebook/tables/tables.h"

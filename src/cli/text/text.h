@@ -5,9 +5,9 @@
 // on.
 #pragma once
 
-#include "cli/save_edits.h"
+#include "cli/files/save_edits.h"
 #include "cli/session.h"
-#include "cli/shown.h"
+#include "cli/text/shown.h"
 #include "reckon/added_circuit.h"
 
 #include <string>

@@ -4,12 +4,12 @@
 // legwork print JOB: the sheets as files.
 
 #include "cli/command.h"
-#include "cli/form_file.h"
-#include "cli/json.h"
+#include "cli/files/form_file.h"
+#include "cli/files/sheet_files.h"
+#include "cli/json/json.h"
 #include "cli/session.h"
-#include "cli/sheet_files.h"
-#include "cli/text.h"
-#include "cli/words.h"
+#include "cli/text/text.h"
+#include "cli/text/words.h"
 #include "rules/check.h"
 #include "sheet/common.h"
 #include "sheet/sheets.h"
