@@ -206,7 +206,17 @@ Json part_json(TablePart const& p) {
             {"rows", list(p.rows, row_json)}};
 }
 
+// Goes up when a key changes its meaning or goes away; a new key is no new format.
+constexpr int kFormat = 1;
+
 } // namespace
+
+void write(Json const& value, Streams& streams) {
+    Json whole{{"legwork", {{"version", LEGWORK_VERSION}, {"format", kFormat}}}};
+    whole.update(value);
+    // A job's text is whole UTF-8; a file's name need not be.
+    streams.out << whole.dump(2, ' ', false, Json::error_handler_t::replace) << '\n';
+}
 
 void write_problems_json(FileProblems const& found, Streams& streams) {
     auto const problem = [&](Problem const& p) {

@@ -15,10 +15,8 @@ namespace legwork {
 
 using Json = nlohmann::ordered_json;
 
-inline void write(Json const& value, Streams& streams) {
-    // A job's text is whole UTF-8; a file's name need not be.
-    streams.out << value.dump(2, ' ', false, Json::error_handler_t::replace) << '\n';
-}
+// A result, after a first key `legwork` that says which program and which form of its results this is.
+void write(Json const& value, Streams& streams);
 
 inline Json number_or_null(int n) { return n > 0 ? Json(n) : Json(nullptr); }
 inline Json text_or_null(std::string const& text) { return text.empty() ? Json(nullptr) : Json(text); }
