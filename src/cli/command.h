@@ -1,22 +1,23 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// The folder cli/: commands that ask the other folders and tell what they say. session.h reads a job and puts it
-// through to its findings; text.h tells results to people, json.h to programs, problems.h what was not understood.
+// The folder cli/: commands that ask the other folders and tell what they say.
 //
-// What a command of the program is: one file each, one row in commands.cpp.
+//     commands/   one file a command: its options, its rows, what it does
+//     call/       from what was typed to a command, by those rows: the parser, help, the man page, completions
+//     text/       results for people; json/ for programs; problems.h what was not understood
+//     files/      forms, fonts, sheets and jobs as files
+//     session.h   reads a job and puts it through to its findings
+//
+// What a command of the program is: one file each, one row in commands/list.cpp.
 #pragma once
 
-#include <optional>
+#include "cli/call/option.h"
+
 #include <ostream>
 #include <span>
-#include <string>
 #include <string_view>
 #include <vector>
-
-namespace CLI {
-class App;
-} // namespace CLI
 
 namespace legwork {
 
@@ -28,46 +29,23 @@ enum Exit : int {
     exit_not_written = 3,    // a file could not be written, or legwork itself failed
 };
 
-// Results go to `out`, messages to `err`; only the severity word is ever coloured.
+// Results go to `out`, messages to `err`; only the severity word is ever coloured. Lines are broken at `width` letters.
 struct Streams {
     std::ostream &out, &err;
     bool color_out = false, color_err = false;
-};
-
-// Everything that can be typed after a command; each command reads its own part.
-struct Options {
-    std::string file; // the job, "-" for standard input; the new file of `new`; the rule of `explain`
-    bool json = false;
-    // check
-    std::string by, least;
-    std::vector<std::string> rules;
-    bool measure = false, verdicts = false, propose = false; // with propose: write
-    // explain
-    std::optional<std::string> table; // empty: all of them are listed
-    // balance
-    bool best = false, write = false;
-    std::optional<int> moves;
-    std::optional<double> seconds;
-    // load
-    std::string method, panel, add;
-    // print
-    std::string out_folder = ".";
-    std::vector<std::string> sheets, forms, formats;
+    std::size_t width = 100;
 };
 
 struct Command {
     std::string_view name, summary;
-    void (*add_options)(CLI::App&, Options&); // parses and touches nothing
+    std::string_view about;           // for the man page, after the summary: sentences
+    std::vector<Option> (*options)(); // what may be typed after the name
     // The exit status. Throws Failure for what nobody typed wrong; program.cpp tells of it.
-    int (*run)(Options const&, Streams&);
+    int (*run)(Given const&, Streams&);
+    std::string_view note = ""; // below the options in --help
 };
 
-extern Command const new_command, check_command, balance_command, print_command, load_command, forms_command,
-    explain_command;
 std::span<Command const* const> commands();
-
-// Shared options.
-void add_job(CLI::App& app, Options& options);
-void add_json(CLI::App& app, Options& options);
+Command const* command_named(std::string_view name); // null when there is none
 
 } // namespace legwork

@@ -33,19 +33,6 @@ TEST_CASE("the job file of the README is a job without an error", "[documents]")
     REQUIRE(call({"balance", folder / "cabin.toml", "--write"}).status == 0);
 }
 
-TEST_CASE("every command and option stands in the README, the man page and the completions", "[documents]") {
-    for (auto const* name : {"README.md", "src/cli/legwork.1", "src/cli/completions/legwork.bash",
-                             "src/cli/completions/_legwork", "src/cli/completions/legwork.fish"}) {
-        CAPTURE(name);
-        auto const text = std::regex_replace(document(name), std::regex("\\\\-"), "-");
-        for (auto const* command : legwork::commands()) REQUIRE_THAT(text, Contains(std::string(command->name)));
-        bool const fish = std::string(name).ends_with(".fish");
-        for (auto const* option : {"json", "by", "rule", "min", "measure", "verdicts", "table", "best", "moves",
-                                   "seconds", "write", "out", "sheet", "form", "format"})
-            REQUIRE_THAT(text, Contains((fish ? "-l " : "--") + std::string(option)));
-    }
-}
-
 TEST_CASE("the pictures of the README are there", "[documents]") {
     auto const readme = document("README.md");
     std::regex const picture("\\]\\((examples/[^)]+)\\)");

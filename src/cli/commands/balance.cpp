@@ -6,7 +6,9 @@
 #include "balance/balance.h"
 #include "balance/effort.h"
 
-#include "cli/command.h"
+#include "cli/call/rows.h"
+#include "cli/call/shared_rows.h"
+#include "cli/commands/list.h"
 #include "cli/files/save_edits.h"
 #include "cli/json/json.h"
 #include "cli/session.h"
@@ -17,31 +19,47 @@
 #include "toml/problem.h"
 #include "units/shell.h"
 
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <cmath>
-#include <cstdlib>
 
 namespace legwork {
 
 namespace {
 
-void add_options(CLI::App& app, Options& options) {
-    add_job(app, options);
-    auto* const best = app.add_flag("--best", options.best, "the least imbalance there is, whatever moves it takes");
-    auto* const moves =
-        app.add_option("--moves", options.moves, "the best with at most so many moves")->check(CLI::Range(0, 10000));
-    app.add_option("--seconds", options.seconds, "stop searching after so many seconds")
-        ->check(CLI::Range(0.001, 86400.0))
-        ->check([](std::string const& said) { // no comparison refuses it
-            return std::isnan(std::strtod(said.c_str(), nullptr)) ? said + " is no number of seconds" : std::string();
-        });
-    app.add_flag("--write", options.write, "put the spaces into the job file; the old file stays as NAME.before.toml");
-    moves->excludes(best);
-    add_json(app, options);
-}
+struct BalanceOptions {
+    std::string job;
+    bool best = false, write = false, json = false;
+    std::optional<int> moves;
+    std::optional<double> seconds;
+};
+
+constexpr Row<BalanceOptions> kRows[] = {
+    {job_row, &BalanceOptions::job},
+    {{.name = "--best", .help = "the least imbalance there is, whatever moves it takes"}, &BalanceOptions::best},
+    {{.name = "--moves",
+      .value = "N",
+      .help = "the best with at most N moves",
+      .excludes = "--best",
+      .least = 0,
+      .most = 10000},
+     &BalanceOptions::moves},
+    {{.name = "--seconds",
+      .value = "S",
+      .help = "stop searching after S seconds",
+      .more =
+          "The panels share them. An answer that is not proven says so: it tells the best found and the bounds. With "
+          "`--json` the key `least_imbalance_va` is then null, and `best_found_va` stands beside it.",
+      .least = 0.001,
+      .most = 86400},
+     &BalanceOptions::seconds},
+    {{.name = "--write",
+      .help = "put the spaces into the job file; the old file stays as NAME.before.toml",
+      .more = "Nothing else in it changes. An earlier old file stays as NAME.before-2.toml, and so on. A file that was "
+              "changed meanwhile is left alone; see NOTES."},
+     &BalanceOptions::write},
+    {json_row, &BalanceOptions::json},
+};
 
 bool has_room(Plan const& plan) {
     return std::ranges::all_of(plan.panels, [](PanelPlan const& p) { return p.why.empty(); });
@@ -69,13 +87,13 @@ std::optional<double> left_until(std::optional<Effort::Clock::time_point> stop) 
     return std::chrono::duration<double>(*stop - Effort::Clock::now()).count();
 }
 
-int run(Options const& options, Streams& streams) {
-    if (options.write && options.file == "-")
+int run(BalanceOptions const& options, Streams& streams) {
+    if (options.write && options.job == "-")
         return tell_problems(one_problem("", "--write cannot change standard input", "name the job file"), options.json,
                              streams),
                exit_not_understood;
     auto const stop = Effort::after(options.seconds);
-    auto opened = open_job(options.file, to_judge(options.seconds));
+    auto opened = open_job(options.job, to_judge(options.seconds));
     if (!opened.session) return tell_problems(opened.problems, options.json, streams), exit_not_understood;
     auto& s = *opened.session;
     auto const plan = balance(s.building, {options.best, options.moves, left_until(stop)});
@@ -93,13 +111,19 @@ int run(Options const& options, Streams& streams) {
         streams.out << fmt::format(
             "{} ({}): {}{}.\n", shown_file(s.file), s.building.code, counts(judged.findings),
             status == exit_done ? "" : fmt::format("; legwork check {} lists them", shell_file(s.file)));
-        streams.out << in_lines(caution(), 100, 0) << '\n';
+        streams.out << in_lines(caution(), streams.width, 0) << '\n';
     }
     return has_room(plan) ? status : exit_error_finding;
 }
 
 } // namespace
 
-Command const balance_command{"balance", "spaces for all circuits, with the proof", add_options, run};
+Command const balance_command{"balance", "spaces for all circuits, with the proof",
+                              "With the imbalance of the legs in each situation, what more or fewer moves would give, "
+                              "and whether the least imbalance "
+                              "is proven. Without options: the fewest moves that come within 120 VA or 2 % of the "
+                              "heavier leg of the least imbalance, "
+                              "whichever is more.",
+                              options_of<kRows>, run_with<kRows, run>};
 
 } // namespace legwork

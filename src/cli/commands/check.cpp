@@ -5,7 +5,9 @@
 
 #include "rules/check.h"
 
-#include "cli/command.h"
+#include "cli/call/rows.h"
+#include "cli/call/shared_rows.h"
+#include "cli/commands/list.h"
 #include "cli/json/json.h"
 #include "cli/session.h"
 #include "cli/text/measure_list.h"
@@ -13,40 +15,72 @@
 #include "cli/vocabulary.h"
 #include "toml/near.h"
 
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 namespace legwork {
 
 namespace {
 
-void add_options(CLI::App& app, Options& options) {
-    add_job(app, options);
-    auto* const measure = app.add_flag("--measure", options.measure,
-                                       "instead of the findings: what to go and measure, as a list to take along");
-    auto* const by = app.add_option("--by", options.by,
-                                    "group by circuit (one cable a heading) or by theme; worst first when not said")
-                         ->check(CLI::IsMember({"circuit", "theme"}));
-    auto* const rule =
-        app.add_option("--rule", options.rules, "only findings of this rule (repeatable)")->allow_extra_args(false);
-    auto* const least =
-        app.add_option("--min", options.least, "only findings as grave as error, warning or note, or graver")
-            ->check(CLI::IsMember({"error", "warning", "note"}));
-    auto* const verdicts =
-        app.add_flag("--verdicts", options.verdicts,
-                     "instead of the findings: what each rule came to, how many it looked at, how near it was");
-    auto* const propose = app.add_flag("--propose", options.propose,
-                                       "instead of the findings: breakers and cables for circuits that lack them");
-    app.add_flag("--write", options.write,
-                 "with --propose: put them into the job file; the old file stays as NAME.before.toml")
-        ->needs(propose);
-    measure->excludes(by)->excludes(rule)->excludes(least);
-    verdicts->excludes(by)->excludes(least)->excludes(measure);
-    propose->excludes(measure)->excludes(verdicts)->excludes(by)->excludes(rule)->excludes(least);
-    add_json(app, options);
-    app.footer("The counts and the exit status are always of the whole job: 1 while an error finding stands, shown or "
-               "not.");
-}
+struct CheckOptions {
+    std::string job, by, least;
+    std::vector<std::string> rules;
+    bool measure = false, verdicts = false, propose = false, write = false, json = false;
+};
+
+constexpr Row<CheckOptions> kRows[] = {
+    {job_row, &CheckOptions::job},
+    {{.name = "--by",
+      .help = "group by circuit (one cable a heading, a multiwire pair is one cable) or by theme",
+      .unsaid = "worst first",
+      .excludes = "--measure --verdicts --propose",
+      .one_of =
+          [] {
+              return Words{"circuit", "theme"};
+          }},
+     &CheckOptions::by},
+    {{.name = "--rule",
+      .value = "RULE",
+      .help = "only findings of this rule",
+      .more = "The JSON then has a key `filter` that says so.",
+      .excludes = "--measure --propose",
+      .completes = checked_rules_by_name},
+     &CheckOptions::rules},
+    {{.name = "--min",
+      .help = "only findings as grave as that, or graver",
+      .more = "The JSON then has a key `filter` that says so.",
+      .excludes = "--measure --verdicts --propose",
+      .one_of =
+          [] {
+              return Words{"error", "warning", "note"};
+          }},
+     &CheckOptions::least},
+    {{.name = "--verdicts",
+      .help = "instead of the findings: what each rule came to, how many it looked at, how near it was",
+      .more = "A rule `fired` (there are findings), it `passed` (it looked at so many circuits, pairs or panels and "
+              "found no fault; where it compares figures, the nearest to its limit), it had `nothing` to look at (the "
+              "job has none of what it judges, or not the figures), or it is `unread` (what this edition of the code "
+              "asks was not read). The JSON has them under the key `verdicts` always.",
+      .excludes = "--measure --propose"},
+     &CheckOptions::verdicts},
+    {{.name = "--measure",
+      .help = "instead of the findings: what to go and measure, as a list to take along",
+      .more = "Every figure that is \"?\" or missing, by panel and by where one stands, with the tool, what has to be "
+              "open, what it decides, and a blank to fill in."},
+     &CheckOptions::measure},
+    {{.name = "--propose",
+      .help = "instead of the findings: breakers and cables for circuits that lack them",
+      .more = "For each the smallest that the rules let pass, with the reckoning line by line, or what has to be found "
+              "out first. The feeder of a dwelling, or of a part of one, goes by its load calculation where that is "
+              "complete. Nothing is proposed of circuits that are there already, of sources and of direct current.",
+      .excludes = "--measure"},
+     &CheckOptions::propose},
+    {{.name = "--write",
+      .help = "put them into the job file; the old file stays as NAME.before.toml",
+      .more = "In place, as `balance --write` does with spaces.",
+      .needs = "--propose"},
+     &CheckOptions::write},
+    {json_row, &CheckOptions::json},
+};
 
 // What was wrong with a rule's id; nothing when it is one that is checked.
 std::optional<FileProblems> refused_rule(std::string const& id) {
@@ -60,7 +94,7 @@ std::optional<FileProblems> refused_rule(std::string const& id) {
     return std::nullopt;
 }
 
-FindingFilter shown(Options const& options) {
+FindingFilter shown(CheckOptions const& options) {
     FindingFilter s;
     if (options.by == "circuit") s.by = FindingFilter::By::circuit;
     if (options.by == "theme") s.by = FindingFilter::By::theme;
@@ -70,7 +104,7 @@ FindingFilter shown(Options const& options) {
     return s;
 }
 
-int propose(Session const& s, Options const& options, Streams& streams) {
+int propose(Session const& s, CheckOptions const& options, Streams& streams) {
     auto const proposed = proposals(s.building, s.plan, *s.book);
     Rewrite saved;
     if (options.write) saved = save_sizes(s, proposed);
@@ -81,15 +115,15 @@ int propose(Session const& s, Options const& options, Streams& streams) {
     return error_exit(saved.now ? *saved.now : s); // of what stands in the file now
 }
 
-int run(Options const& options, Streams& streams) {
-    if (options.write && options.file == "-")
+int run(CheckOptions const& options, Streams& streams) {
+    if (options.write && options.job == "-")
         return tell_problems(one_problem("", "--write cannot change standard input", "name the job file"), options.json,
                              streams),
                exit_not_understood;
     for (auto const& id : options.rules)
         if (auto const problem = refused_rule(id))
             return tell_problems(*problem, options.json, streams), exit_not_understood;
-    auto const opened = open_job(options.file);
+    auto const opened = open_job(options.job);
     if (!opened.session) return tell_problems(opened.problems, options.json, streams), exit_not_understood;
     if (options.propose) return propose(*opened.session, options, streams);
     if (options.measure)
@@ -105,6 +139,18 @@ int run(Options const& options, Streams& streams) {
 
 } // namespace
 
-Command const check_command{"check", "every finding, worst first", add_options, run};
+Command const check_command{
+    "check",
+    "every finding, worst first",
+    "Each with where it is in the file, what is wrong, what to do, and the section of the code. The panel is judged as "
+    "the "
+    "file has it: circuits with a space stay there, those without are placed as well as can be with nobody moved. "
+    "Names "
+    "are judged on the default form of the directory. What the job accepts (its [[accept]] tables) comes last, with "
+    "who "
+    "and why. The counts at the end, in JSON too, and the exit status are always of the whole job.",
+    options_of<kRows>,
+    run_with<kRows, run>,
+    "The counts and the exit status are always of the whole job: 1 while an error finding stands, shown or not."};
 
 } // namespace legwork

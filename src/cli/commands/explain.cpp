@@ -3,7 +3,9 @@
 
 // legwork explain RULE: what a rule asks, why, its usual remedy, how grave it is and where the codes say so.
 
-#include "cli/command.h"
+#include "cli/call/rows.h"
+#include "cli/call/shared_rows.h"
+#include "cli/commands/list.h"
 #include "cli/json/json.h"
 #include "cli/text/text.h"
 #include "cli/text/words.h"
@@ -14,7 +16,6 @@
 #include "rules/check.h"
 #include "toml/near.h"
 
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -23,21 +24,32 @@ namespace legwork {
 
 namespace {
 
-constexpr std::size_t kWidth = 100, kIndent = 12;
+constexpr std::size_t kIndent = 12;
 
-void add_options(CLI::App& app, Options& options) {
-    auto* const rule =
-        app.add_option("RULE", options.file, "a rule's id, as check prints it in [ ]; every rule when not said");
-    app.add_option_function<std::string>(
-           "--table", [&options](std::string const& name) { options.table = name; },
-           "instead of a rule: a table of the code book, with sources; the names of all when not said")
-        ->expected(0, 1)
-        ->excludes(rule);
-    add_json(app, options);
-}
+struct ExplainOptions {
+    std::string rule;
+    std::optional<std::string> table; // empty: all of them are listed
+    bool json = false;
+};
+
+constexpr Row<ExplainOptions> kRows[] = {
+    {{.name = "RULE",
+      .help = "a rule's id, as check prints it in [ ]",
+      .unsaid = "every rule",
+      .completes = rules_by_name},
+     &ExplainOptions::rule},
+    {{.name = "--table",
+      .value = "NAME",
+      .help = "instead of a rule: a table of the code book, with sources; the names of all without a name",
+      .more = "By edition, each row with how it was come by; a row from memory says so.",
+      .excludes = "RULE",
+      .completes = tables_by_name},
+     &ExplainOptions::table},
+    {json_row, &ExplainOptions::json},
+};
 
 int unknown(std::string_view thing, std::string const& said, std::vector<std::string> const& known,
-            std::string_view otherwise, Options const& options, Streams& streams) {
+            std::string_view otherwise, ExplainOptions const& options, Streams& streams) {
     tell_problems(
         one_problem("", fmt::format("there is no {} \"{}\"", thing, said), did_you_mean(said, known, otherwise)),
         options.json, streams);
@@ -46,7 +58,7 @@ int unknown(std::string_view thing, std::string const& said, std::vector<std::st
 
 void line(Streams& streams, std::string_view head, std::string const& text) {
     if (!text.empty())
-        streams.out << fmt::format("{:<{}}", head, kIndent) << in_lines(text, kWidth, kIndent, kIndent) << '\n';
+        streams.out << fmt::format("{:<{}}", head, kIndent) << in_lines(text, streams.width, kIndent, kIndent) << '\n';
 }
 
 std::string gravity_line(Rule const& r) {
@@ -117,7 +129,7 @@ void tell(Rule const& r, Streams& streams) {
     if (!r.is_checked()) streams.out << "\nlegwork does not check this yet: that it finds nothing means nothing.\n";
 }
 
-int tell_table(Options const& options, Streams& streams) {
+int tell_table(ExplainOptions const& options, Streams& streams) {
     if (options.table->empty()) return options.json ? write_table_names_json(streams) : list_tables(streams), exit_done;
     auto const* table = code_table(*options.table);
     if (!table) {
@@ -128,22 +140,22 @@ int tell_table(Options const& options, Streams& streams) {
     return options.json ? write_table_json(*table, streams) : print_table(*table, streams), exit_done;
 }
 
-int list_rules(Options const& options, Streams& streams) {
+int list_rules(ExplainOptions const& options, Streams& streams) {
     if (options.json) return write_rules_json(rules(), streams), exit_done;
     for (Rule const* r : rules())
         streams.out << fmt::format(
             "{:<24}{}\n", r->id,
-            in_lines(fmt::format("{}{}", r->asks, r->is_checked() ? "" : " (not checked yet)"), kWidth, 24, 24));
+            in_lines(fmt::format("{}{}", r->asks, r->is_checked() ? "" : " (not checked yet)"), streams.width, 24, 24));
     streams.out << "\nlegwork explain RULE tells more of one; legwork explain --table lists the tables behind them.\n";
     return exit_done;
 }
 
-int run(Options const& options, Streams& streams) {
+int run(ExplainOptions const& options, Streams& streams) {
     if (options.table) return tell_table(options, streams);
-    if (options.file.empty()) return list_rules(options, streams);
-    auto const* rule = rule_named(options.file);
+    if (options.rule.empty()) return list_rules(options, streams);
+    auto const* rule = rule_named(options.rule);
     if (!rule)
-        return unknown("rule", options.file, rule_names(), "legwork explain, with nothing after it, lists the rules",
+        return unknown("rule", options.rule, rule_names(), "legwork explain, with nothing after it, lists the rules",
                        options, streams);
     if (options.json)
         write_rule_json(*rule, streams);
@@ -155,6 +167,9 @@ int run(Options const& options, Streams& streams) {
 } // namespace
 
 Command const explain_command{"explain", "what a rule asks, why, its usual remedy; or a table of the code book",
-                              add_options, run};
+                              "With how grave it is under each family of codes, whether it may be accepted, and the "
+                              "sections of each edition. Rules to "
+                              "come are explained too and say that they are not checked yet.",
+                              options_of<kRows>, run_with<kRows, run>};
 
 } // namespace legwork

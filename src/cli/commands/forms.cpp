@@ -3,21 +3,26 @@
 
 // legwork forms: the page geometries there are.
 
-#include "cli/command.h"
+#include "cli/call/rows.h"
+#include "cli/call/shared_rows.h"
+#include "cli/commands/list.h"
 #include "cli/files/form_file.h"
 #include "cli/json/json.h"
 #include "sheet/sheets.h"
 
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 namespace legwork {
 
 namespace {
 
-void add_options(CLI::App& app, Options& options) { add_json(app, options); }
+struct FormsOptions {
+    bool json = false;
+};
 
-int run(Options const& options, Streams& streams) {
+constexpr Row<FormsOptions> kRows[] = {{json_row, &FormsOptions::json}};
+
+int run(FormsOptions const& options, Streams& streams) {
     auto const forms = installed_forms();
     if (options.json) return write_forms_json(forms, streams), exit_done;
     streams.out << fmt::format("{:<12}  {:<24}  {}\n", "sheet", "form", "geometry");
@@ -30,6 +35,7 @@ int run(Options const& options, Streams& streams) {
 
 } // namespace
 
-Command const forms_command{"forms", "the forms there are, by sheet and size", add_options, run};
+Command const forms_command{"forms", "the forms there are, by sheet and size", "", options_of<kRows>,
+                            run_with<kRows, run>};
 
 } // namespace legwork

@@ -1,27 +1,23 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "cli/command.h"
+#include "cli/commands/list.h"
 
-#include <CLI/CLI.hpp>
-
+#include <algorithm>
 #include <array>
 
 namespace legwork {
 
 namespace {
 constexpr std::array kCommands{&new_command,  &check_command, &balance_command, &print_command,
-                               &load_command, &forms_command, &explain_command};
+                               &load_command, &forms_command, &explain_command, &help_command};
 } // namespace
 
 std::span<Command const* const> commands() { return kCommands; }
 
-void add_job(CLI::App& app, Options& options) {
-    app.add_option("JOB", options.file, "the job file; - reads standard input")->required();
-}
-
-void add_json(CLI::App& app, Options& options) {
-    app.add_flag("--json", options.json, "results as JSON, for programs");
+Command const* command_named(std::string_view name) {
+    auto const found = std::ranges::find(kCommands, name, &Command::name);
+    return found == kCommands.end() ? nullptr : *found;
 }
 
 } // namespace legwork

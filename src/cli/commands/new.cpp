@@ -3,7 +3,9 @@
 
 // legwork new FILE: the commented starter job.
 
-#include "cli/command.h"
+#include "cli/call/rows.h"
+#include "cli/call/shared_rows.h"
+#include "cli/commands/list.h"
 #include "cli/files/share.h"
 #include "cli/problems.h"
 #include "cli/text/words.h"
@@ -11,7 +13,6 @@
 #include "units/failure.h"
 #include "units/shell.h"
 
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 namespace legwork {
@@ -20,11 +21,19 @@ namespace {
 
 constexpr std::size_t kLargestStarter = 64 * 1024;
 
-void add_options(CLI::App& app, Options& options) {
-    app.add_option("FILE", options.file, "the job file to make; one that is there is never touched")->required();
-}
+struct NewOptions {
+    std::string file;
+};
 
-int run(Options const& options, Streams& streams) {
+constexpr Row<NewOptions> kRows[] = {
+    {{.name = "FILE",
+      .help = "the job file to make; one that is there is never touched",
+      .completes = new_files,
+      .required = true},
+     &NewOptions::file},
+};
+
+int run(NewOptions const& options, Streams& streams) {
     auto const starter = share_folder("templates") + "/starter.toml";
     std::string why;
     auto const bytes = read_file(starter, kLargestStarter, why);
@@ -42,6 +51,6 @@ int run(Options const& options, Streams& streams) {
 
 } // namespace
 
-Command const new_command{"new", "a commented starter job", add_options, run};
+Command const new_command{"new", "a commented starter job", "", options_of<kRows>, run_with<kRows, run>};
 
 } // namespace legwork

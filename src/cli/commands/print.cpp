@@ -3,7 +3,9 @@
 
 // legwork print JOB: the sheets as files.
 
-#include "cli/command.h"
+#include "cli/call/rows.h"
+#include "cli/call/shared_rows.h"
+#include "cli/commands/list.h"
 #include "cli/files/form_file.h"
 #include "cli/files/sheet_files.h"
 #include "cli/json/json.h"
@@ -18,7 +20,6 @@
 #include "units/failure.h"
 #include "units/shell.h"
 
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -28,18 +29,57 @@ namespace legwork {
 
 namespace {
 
-void add_options(CLI::App& app, Options& options) {
-    add_job(app, options);
-    app.add_option("--out", options.out_folder, "folder to write to, made when missing; here when not said");
-    app.add_option("--sheet", options.sheets, "only this sheet (repeatable); all when not said")
-        ->allow_extra_args(false);
-    app.add_option("--form", options.forms, "form to print a sheet on: a name of legwork forms, or a file (repeatable)")
-        ->allow_extra_args(false);
-    app.add_option("--format", options.formats, "pdf, svg or png (repeatable); pdf and svg when not said")
-        ->allow_extra_args(false)
-        ->check(CLI::IsMember({"pdf", "svg", "png"}));
-    add_json(app, options);
+struct PrintOptions {
+    std::string job, out_folder = ".";
+    std::vector<std::string> sheets, forms, formats;
+    bool json = false;
+};
+
+Words sheet_names() {
+    Words names;
+    for (SheetKind const& k : sheet_kinds()) names.emplace_back(k.name);
+    return names;
 }
+
+// Whether there is such a sheet is for unknown_sheet() to say, with what was meant.
+Candidates sheets_by_name(Given const&) {
+    Candidates all;
+    for (auto const& name : sheet_names()) all.words.push_back({name, ""});
+    return all;
+}
+
+constexpr Row<PrintOptions> kRows[] = {
+    {job_row, &PrintOptions::job},
+    {{.name = "--out",
+      .value = "DIR",
+      .help = "folder to write to, made with its parents",
+      .unsaid = "here",
+      .completes = folders},
+     &PrintOptions::out_folder},
+    {{.name = "--sheet",
+      .value = "NAME",
+      .help = "only this sheet: directory, labels, tape-notes or load",
+      .unsaid = "all",
+      .more = "The sheet load is the load calculation of each panel, step by step.",
+      .completes = sheets_by_name},
+     &PrintOptions::sheets},
+    {{.name = "--form",
+      .value = "NAME|FILE",
+      .help = "form to print a sheet on: a name of legwork forms, or a file of your own",
+      .more = "One a sheet.",
+      .completes = forms_by_name},
+     &PrintOptions::forms},
+    {{.name = "--format",
+      .help = "file format",
+      .unsaid = "pdf and svg",
+      .more = "A PDF holds all pages, the others one file a page.",
+      .one_of =
+          [] {
+              return Words{"pdf", "svg", "png"};
+          }},
+     &PrintOptions::formats},
+    {json_row, &PrintOptions::json},
+};
 
 // The sheets to print, each with its form; or what was wrong with the call.
 struct Order {
@@ -52,13 +92,12 @@ Order refused(std::string message, std::string fix) {
 }
 
 Order unknown_sheet(std::string const& name) {
-    std::vector<std::string> names;
-    for (SheetKind const& k : sheet_kinds()) names.emplace_back(k.name);
+    auto const names = sheet_names();
     return refused(fmt::format("there is no sheet \"{}\"", name),
                    did_you_mean(name, names, "the sheets are " + joined(names)));
 }
 
-Order order(Options const& options) {
+Order order(PrintOptions const& options) {
     for (auto const& name : options.sheets)
         if (!sheet_kind(name)) return unknown_sheet(name);
     auto const is_wanted = [&](std::string_view sheet) {
@@ -96,11 +135,11 @@ void tell_files(Session const& s, std::vector<WrittenFile> const& files, Streams
     if (error_exit(s) != exit_done)
         streams.out << fmt::format("The sheets carry the band DRAFT; legwork check {} says what to put right.\n",
                                    shell_file(s.file));
-    streams.out << in_lines(caution(), 100, 0) << '\n';
+    streams.out << in_lines(caution(), streams.width, 0) << '\n';
 }
 
 // A sheet that was asked for by name and of which there is no page, so that nobody looks for a file.
-void tell_empty(Options const& options, std::vector<WrittenFile> const& files, Streams& streams) {
+void tell_empty(PrintOptions const& options, std::vector<WrittenFile> const& files, Streams& streams) {
     for (auto const& name : options.sheets)
         if (std::ranges::count(files, name, &WrittenFile::sheet) == 0)
             streams.err << fmt::format("legwork: nothing in this job stands on the sheet \"{}\", so no file was "
@@ -122,11 +161,11 @@ void tell_old(OldSheets const& old, Streams& streams) {
                                    fit_to_print(why));
 }
 
-int run(Options const& options, Streams& streams) {
+int run(PrintOptions const& options, Streams& streams) {
     auto ordered = order(options);
     if (!ordered.problems.problems.empty())
         return tell_problems(ordered.problems, options.json, streams), exit_not_understood;
-    auto opened = open_job(options.file);
+    auto opened = open_job(options.job);
     if (!opened.session) return tell_problems(opened.problems, options.json, streams), exit_not_understood;
     auto& s = *opened.session;
     judge_on(s, ordered.sheets);
@@ -143,6 +182,16 @@ int run(Options const& options, Streams& streams) {
 
 } // namespace
 
-Command const print_command{"print", "the sheets, PDF and SVG", add_options, run};
+Command const print_command{"print", "the sheets, PDF and SVG",
+                            "All of them are on the disk before the first takes its place. A sheet of an earlier print "
+                            "of the same job (by its name) "
+                            "that this one would have written anew, but whose panel is gone or has another name now, "
+                            "is told as one to throw away. "
+                            "Names are judged on the sheets and forms that are printed: what one of them cannot show "
+                            "whole even in the smallest "
+                            "print is listed with the form, in JSON under the key `findings`; the other findings are "
+                            "counted, and `check` lists "
+                            "them.",
+                            options_of<kRows>, run_with<kRows, run>};
 
 } // namespace legwork
