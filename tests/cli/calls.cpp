@@ -17,9 +17,9 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
-Called call(std::vector<std::string> const& words, bool color) {
+Called call(std::vector<std::string> const& words, bool color, std::size_t width) {
     std::ostringstream out, err;
-    legwork::Streams streams{out, err, color, color};
+    legwork::Streams streams{out, err, color, color, width};
     auto const status = legwork::run_program(words, streams);
     return {status, out.str(), err.str()};
 }
@@ -87,9 +87,11 @@ void kill_process(std::vector<std::string> const& words, std::chrono::nanosecond
     status_of(child);
 }
 
-Called run_on_terminal(std::vector<std::string> const& words, std::vector<std::string> const& variables) {
+Called run_on_terminal(std::vector<std::string> const& words, std::vector<std::string> const& variables,
+                       unsigned short columns) {
     int terminal = -1;
-    auto const child = ::forkpty(&terminal, nullptr, nullptr, nullptr);
+    winsize const size{24, columns, 0, 0};
+    auto const child = ::forkpty(&terminal, nullptr, nullptr, &size);
     if (child == 0) become_program(words, variables);
     Called called;
     char piece[4096];

@@ -126,7 +126,11 @@ void tell(Rule const& r, Streams& streams) {
     line(streams, "  gravity", gravity_line(r));
     if (r.is_checked()) line(streams, "  accepted", acceptance_line(r));
     tell_sections(r, streams);
-    if (!r.is_checked()) streams.out << "\nlegwork does not check this yet: that it finds nothing means nothing.\n";
+    if (!r.is_checked())
+        streams.out << '\n'
+                    << in_lines("legwork does not check this yet: that it finds nothing means nothing.", streams.width,
+                                0)
+                    << '\n';
 }
 
 int tell_table(ExplainOptions const& options, Streams& streams) {
@@ -146,7 +150,11 @@ int list_rules(ExplainOptions const& options, Streams& streams) {
         streams.out << fmt::format(
             "{:<24}{}\n", r->id,
             in_lines(fmt::format("{}{}", r->asks, r->is_checked() ? "" : " (not checked yet)"), streams.width, 24, 24));
-    streams.out << "\nlegwork explain RULE tells more of one; legwork explain --table lists the tables behind them.\n";
+    streams.out << '\n'
+                << in_lines(
+                       "legwork explain RULE tells more of one; legwork explain --table lists the tables behind them.",
+                       streams.width, 0)
+                << '\n';
     return exit_done;
 }
 

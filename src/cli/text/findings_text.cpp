@@ -16,8 +16,6 @@ namespace legwork {
 
 namespace {
 
-constexpr std::size_t kWidth = 100;
-
 std::string reference_line(Reference const& r) {
     bool const says_nothing = r.section.empty() && r.source != Source::practice && r.source != Source::unread;
     return says_nothing ? std::string() : reference_words(r);
@@ -31,11 +29,12 @@ std::string message(Finding const& f) {
 }
 
 // The colour of the severity word is put in after the lines are broken, which are then the same with and without it.
-std::string head(Session const& s, Finding const& f, bool color) {
+std::string head(Session const& s, Finding const& f, Streams const& streams) {
     auto const place = at_place(s.file, place_of(s.places, f.where)) + ": ";
     auto const plain = severity_word(f.severity, false);
-    auto told = in_lines(fmt::format("{}{}: {} [{}]", place, plain, message(f), f.rule), kWidth, 4);
-    if (auto const at = told.find(plain, std::min(told.size(), place.size() - 1)); color && at != std::string::npos)
+    auto told = in_lines(fmt::format("{}{}: {} [{}]", place, plain, message(f), f.rule), streams.width, 4);
+    if (auto const at = told.find(plain, std::min(told.size(), place.size() - 1));
+        streams.color_out && at != std::string::npos)
         told.replace(at, plain.size(), severity_word(f.severity, true));
     return told;
 }
@@ -46,16 +45,17 @@ std::string accepted_line(Finding const& f) {
 }
 
 void list_one(Session const& s, Finding const& f, Streams& streams) {
-    streams.out << head(s, f, streams.color_out) << '\n';
-    if (!f.fix.empty()) streams.out << "    " << in_lines("Do: " + fit_to_print(f.fix), kWidth, 8, 4) << '\n';
-    if (auto const line = reference_line(f.reference); !line.empty()) streams.out << "    " << line << '\n';
-    if (f.accepted) streams.out << "    " << in_lines(accepted_line(f), kWidth, 8, 4) << '\n';
+    streams.out << head(s, f, streams) << '\n';
+    if (!f.fix.empty()) streams.out << "    " << in_lines("Do: " + fit_to_print(f.fix), streams.width, 8, 4) << '\n';
+    if (auto const line = reference_line(f.reference); !line.empty())
+        streams.out << "    " << in_lines(line, streams.width, 8, 4) << '\n';
+    if (f.accepted) streams.out << "    " << in_lines(accepted_line(f), streams.width, 8, 4) << '\n';
     streams.out << '\n';
 }
 
 void list_group(Session const& s, FindingGroup const& g, Streams& streams) {
     if (!g.heading.empty()) {
-        auto const heading = fitted_line(fit_to_print(g.heading), kWidth);
+        auto const heading = fitted_line(fit_to_print(g.heading), streams.width);
         streams.out << heading << '\n' << std::string(character_count(heading), '-') << '\n';
     }
     for (Finding const* f : g.findings) list_one(s, *f, streams);
@@ -65,8 +65,10 @@ void list_group(Session const& s, FindingGroup const& g, Streams& streams) {
 void tell_part(Session const& s, FindingFilter const& shown, Streams& streams) {
     if (!shown.is_part()) return;
     auto const n = std::ranges::count_if(s.findings, [&](Finding const& f) { return is_shown(shown, f); });
-    streams.out << fmt::format("{} of {} shown; the counts and the exit status are of the whole job.\n", n,
-                               counted(static_cast<int>(s.findings.size()), "finding"));
+    streams.out << in_lines(fmt::format("{} of {} shown; the counts and the exit status are of the whole job.", n,
+                                        counted(static_cast<int>(s.findings.size()), "finding")),
+                            streams.width, 4)
+                << '\n';
 }
 
 } // namespace
@@ -81,10 +83,12 @@ std::string counts(Findings const& findings) {
 
 void list_findings(Session const& s, FindingFilter const& shown, Streams& streams) {
     for (FindingGroup const& g : finding_groups(s, shown)) list_group(s, g, streams);
-    streams.out << fmt::format("{} ({}): {}.\n", shown_file(s.file), s.building.code, counts(s.findings));
+    streams.out << in_lines(fmt::format("{} ({}): {}.", shown_file(s.file), s.building.code, counts(s.findings)),
+                            streams.width, 4)
+                << '\n';
     tell_part(s, shown, streams);
     if (!s.findings.empty()) streams.out << "legwork explain RULE tells more of the rule in [ ].\n";
-    streams.out << '\n' << in_lines(caution(), kWidth, 0) << '\n';
+    streams.out << '\n' << in_lines(caution(), streams.width, 0) << '\n';
 }
 
 void list_of_sheets(Session const& s, Streams& streams) {

@@ -15,7 +15,9 @@
 namespace legwork {
 
 namespace {
-constexpr std::size_t kWidth = 100, kFigure = 12, kItem = kWidth - 2 * kFigure;
+constexpr std::size_t kFigure = 12;
+
+std::size_t item_width(Streams const& streams) { return streams.width - 2 * kFigure; }
 
 std::string_view what_it_is(Panel const& panel) { return panel.feeder ? "feeder" : "service"; }
 
@@ -30,12 +32,12 @@ std::string section(Reference const& r) {
 std::string right(std::int64_t va) { return fmt::format("{:>{}}", va, kFigure); }
 
 void tell_line(std::string const& item, std::string const& figures, Streams& streams) {
-    streams.out << fitted(item, kItem) << figures << '\n';
+    streams.out << fitted(item, item_width(streams)) << figures << '\n';
 }
 
 // What has no room beside its figure begins on lines of its own.
 void tell_item(std::string const& item, std::string const& figures, Streams& streams) {
-    auto lines = in_lines(item, kItem - 1, 2);
+    auto lines = in_lines(item, item_width(streams) - 1, 2);
     for (auto end = lines.find('\n'); end != std::string::npos; end = lines.find('\n')) {
         streams.out << lines.substr(0, end) << '\n';
         lines.erase(0, end + 1);
@@ -52,30 +54,34 @@ void tell_step(LoadStep const& s, Streams& streams) {
     };
     if (arithmetic.empty()) return tell_item(after(item, rule), figures, streams);
     tell_item(item, figures, streams);
-    streams.out << "    " << in_lines(after(arithmetic, rule), kWidth, 6, 4) << '\n';
+    streams.out << "    " << in_lines(after(arithmetic, rule), streams.width, 6, 4) << '\n';
 }
 
 void tell_steps(LoadSteps const& steps, std::string const& title, std::string const& total, std::int64_t total_va,
                 Streams& streams) {
     tell_line(title, fmt::format("{:>{}}{:>{}}", "VA", kFigure, "counts, VA", kFigure), streams);
-    streams.out << std::string(kWidth, '-') << '\n';
+    streams.out << std::string(streams.width, '-') << '\n';
     for (LoadStep const& s : steps) tell_step(s, streams);
-    streams.out << std::string(kItem, ' ') << std::string(kFigure, ' ') << std::string(kFigure, '-') << '\n';
-    tell_line(total, std::string(kFigure, ' ') + right(total_va), streams);
+    streams.out << std::string(item_width(streams), ' ') << std::string(kFigure, ' ') << std::string(kFigure, '-')
+                << '\n';
+    tell_item(total, std::string(kFigure, ' ') + right(total_va), streams);
     streams.out << '\n';
 }
 
 void tell_results(LoadResults const& results, Streams& streams) {
-    constexpr std::size_t item = 33, value = 17, before = item + value;
+    constexpr std::size_t item = 33, value = 17;
+    bool const narrow = streams.width < 80; // the words then stand below
+    std::size_t const before = narrow ? 4 : item + value;
     for (LoadResult const& r : results) {
         std::vector<std::string> said;
         for (auto const& part : {r.arithmetic, r.reference})
             if (!part.empty()) said.push_back(fit_to_print(part));
         auto const words = joined(said, "; ");
-        bool const wide = character_count(r.value) >= value;
-        streams.out << fitted(r.item, item) << (wide || words.empty() ? r.value : fitted(r.value, value));
+        bool const wide = narrow || character_count(r.value) >= value;
+        streams.out << fitted(r.item, item)
+                    << (wide || words.empty() ? in_lines(r.value, streams.width, item, item) : fitted(r.value, value));
         if (wide && !words.empty()) streams.out << '\n' << std::string(before, ' ');
-        streams.out << in_lines(words, kWidth, before, before) << '\n';
+        streams.out << in_lines(words, streams.width, before, before) << '\n';
     }
     streams.out << '\n';
 }
@@ -83,7 +89,7 @@ void tell_results(LoadResults const& results, Streams& streams) {
 void tell_list(std::string const& title, std::vector<std::string> const& all, Streams& streams) {
     if (all.empty()) return;
     streams.out << title << '\n';
-    for (auto const& one : all) streams.out << "  - " << in_lines(fit_to_print(one), kWidth, 4, 4) << '\n';
+    for (auto const& one : all) streams.out << "  - " << in_lines(fit_to_print(one), streams.width, 4, 4) << '\n';
     streams.out << '\n';
 }
 
@@ -91,15 +97,15 @@ void tell_calculation(PanelLoad const& p, Streams& streams) {
     auto const& load = *p.load;
     streams.out << in_lines(fmt::format("Panel \"{}\", the {}. {}.", fit_to_print(p.panel->name), what_it_is(*p.panel),
                                         load.title),
-                            kWidth, 0)
+                            streams.width, 0)
                 << '\n'
-                << in_lines("Why so: " + fit_to_print(load.why), kWidth, 4) << "\n\n";
+                << in_lines("Why so: " + fit_to_print(load.why), streams.width, 4) << "\n\n";
     auto const least = load.unknown.empty() ? "" : ", at least: something is missing";
     tell_steps(load.steps, "Load", fmt::format("Total{}", least), load.total_va, streams);
     if (load.neutral_va && !load.neutral.empty())
         tell_steps(load.neutral, "Neutral", fmt::format("Neutral{}", least), *load.neutral_va, streams);
     tell_results(p.results, streams);
-    if (!p.verdict.empty()) streams.out << in_lines(fit_to_print(p.verdict), kWidth, 0) << "\n\n";
+    if (!p.verdict.empty()) streams.out << in_lines(fit_to_print(p.verdict), streams.width, 0) << "\n\n";
     tell_list("Missing, so this is not complete:", load.unknown, streams);
     tell_list("Good to know:", load.notes, streams);
 }
@@ -128,7 +134,7 @@ PanelWithMore const& deciding(WithMore const& more) {
 void tell_panel(PanelWithMore const& p, Streams& streams) {
     auto const& name = p.after.panel->name;
     if (!p.after.load || !p.before.load) {
-        streams.out << in_lines(fmt::format("{}: {}", fit_to_print(name), fit_to_print(p.after.why)), kWidth, 4)
+        streams.out << in_lines(fmt::format("{}: {}", fit_to_print(name), fit_to_print(p.after.why)), streams.width, 4)
                     << '\n';
         return;
     }
@@ -138,14 +144,14 @@ void tell_panel(PanelWithMore const& p, Streams& streams) {
     if (p.before.load->method != p.after.load->method)
         words +=
             fmt::format(" (Before by the {} method, with it by the {} method.)", name_of(p.before), name_of(p.after));
-    streams.out << in_lines(words, kWidth, 4) << '\n';
+    streams.out << in_lines(words, streams.width, 4) << '\n';
 }
 } // namespace
 
 void tell_load(Session const& session, PanelLoad const& load, Streams& streams) {
     tell_head(session, streams);
     tell_calculation(load, streams);
-    streams.out << in_lines(caution(), kWidth, 0) << '\n';
+    streams.out << in_lines(caution(), streams.width, 0) << '\n';
 }
 
 void tell_more(Session const& session, AddedCircuit const& told, WithMore const& more, Streams& streams) {
@@ -155,14 +161,14 @@ void tell_more(Session const& session, AddedCircuit const& told, WithMore const&
     streams.out << in_lines(fmt::format("Can this be added to panel \"{}\": {}? {}.", fit_to_print(c.panel->name),
                                         fit_to_print(c.name),
                                         answer(more.fits, p.after.load && p.after.load->all_at_once)),
-                            kWidth, 4)
+                            streams.width, 4)
                 << "\n\n";
     for (auto const& one : more.panels) tell_panel(one, streams);
     if (more.unlisted)
         streams.out << in_lines(fmt::format("Panel \"{}\" feeds it and is not listed: whether that carries it too has "
                                             "to be reckoned there.",
                                             fit_to_print(more.unlisted->name)),
-                                kWidth, 4)
+                                streams.width, 4)
                     << '\n';
     if (p.grew)
         streams.out << in_lines(fmt::format("The step that decides: {}: {}{}", fit_to_print(p.grew->item),
@@ -171,16 +177,17 @@ void tell_more(Session const& session, AddedCircuit const& told, WithMore const&
                                             section(p.grew->reference).empty()
                                                 ? ""
                                                 : fmt::format(" ({})", section(p.grew->reference))),
-                                kWidth, 4)
+                                streams.width, 4)
                     << '\n';
     else if (p.after.load)
         streams.out << "It adds nothing: it is within what is counted already.\n";
     if (!more.no_space.empty())
-        streams.out << in_lines("But there is no space for it: " + fit_to_print(more.no_space), kWidth, 4) << '\n';
+        streams.out << in_lines("But there is no space for it: " + fit_to_print(more.no_space), streams.width, 4)
+                    << '\n';
     streams.out << '\n';
     tell_list("Taken for granted:", told.taken, streams);
     if (p.after.load) tell_calculation(p.after, streams);
-    streams.out << "The job file is unchanged.\n" << in_lines(caution(), kWidth, 0) << '\n';
+    streams.out << "The job file is unchanged.\n" << in_lines(caution(), streams.width, 0) << '\n';
 }
 
 } // namespace legwork

@@ -17,7 +17,7 @@ namespace legwork {
 
 namespace {
 
-constexpr std::size_t kWidth = 80; // a sheet of paper
+std::size_t paper_width(Streams const& streams) { return std::min<std::size_t>(80, streams.width); }
 
 std::vector<Spot> filed_spots(Session const& s, ToMeasure const& m) {
     Placement const* at = m.thing == Subject::circuit ? placement_of(s.plan, m.id) : nullptr;
@@ -98,11 +98,11 @@ std::string subject(MeasureItem const& i) {
 }
 
 void line(Streams& streams, std::string const& text) {
-    streams.out << "    " << in_lines(fit_to_print(text), kWidth, 6, 4) << '\n';
+    streams.out << "    " << in_lines(fit_to_print(text), paper_width(streams), 6, 4) << '\n';
 }
 
 void list_item(MeasureItem const& i, Streams& streams) {
-    streams.out << "[ ] " << in_lines(fit_to_print(subject(i)), kWidth, 4, 4) << '\n';
+    streams.out << "[ ] " << in_lines(fit_to_print(subject(i)), paper_width(streams), 4, 4) << '\n';
     line(streams, fmt::format("{}: {}.", capital(i.what), i.how));
     line(streams, fmt::format("With {}; {}.", i.with, cover_words(i.of.how.cover)));
     if (!i.decides.empty()) line(streams, fmt::format("Decides {}.", i.decides));
@@ -111,7 +111,7 @@ void list_item(MeasureItem const& i, Streams& streams) {
 }
 
 void under(std::string const& words, char with, Streams& streams) {
-    auto const shown = fitted_line(fit_to_print(words), kWidth);
+    auto const shown = fitted_line(fit_to_print(words), paper_width(streams));
     streams.out << shown << '\n' << std::string(character_count(shown), with) << "\n\n";
 }
 
@@ -119,11 +119,11 @@ void list_head(Session const& s, Streams& streams) {
     auto title = "Go and measure: " + or_else(s.building.name, shown_file(s.file));
     if (!s.building.revision.empty()) title += ", revision " + s.building.revision;
     title += ", " + s.building.code;
-    streams.out << in_lines(fit_to_print(title), kWidth, 4) << "\n\n"
-                << in_lines(caution(), kWidth, 0) << "\n\n"
+    streams.out << in_lines(fit_to_print(title), paper_width(streams), 4) << "\n\n"
+                << in_lines(caution(), paper_width(streams), 0) << "\n\n"
                 << in_lines("Handles, labels, nameplates, receptacles and lengths are read with every cover on: do "
                             "those first. Open a panel or a box only for what is then still blank.",
-                            kWidth, 0)
+                            paper_width(streams), 0)
                 << "\n\nBy ______________________________   Date ______________\n\n";
 }
 
@@ -160,11 +160,12 @@ void list_to_measure(Session const& s, Streams& streams) {
     }
     auto const last_words = in_lines(fmt::format("{} to find. Write each into {} in its place, then:",
                                                  counted(static_cast<int>(items.size()), "figure"), shown_file(s.file)),
-                                     kWidth, 0);
+                                     paper_width(streams), 0);
     // A command is not broken: it may be pasted.
     auto const command = "legwork check " + shell_file(s.file);
     auto const used = character_count(std::string_view(last_words).substr(last_words.rfind('\n') + 1));
-    streams.out << last_words << (used + 1 + character_count(command) > kWidth ? '\n' : ' ') << command << '\n';
+    streams.out << last_words << (used + 1 + character_count(command) > paper_width(streams) ? '\n' : ' ') << command
+                << '\n';
 }
 
 } // namespace legwork

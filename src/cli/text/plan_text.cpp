@@ -23,14 +23,16 @@ std::string bar(std::int64_t va, std::int64_t longest) {
     return std::string(static_cast<std::size_t>(longest > 0 ? (va * kBar + longest / 2) / longest : 0), '#');
 }
 
-void print_situations(PanelPlan const& plan, std::ostream& out) {
+void print_situations(PanelPlan const& plan, Streams& streams) {
     if (plan.situations.empty() || !plan.imbalance_va) return;
     std::int64_t longest = 0;
     for (auto const& s : plan.situations) longest = std::max({longest, s.leg_a_va, s.leg_b_va});
+    auto& out = streams.out;
     out << "\nLegs\n";
     for (auto const& s : plan.situations) {
-        out << fmt::format("  {}: {} VA apart, up to {:.1f} A in the neutral\n", fit_to_print(s.name), s.imbalance_va,
-                           s.neutral_a);
+        auto const apart = fmt::format("{}: {} VA apart, up to {:.1f} A in the neutral", fit_to_print(s.name),
+                                       s.imbalance_va, s.neutral_a);
+        out << "  " << in_lines(apart, streams.width, 4, 2) << '\n';
         out << fmt::format("    A {:>6} VA {}\n", s.leg_a_va, bar(s.leg_a_va, longest));
         out << fmt::format("    B {:>6} VA {}\n", s.leg_b_va, bar(s.leg_b_va, longest));
     }
@@ -47,15 +49,16 @@ void print_tradeoff(PanelPlan const& plan, std::ostream& out) {
                            std::next(at) == dearer ? "   <- this plan" : "");
 }
 
-void print_proof(PanelPlan const& plan, std::ostream& out) {
+void print_proof(PanelPlan const& plan, Streams& streams) {
     if (!plan.imbalance_va || !plan.least_imbalance_va) return;
-    out << fmt::format("\nWorst imbalance of this plan {} VA; ", *plan.imbalance_va);
+    auto told = fmt::format("Worst imbalance of this plan {} VA; ", *plan.imbalance_va);
     if (plan.proven)
-        out << fmt::format("the least there is {} VA, proven: no plan does better.\n", *plan.least_imbalance_va);
+        told += fmt::format("the least there is {} VA, proven: no plan does better.", *plan.least_imbalance_va);
     else
-        out << fmt::format("the best found {} VA, not proven: no plan does better than {} VA{}.\n",
-                           *plan.least_imbalance_va, plan.lower_bound_va.value_or(0),
-                           plan.stopped_by_time ? ", and the search was stopped by --seconds" : "");
+        told += fmt::format("best found {0} VA; the true least lies between {1} and {0}{2}.", *plan.least_imbalance_va,
+                            plan.lower_bound_va.value_or(0),
+                            plan.stopped_by_time ? ": the search was stopped by --seconds" : "");
+    streams.out << '\n' << in_lines(told, streams.width, 0) << '\n';
 }
 
 std::string spots(std::vector<Spot> const& all) {
@@ -109,16 +112,18 @@ std::string sources(Panel const& panel) {
 void print_panel_plan(Building const& building, PanelPlan const& plan, Streams& streams) {
     auto const* panel = panel_named(building, plan.panel);
     if (!panel) return;
-    streams.out << fmt::format("{}: {} spaces, {}{}\n", fit_to_print(panel->name), panel->spaces, sources(*panel),
-                               panel->main ? ", main " + text(*panel->main) : "");
+    streams.out << in_lines(fmt::format("{}: {} spaces, {}{}", fit_to_print(panel->name), panel->spaces,
+                                        sources(*panel), panel->main ? ", main " + text(*panel->main) : ""),
+                            streams.width, 4)
+                << '\n';
     if (!plan.why.empty()) {
-        streams.out << "  " << in_lines("No plan: " + fit_to_print(plan.why), 100, 2, 2) << "\n\n";
+        streams.out << "  " << in_lines("No plan: " + fit_to_print(plan.why), streams.width, 2, 2) << "\n\n";
         return;
     }
-    print_space_table(building, *panel, plan, streams.out);
-    print_situations(plan, streams.out);
+    print_space_table(building, *panel, plan, streams);
+    print_situations(plan, streams);
     print_tradeoff(plan, streams.out);
-    print_proof(plan, streams.out);
+    print_proof(plan, streams);
     print_moves(plan, streams.out);
     streams.out << '\n';
 }

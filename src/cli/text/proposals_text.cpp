@@ -28,15 +28,16 @@ std::string sizes(Proposal const& p) {
 
 void list_one(Session const& s, Proposal const& p, Streams& streams) {
     auto const* circuit = circuit_named(s.building, p.circuit);
-    streams.out << fmt::format("{}{}: {}\n", p.circuit,
-                               !circuit || circuit->name.empty() ? "" : ", " + fit_to_print(circuit->name), sizes(p));
+    auto const name = !circuit || circuit->name.empty() ? "" : ", " + fit_to_print(circuit->name);
+    streams.out << in_lines(fmt::format("{}{}: {}", p.circuit, name, sizes(p)), streams.width, 4) << '\n';
     for (Step const& step : p.steps) {
         auto const& r = step.reference;
         auto const section = r.edition.empty() ? std::string() : fmt::format(" ({})", reference_words(r));
-        streams.out << "    " << in_lines(fit_to_print(step.says + section), 100, 6, 4) << '\n';
+        streams.out << "    " << in_lines(fit_to_print(step.says + section), streams.width, 6, 4) << '\n';
     }
     if (!p.find_out.empty())
-        streams.out << "    " << in_lines("Find out or put right first: " + as_sentence(p.find_out), 100, 6, 4) << '\n';
+        streams.out << "    "
+                    << in_lines("Find out or put right first: " + as_sentence(p.find_out), streams.width, 6, 4) << '\n';
     streams.out << '\n';
 }
 
@@ -46,7 +47,8 @@ void list_proposals(Session const& s, std::vector<Proposal> const& proposed, Rew
     for (Proposal const& p : proposed) list_one(s, p, streams);
     bool const any = std::ranges::any_of(proposed, [](Proposal const& p) { return p.breaker || p.has_cable(); });
     if (proposed.empty())
-        streams.out << "Nothing to propose: every circuit has its breaker and its cable.\n";
+        streams.out << in_lines("Nothing to propose: every circuit has its breaker and its cable.", streams.width, 4)
+                    << '\n';
     else if (!saved.before.empty())
         streams.out << fmt::format("wrote {} ({})\nthe old file is {}\n", fit_to_print(saved.file),
                                    counted(saved.changes, "value"), fit_to_print(saved.before));
@@ -54,7 +56,7 @@ void list_proposals(Session const& s, std::vector<Proposal> const& proposed, Rew
         streams.out << "Nothing to write: no size could be proposed.\n";
     else if (any)
         streams.out << "The file is unchanged; --write puts these sizes into it.\n";
-    streams.out << in_lines(caution(), 100, 0) << '\n';
+    streams.out << in_lines(caution(), streams.width, 0) << '\n';
 }
 
 } // namespace legwork

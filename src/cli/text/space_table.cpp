@@ -20,11 +20,14 @@ namespace legwork {
 
 namespace {
 
-constexpr std::size_t kCell = 50;
+constexpr std::size_t kBesides = 11;   // of a cell, what is no mark, name or breaker: number, leg, sign, blanks
+constexpr std::size_t kLeastName = 12; // letters that are worth reading
 
-// Columns of what stands on a space, together kCell less its number and leg. Marks and ratings are never cut.
+// Columns of what stands on a space. Only a name is cut.
 struct Widths {
-    std::size_t mark = 4, name = 27, breaker = 8;
+    std::size_t mark = 4, name = kLeastName, breaker = 8;
+    bool side_by_side = true;
+    std::size_t cell() const { return kBesides + mark + name + breaker; }
 };
 
 struct Table {
@@ -34,15 +37,16 @@ struct Table {
     Widths widths;
 };
 
-Widths widths_for(Building const& building, PanelPlan const& plan) {
+Widths widths_for(Building const& building, PanelPlan const& plan, std::size_t width) {
     Widths w;
-    auto const all = w.mark + w.name + w.breaker;
     for (Placement const& p : plan.placements)
         if (auto const* c = circuit_named(building, p.circuit)) {
-            w.mark = std::max(w.mark, c->mark.size());
+            w.mark = std::max(w.mark, character_count(c->mark));
             w.breaker = std::max(w.breaker, breaker_words(*c).size());
         }
-    w.name = all - w.mark - w.breaker;
+    w.side_by_side = 2 * w.cell() <= width;
+    auto const room = w.side_by_side ? width / 2 : width;
+    w.name += room - std::min(room, w.cell());
     return w;
 }
 
@@ -79,12 +83,26 @@ std::vector<std::string> cell(Table const& t, std::optional<int> space) {
     return lines;
 }
 
-void print_row(std::vector<std::string> const& left, std::vector<std::string> const& right, std::ostream& out) {
-    for (std::size_t i = 0; i < std::max(left.size(), right.size()); ++i) {
-        auto line = fitted(i < left.size() ? left[i] : "", kCell) + (i < right.size() ? right[i] : "");
-        line.erase(line.find_last_not_of(' ') + 1);
-        out << line << '\n';
-    }
+void print_line(std::string line, std::ostream& out) {
+    line.erase(line.find_last_not_of(' ') + 1);
+    out << line << '\n';
+}
+
+using Cells = std::vector<std::vector<std::string>>; // the lines of each row's cell
+
+void print_columns(Cells const& left, Cells const& right, Widths const& w, std::ostream& out) {
+    for (std::size_t row = 0; row < left.size(); ++row)
+        for (std::size_t i = 0; i < std::max(left[row].size(), right[row].size()); ++i)
+            print_line(fitted(i < left[row].size() ? left[row][i] : "", w.cell()) +
+                           (i < right[row].size() ? right[row][i] : ""),
+                       out);
+}
+
+void print_column(Cells const& cells, std::string_view heading, std::ostream& out) {
+    out << heading << '\n';
+    for (auto const& lines : cells)
+        for (auto const& line : lines)
+            if (!line.empty()) print_line(line, out);
 }
 
 } // namespace
@@ -93,17 +111,24 @@ bool changes_breaker(Placement const& p) {
     return !p.from.empty() && !p.slots.empty() && p.from != p.slots && moves_of({p}) == 0;
 }
 
-void print_space_table(Building const& building, Panel const& panel, PanelPlan const& plan, std::ostream& out) {
-    Table t{building, panel, {}, widths_for(building, plan)};
+void print_space_table(Building const& building, Panel const& panel, PanelPlan const& plan, Streams& streams) {
+    auto& out = streams.out;
+    Table t{building, panel, {}, widths_for(building, plan, streams.width)};
     fill(t, plan);
     bool const mirrored = panel.first == Corner::top_right || panel.first == Corner::bottom_right;
     bool const from_below = panel.first == Corner::bottom_left || panel.first == Corner::bottom_right;
     int const rows = t.panel.layout.rows();
+    Cells left, right;
     for (int n = 1; n <= rows; ++n) {
         int const row = from_below ? rows + 1 - n : n;
-        auto const left = cell(t, t.panel.layout.space_at({mirrored ? 1 : 0, row}));
-        auto const right = cell(t, t.panel.layout.space_at({mirrored ? 0 : 1, row}));
-        print_row(left, right, out);
+        left.push_back(cell(t, t.panel.layout.space_at({mirrored ? 1 : 0, row})));
+        right.push_back(cell(t, t.panel.layout.space_at({mirrored ? 0 : 1, row})));
+    }
+    if (t.widths.side_by_side) {
+        print_columns(left, right, t.widths, out);
+    } else {
+        print_column(left, "Left", out);
+        print_column(right, "Right", out);
     }
     std::vector<std::string> signs;
     if (std::ranges::any_of(plan.placements, [](Placement const& p) { return p.from.empty(); }) || plan.moves > 0)

@@ -16,7 +16,7 @@ namespace legwork {
 
 namespace {
 
-constexpr std::size_t kWidth = 100, kGap = 2;
+constexpr std::size_t kGap = 2;
 
 using Line = std::vector<std::string>; // a cell a column
 
@@ -52,7 +52,7 @@ std::size_t longest_word(std::string_view text) {
 }
 
 // As wide as the texts; the widest columns give way, down to their longest word, until all stand on a line.
-std::vector<std::size_t> widths_of(std::vector<Line> const& lines) {
+std::vector<std::size_t> widths_of(std::vector<Line> const& lines, std::size_t width) {
     std::vector<std::size_t> widths(lines.front().size(), 0), least = widths;
     for (Line const& line : lines)
         for (std::size_t i = 0; i < line.size(); ++i) {
@@ -66,7 +66,7 @@ std::vector<std::size_t> widths_of(std::vector<Line> const& lines) {
             total += widths[i] + kGap;
             if (widths[i] > least[i] && (!widest || widths[i] > widths[*widest])) widest = i;
         }
-        if (total <= kWidth + kGap || !widest) return widths;
+        if (total <= width + kGap || !widest) return widths;
         --widths[*widest];
     }
 }
@@ -106,9 +106,9 @@ void print_part(TablePart const& part, Streams& streams) {
     auto const editions = short_editions(part.editions);
     bool const said = part.sections.starts_with(editions + ": ");
     if (!editions.empty() && !said) streams.out << editions << '\n';
-    if (!part.sections.empty()) streams.out << in_lines(part.sections, kWidth, 4) << '\n';
+    if (!part.sections.empty()) streams.out << in_lines(part.sections, streams.width, 4) << '\n';
     auto const lines = lines_of(part);
-    auto const widths = widths_of(lines);
+    auto const widths = widths_of(lines, streams.width);
     for (Line const& line : lines) {
         print_line(line, widths, streams);
         if (&line != &lines.front()) continue;
@@ -130,16 +130,17 @@ void print_table(CodeTable const& table, Streams& streams) {
     streams.out << table.title << '\n';
     for (TablePart const& part : table.parts()) print_part(part, streams);
     streams.out << '\n';
-    if (has(table, Source::seen)) streams.out << "seen: a page that states it was read; practice: custom, no source.\n";
-    if (has(table, Source::memory))
-        streams.out << "from memory: look it up in your code before you rely on it; alone it never makes an error.\n";
-    if (has(table, Source::unread))
-        streams.out << "not read: nobody has looked what this edition says; no rule judges by it.\n";
+    auto const tell = [&](Source source, std::string_view words) {
+        if (has(table, source)) streams.out << in_lines(words, streams.width, 4) << '\n';
+    };
+    tell(Source::seen, "seen: a page that states it was read; practice: custom, no source.");
+    tell(Source::memory, "from memory: look it up in your code before you rely on it; alone it never makes an error.");
+    tell(Source::unread, "not read: nobody has looked what this edition says; no rule judges by it.");
 }
 
 void list_tables(Streams& streams) {
     for (CodeTable const& t : code_tables())
-        streams.out << fmt::format("{:<20}{}\n", t.name, in_lines(t.title, kWidth, 20, 20));
+        streams.out << fmt::format("{:<20}{}\n", t.name, in_lines(t.title, streams.width, 20, 20));
     streams.out << "\nlegwork explain --table NAME prints one.\n";
 }
 

@@ -15,7 +15,7 @@ namespace legwork {
 
 namespace {
 
-constexpr std::size_t kWidth = 100, kIndent = 24;
+constexpr std::size_t kIndent = 24;
 
 std::string findings_words(Verdict const& v) {
     return v.findings().empty() ? "" : plural(v.findings().size(), "finding") + ", ";
@@ -60,17 +60,17 @@ void list_verdicts(Session const& s, FindingFilter const& shown, Streams& stream
     for (auto const& [rule, verdict] : s.outcomes)
         if (is_shown(shown, *rule))
             streams.out << fmt::format("{:<{}}", rule->id, kIndent)
-                        << in_lines(fit_to_print(words(verdict)), kWidth, kIndent + 9, kIndent) << '\n';
+                        << in_lines(fit_to_print(words(verdict)), streams.width, kIndent + 9, kIndent) << '\n';
     streams.out << '\n'
-                << in_lines(fmt::format("{} ({}): {}.", shown_file(s.file), s.building.code, sums(s.outcomes)), kWidth,
-                            0)
+                << in_lines(fmt::format("{} ({}): {}.", shown_file(s.file), s.building.code, sums(s.outcomes)),
+                            streams.width, 0)
                 << '\n';
     streams.out << in_lines("Nothing to look at: the job has none of what the rule judges, or not the figures for it. "
                             "Passed says that no fault was found in what was looked at, and no more.",
-                            kWidth, 0)
+                            streams.width, 0)
                 << '\n'
-                << in_lines(not_checked(), kWidth, 0) << "\n\n"
-                << in_lines(caution(), kWidth, 0) << '\n';
+                << in_lines(not_checked(), streams.width, 0) << "\n\n"
+                << in_lines(caution(), streams.width, 0) << '\n';
 }
 
 } // namespace legwork
