@@ -3,6 +3,7 @@
 
 #include "calls.h"
 #include "cli/command.h"
+#include "output/files.h"
 #include "source_folder.h"
 #include "temporary_folder.h"
 
@@ -49,9 +50,44 @@ TEST_CASE("what cannot be understood of a call exits 2 and says so", "[cli]") {
     REQUIRE(told.status == legwork::exit_not_understood);
     REQUIRE(told.err.empty());
     auto const value = json::parse(told.out);
+    REQUIRE_THAT(told.out, Catch::Matchers::StartsWith("{\n  \"legwork\": {\n    \"version\": \""));
     REQUIRE(value.at("job").is_null());
     REQUIRE(value.at("problems").size() == 1);
     for (auto const* key : {"file", "line", "column", "message", "fix"}) REQUIRE(value["problems"][0].contains(key));
+}
+
+TEST_CASE("results as JSON begin with which program and which form they are", "[cli]") {
+    TemporaryFolder const folder;
+    auto const path = folder / "job.toml";
+    legwork::write_file(path, small_job());
+    for (auto const& words : std::vector<Words>{
+             {"check", path},
+             {"check", path, "--measure"},
+             {"check", path, "--propose"},
+             {"check", path, "--verdicts"},
+             {"balance", path},
+             {"print", path, "--out", folder / "out"},
+             {"load", path},
+             {"load", path, "--add", "hot tub, 30 A, 2 poles"},
+             {"forms"},
+             {"explain"},
+             {"explain", "box-full"},
+             {"explain", "--table"},
+             {"explain", "--table", "ampacity"},
+             {"check", "/no/such/file.toml"},
+             {"new", "/proc/no/such/place.toml"},
+         }) {
+        CAPTURE(words);
+        auto with_json = words;
+        with_json.push_back("--json");
+        auto const called = call(with_json);
+        CAPTURE(called.err);
+        auto const value = nlohmann::ordered_json::parse(called.out);
+        REQUIRE(value.begin().key() == "legwork");
+        REQUIRE("legwork " + value["legwork"]["version"].get<std::string>() + '\n' == call({"--version"}).out);
+        REQUIRE(value["legwork"]["format"] == 1);
+        REQUIRE(value["legwork"].size() == 2);
+    }
 }
 
 TEST_CASE("a slip of the fingers is told", "[cli]") {
@@ -59,6 +95,13 @@ TEST_CASE("a slip of the fingers is told", "[cli]") {
     REQUIRE_THAT(call({"print", "x", "--sheet", "label"}).err, Contains("did you mean \"labels\"?"));
     REQUIRE_THAT(call({"explain", "mw-oposite-legs"}).err, Contains("did you mean \"mw-opposite-legs\"?"));
     REQUIRE_THAT(call({"quux"}).err, !Contains("did you mean"));
+    REQUIRE_THAT(call({"help", "balanse"}).err, Contains("did you mean \"balance\"?"));
+    REQUIRE_THAT(call({"check", "--mni", "error", "x"}).err, Contains("no option --mni: did you mean --min?"));
+    REQUIRE_THAT(call({"check", "--mni=error"}).err, Contains("no option --mni: did you mean --min?"));
+    REQUIRE_THAT(call({"print", "x", "--sheat", "labels"}).err, Contains("no option --sheat: did you mean --sheet?"));
+    REQUIRE_THAT(call({"--versoin"}).err, Contains("no option --versoin: did you mean --version?"));
+    auto const far = call({"check", "x", "--quux"}).err;
+    REQUIRE_THAT(far, Contains("no option --quux\n") && Contains("legwork help check") && !Contains("did you mean"));
 }
 
 TEST_CASE("help and version exit 0", "[cli]") {
@@ -73,6 +116,7 @@ TEST_CASE("help and version exit 0", "[cli]") {
     auto const version = call({"--version"});
     REQUIRE(version.status == 0);
     REQUIRE_THAT(version.out, Catch::Matchers::StartsWith("legwork "));
+    REQUIRE(call({"-V"}).out == version.out);
 }
 
 TEST_CASE("a starter job passes its own check, and never takes the place of a file", "[cli][new]") {

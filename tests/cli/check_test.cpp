@@ -50,7 +50,8 @@ TEST_CASE("the JSON of check has its stable keys", "[cli][check]") {
     auto const called = call({"check", folder / "bad.toml", "--json"});
     REQUIRE(called.status == 1);
     auto const value = json::parse(called.out);
-    REQUIRE(keys(value) == Keys{"accepted", "code", "errors", "findings", "job", "notes", "verdicts", "warnings"});
+    REQUIRE(keys(value) ==
+            Keys{"accepted", "code", "errors", "findings", "job", "legwork", "notes", "verdicts", "warnings"});
     REQUIRE(value["job"] == "Ridge hut");
     REQUIRE(value["code"] == "NEC 2023");
     REQUIRE(value["accepted"].empty());

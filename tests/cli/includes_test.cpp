@@ -73,6 +73,17 @@ TEST_CASE("each folder includes only what lies below it", "[includes]") {
     REQUIRE(seen > 100);
 }
 
+TEST_CASE("one file knows the library that takes a command line apart", "[includes]") {
+    std::vector<std::string> knowing;
+    for (auto const& entry : fs::recursive_directory_iterator(in_sources("src"))) {
+        if (!entry.is_regular_file()) continue;
+        std::ifstream file(entry.path());
+        for (std::string line; std::getline(file, line);)
+            if (line.starts_with("#include <CLI/")) knowing.push_back(entry.path().filename().string());
+    }
+    REQUIRE(knowing == std::vector<std::string>{"parser.cpp"});
+}
+
 TEST_CASE("only the reader, the drawing and the commands know their libraries", "[includes]") {
     std::regex const library("^#include <(toml|cairo|pango|fontconfig|CLI|nlohmann)");
     std::map<std::string, Folders> const home{{"toml", {"toml"}},       {"cairo", {"draw"}}, {"pango", {"draw"}},

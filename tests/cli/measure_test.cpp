@@ -65,7 +65,7 @@ TEST_CASE("check --measure --json has its stable keys", "[cli][measure]") {
     auto const path = folder / "job.toml";
     legwork::write_file(path, half_known());
     auto const value = json::parse(call({"check", path, "--measure", "--json"}).out);
-    REQUIRE(value.size() == 3);
+    REQUIRE(value.size() == 4);
     REQUIRE(value["job"] == "Ridge hut");
     REQUIRE(value["code"] == "NEC 2023");
     REQUIRE(value["measure"].size() == 3);

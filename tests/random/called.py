@@ -54,9 +54,12 @@ class Called:
 
     def json(self):
         try:
-            return parsed(self.out)
+            value = parsed(self.out)
         except ValueError as error:
             raise Fault(f"the JSON does not parse: {error}") from None
+        if next(iter(value), None) != "legwork" or value["legwork"].get("format") != 1:
+            raise Fault("the JSON does not begin with the program and its format")
+        return value
 
 
 class Program:
