@@ -9,7 +9,7 @@
 //     files/      forms, fonts, sheets and jobs as files
 //     session.h   reads a job and puts it through to its findings
 //
-// What a command of the program is: one file each, one row in commands/list.cpp.
+// What a command of the program is: one file each, two lines in commands/list.cpp.
 #pragma once
 
 #include "cli/call/option.h"

@@ -6,7 +6,7 @@
 //     struct ForOptions { std::string job; bool json = false; };
 //     constexpr Row<ForOptions> kRows[] = {{job_row, &ForOptions::job}, {json_row, &ForOptions::json}};
 //     int run(ForOptions const& options, Streams& streams);
-//     Command const for_command{"for", "what it does", "", options_of<kRows>, run_with<kRows, run>};
+//     extern Command const for_command{"for", "what it does", "", options_of<kRows>, run_with<kRows, run>};
 #pragma once
 
 #include "cli/command.h"

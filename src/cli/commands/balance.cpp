@@ -8,7 +8,6 @@
 
 #include "cli/call/rows.h"
 #include "cli/call/shared_rows.h"
-#include "cli/commands/list.h"
 #include "cli/files/save_edits.h"
 #include "cli/json/json.h"
 #include "cli/session.h"
@@ -118,12 +117,13 @@ int run(BalanceOptions const& options, Streams& streams) {
 
 } // namespace
 
-Command const balance_command{"balance", "spaces for all circuits, with the proof",
-                              "With the imbalance of the legs in each situation, what more or fewer moves would give, "
-                              "and whether the least imbalance "
-                              "is proven. Without options: the fewest moves that come within 120 VA or 2 % of the "
-                              "heavier leg of the least imbalance, "
-                              "whichever is more.",
-                              options_of<kRows>, run_with<kRows, run>};
+extern Command const balance_command{
+    "balance", "spaces for all circuits, with the proof",
+    "With the imbalance of the legs in each situation, what more or fewer moves would give, "
+    "and whether the least imbalance "
+    "is proven. Without options: the fewest moves that come within 120 VA or 2 % of the "
+    "heavier leg of the least imbalance, "
+    "whichever is more.",
+    options_of<kRows>, run_with<kRows, run>};
 
 } // namespace legwork

@@ -7,7 +7,6 @@
 
 #include "cli/call/rows.h"
 #include "cli/call/shared_rows.h"
-#include "cli/commands/list.h"
 #include "cli/json/json.h"
 #include "cli/session.h"
 #include "cli/text/measure_list.h"
@@ -139,7 +138,7 @@ int run(CheckOptions const& options, Streams& streams) {
 
 } // namespace
 
-Command const check_command{
+extern Command const check_command{
     "check",
     "every finding, worst first",
     "Each with where it is in the file, what is wrong, what to do, and the section of the code. The panel is judged as "

@@ -5,7 +5,6 @@
 
 #include "cli/call/rows.h"
 #include "cli/call/shared_rows.h"
-#include "cli/commands/list.h"
 #include "cli/json/json.h"
 #include "cli/text/text.h"
 #include "cli/text/words.h"
@@ -174,10 +173,11 @@ int run(ExplainOptions const& options, Streams& streams) {
 
 } // namespace
 
-Command const explain_command{"explain", "what a rule asks, why, its usual remedy; or a table of the code book",
-                              "With how grave it is under each family of codes, whether it may be accepted, and the "
-                              "sections of each edition. Rules to "
-                              "come are explained too and say that they are not checked yet.",
-                              options_of<kRows>, run_with<kRows, run>};
+extern Command const explain_command{
+    "explain", "what a rule asks, why, its usual remedy; or a table of the code book",
+    "With how grave it is under each family of codes, whether it may be accepted, and the "
+    "sections of each edition. Rules to "
+    "come are explained too and say that they are not checked yet.",
+    options_of<kRows>, run_with<kRows, run>};
 
 } // namespace legwork

@@ -5,7 +5,6 @@
 
 #include "cli/call/rows.h"
 #include "cli/call/shared_rows.h"
-#include "cli/commands/list.h"
 #include "cli/files/form_file.h"
 #include "cli/json/json.h"
 #include "sheet/sheets.h"
@@ -35,7 +34,7 @@ int run(FormsOptions const& options, Streams& streams) {
 
 } // namespace
 
-Command const forms_command{"forms", "the forms there are, by sheet and size", "", options_of<kRows>,
-                            run_with<kRows, run>};
+extern Command const forms_command{"forms", "the forms there are, by sheet and size", "", options_of<kRows>,
+                                   run_with<kRows, run>};
 
 } // namespace legwork

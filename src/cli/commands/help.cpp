@@ -6,7 +6,6 @@
 #include "cli/call/help.h"
 #include "cli/call/rows.h"
 #include "cli/call/shared_rows.h"
-#include "cli/commands/list.h"
 #include "cli/problems.h"
 #include "toml/near.h"
 
@@ -39,7 +38,7 @@ int run(HelpOptions const& options, Streams& streams) {
 
 } // namespace
 
-Command const help_command{"help", "what a command does and what can be typed", "", options_of<kRows>,
-                           run_with<kRows, run>};
+extern Command const help_command{"help", "what a command does and what can be typed", "", options_of<kRows>,
+                                  run_with<kRows, run>};
 
 } // namespace legwork

@@ -1,12 +1,15 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "cli/commands/list.h"
+#include "cli/command.h"
 
 #include <algorithm>
 #include <array>
 
 namespace legwork {
+
+extern Command const new_command, check_command, balance_command, print_command, load_command, forms_command,
+    explain_command, help_command;
 
 namespace {
 constexpr std::array kCommands{&new_command,  &check_command, &balance_command, &print_command,

@@ -5,7 +5,6 @@
 
 #include "cli/call/rows.h"
 #include "cli/call/shared_rows.h"
-#include "cli/commands/list.h"
 #include "cli/json/json.h"
 #include "cli/session.h"
 #include "cli/text/text.h"
@@ -105,7 +104,7 @@ int run(LoadOptions const& options, Streams& streams) {
 
 } // namespace
 
-Command const load_command{
+extern Command const load_command{
     "load",
     "the load of a service or feeder, step by step",
     "Every step with its rule and its arithmetic, then the total, amperes, neutral, the smallest standard service and "

@@ -5,7 +5,6 @@
 
 #include "cli/call/rows.h"
 #include "cli/call/shared_rows.h"
-#include "cli/commands/list.h"
 #include "cli/files/share.h"
 #include "cli/problems.h"
 #include "cli/text/words.h"
@@ -51,6 +50,6 @@ int run(NewOptions const& options, Streams& streams) {
 
 } // namespace
 
-Command const new_command{"new", "a commented starter job", "", options_of<kRows>, run_with<kRows, run>};
+extern Command const new_command{"new", "a commented starter job", "", options_of<kRows>, run_with<kRows, run>};
 
 } // namespace legwork

@@ -5,7 +5,6 @@
 
 #include "cli/call/rows.h"
 #include "cli/call/shared_rows.h"
-#include "cli/commands/list.h"
 #include "cli/files/form_file.h"
 #include "cli/files/sheet_files.h"
 #include "cli/json/json.h"
@@ -182,16 +181,17 @@ int run(PrintOptions const& options, Streams& streams) {
 
 } // namespace
 
-Command const print_command{"print", "the sheets, PDF and SVG",
-                            "All of them are on the disk before the first takes its place. A sheet of an earlier print "
-                            "of the same job (by its name) "
-                            "that this one would have written anew, but whose panel is gone or has another name now, "
-                            "is told as one to throw away. "
-                            "Names are judged on the sheets and forms that are printed: what one of them cannot show "
-                            "whole even in the smallest "
-                            "print is listed with the form, in JSON under the key `findings`; the other findings are "
-                            "counted, and `check` lists "
-                            "them.",
-                            options_of<kRows>, run_with<kRows, run>};
+extern Command const print_command{
+    "print", "the sheets, PDF and SVG",
+    "All of them are on the disk before the first takes its place. A sheet of an earlier print "
+    "of the same job (by its name) "
+    "that this one would have written anew, but whose panel is gone or has another name now, "
+    "is told as one to throw away. "
+    "Names are judged on the sheets and forms that are printed: what one of them cannot show "
+    "whole even in the smallest "
+    "print is listed with the form, in JSON under the key `findings`; the other findings are "
+    "counted, and `check` lists "
+    "them.",
+    options_of<kRows>, run_with<kRows, run>};
 
 } // namespace legwork

@@ -83,9 +83,8 @@ std::string counts(Findings const& findings) {
 
 void list_findings(Session const& s, FindingFilter const& shown, Streams& streams) {
     for (FindingGroup const& g : finding_groups(s, shown)) list_group(s, g, streams);
-    streams.out << in_lines(fmt::format("{} ({}): {}.", shown_file(s.file), s.building.code, counts(s.findings)),
-                            streams.width, 4)
-                << '\n';
+    // On one line, however long: it is what other programs look for.
+    streams.out << fmt::format("{} ({}): {}.\n", shown_file(s.file), s.building.code, counts(s.findings));
     tell_part(s, shown, streams);
     if (!s.findings.empty()) streams.out << "legwork explain RULE tells more of the rule in [ ].\n";
     streams.out << '\n' << in_lines(caution(), streams.width, 0) << '\n';
