@@ -100,6 +100,13 @@ TEST_CASE("a slip of the fingers is told", "[cli]") {
     REQUIRE_THAT(call({"check", "--mni=error"}).err, Contains("no option --mni: did you mean --min?"));
     REQUIRE_THAT(call({"print", "x", "--sheat", "labels"}).err, Contains("no option --sheat: did you mean --sheet?"));
     REQUIRE_THAT(call({"--versoin"}).err, Contains("no option --versoin: did you mean --version?"));
+    REQUIRE_THAT(call({"check", "x", "--by", "circiut"}).err,
+                 Contains("--by: there is no \"circiut\": did you mean \"circuit\"?"));
+    REQUIRE_THAT(call({"check", "x", "y"}).err, Contains("\"y\" is a word too many"));
+    REQUIRE_THAT(call({"check", "x", "--rule"}).err, Contains("--rule takes one value each time"));
+    REQUIRE_THAT(call({"balance", "x", "--moves=1", "--moves=2"}).err, Contains("--moves takes one value, once"));
+    REQUIRE_THAT(call({"check", "x", "--measure=no"}).err, Contains("--measure takes no value"));
+    REQUIRE_THAT(call({"balance", "x", "--moves", "two"}).err, Contains("\"two\" is no whole number from 0 to 10000"));
     auto const far = call({"check", "x", "--quux"}).err;
     REQUIRE_THAT(far, Contains("no option --quux\n") && Contains("legwork help check") && !Contains("did you mean"));
 }

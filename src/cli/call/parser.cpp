@@ -6,34 +6,49 @@
 #include "cli/call/parser.h"
 
 #include "cli/call/split.h"
+#include "cli/text/words.h"
 #include "toml/near.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <cmath>
-#include <cstdlib>
+#include <functional>
 #include <optional>
 
 namespace legwork {
 
 namespace {
 
-std::string no_number(std::string const& said) { // no comparison refuses it
-    return std::isnan(std::strtod(said.c_str(), nullptr)) ? said + " is no number" : std::string();
+// What is wrong with a value, empty for nothing; the library puts the option before it.
+std::function<std::string(std::string const&)> fault_of_word(Words words) {
+    return [words = std::move(words)](std::string const& said) {
+        return std::ranges::count(words, said) > 0
+                   ? std::string()
+                   : fmt::format("there is no \"{}\": {}", said, did_you_mean(said, words, joined(words)));
+    };
+}
+
+template <class T>
+std::function<std::string(std::string const&)> fault_of_number(std::string_view thing, T least, T most) {
+    return [=](std::string const& said) {
+        T number{};
+        bool const fits = CLI::detail::lexical_cast(said, number) && number >= least && number <= most; // nan is not
+        return fits ? std::string() : fmt::format("\"{}\" is no {} from {} to {}", said, thing, least, most);
+    };
 }
 
 CLI::Option* add(CLI::App& parser, Option const& o) {
     std::string const name(o.name);
-    if (o.kind == Kind::flag) return parser.add_flag(name);
+    if (o.kind == Kind::flag) return parser.add_flag(name)->disable_flag_override();
     auto* const added = parser.add_option(name);
     if (o.required) added->required();
     if (o.kind == Kind::words) added->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
     if (o.kind == Kind::word_or_none && !o.is_positional()) added->expected(0, 1);
-    if (o.one_of) added->check(CLI::IsMember(o.one_of()));
-    if (o.kind == Kind::whole) added->check(CLI::Range(static_cast<int>(o.least), static_cast<int>(o.most)));
-    if (o.kind == Kind::number) added->check(CLI::Range(o.least, o.most))->check(no_number);
+    if (o.one_of) added->check(fault_of_word(o.one_of()));
+    if (o.kind == Kind::whole)
+        added->check(fault_of_number("whole number", static_cast<int>(o.least), static_cast<int>(o.most)));
+    if (o.kind == Kind::number) added->check(fault_of_number("number", o.least, o.most));
     return added;
 }
 
@@ -95,8 +110,39 @@ std::optional<Understood> unknown_option(CLI::App const& parser, Command const* 
                    help + " lists the options");
 }
 
-// The library's own words, without its line about --help: the fix says that.
-std::string first_line(std::string const& text) { return text.substr(0, text.find('\n')); }
+// The library's message begins with the option, of a flag without its dashes.
+std::string wrong_count(std::string const& message, Command const* command) {
+    auto name = message.substr(0, message.find_first_of(": "));
+    if (!name.starts_with("-")) name.insert(0, "--");
+    auto const all = command ? command->options() : std::vector<Option>{};
+    auto const row = std::ranges::find(all, name, &Option::name);
+    if (row == all.end()) return message;
+    if (!row->takes_value()) return name + " takes no value";
+    return fmt::format("{} takes one value{}", name, row->kind == Kind::words ? " each time" : ", once");
+}
+
+using Parsers = std::vector<std::pair<CLI::App*, Command const*>>;
+
+// The command that was typed with its parser; of none, the whole program's.
+std::pair<CLI::App*, Command const*> typed(CLI::App& app, Parsers const& parsers) {
+    auto const found = std::ranges::find_if(parsers, [](auto const& p) { return p.first->parsed(); });
+    return found == parsers.end() ? std::pair(&app, static_cast<Command const*>(nullptr)) : *found;
+}
+
+std::string words_for(CLI::ParseError const& e, CLI::App const& parser, Command const* command) {
+    auto const left = parser.remaining();
+    if (dynamic_cast<CLI::ExtrasError const*>(&e) && !left.empty())
+        return fmt::format("\"{}\" is a word too many", left.front());
+    std::string const message = e.what();
+    if (dynamic_cast<CLI::ArgumentMismatch const*>(&e)) return wrong_count(message, command);
+    return message.substr(0, message.find('\n')); // the next line is about --help, which the fix says
+}
+
+Understood refused(CLI::ParseError const& e, CLI::App const& parser, Command const* command) {
+    if (auto unknown = unknown_option(parser, command)) return std::move(*unknown);
+    if (!command) return refused("no command was typed", "legwork help lists the commands");
+    return refused(words_for(e, parser, command), fmt::format("legwork help {} says what can be typed", command->name));
+}
 
 } // namespace
 
@@ -111,14 +157,13 @@ Understood understand(std::vector<std::string> words) {
     app.set_version_flag("-V,--version", "");
     app.set_help_flag("-h,--help");
     app.require_subcommand(1);
-    std::vector<std::pair<CLI::App*, Command const*>> parsers;
+    Parsers parsers;
     for (Command const* c : commands()) {
         parsers.emplace_back(app.add_subcommand(std::string(c->name)), c);
         add_all(*parsers.back().first, c->options());
     }
     std::ranges::reverse(words); // as CLI11 takes a vector
     Understood u;
-    std::string why;
     try {
         app.parse(words);
     } catch (CLI::CallForHelp const&) {
@@ -126,17 +171,12 @@ Understood understand(std::vector<std::string> words) {
     } catch (CLI::CallForVersion const&) {
         u.version = true;
     } catch (CLI::ParseError const& e) {
-        why = first_line(e.what());
+        auto const [parser, command] = typed(app, parsers);
+        return refused(e, *parser, command);
     }
-    auto const chosen = std::ranges::find_if(parsers, [](auto const& p) { return p.first->parsed(); });
-    bool const whole = chosen == parsers.end();
-    if (!whole) u.command = chosen->second;
-    if (!why.empty()) {
-        if (auto unknown = unknown_option(whole ? app : *chosen->first, u.command)) return std::move(*unknown);
-        return refused(why, whole ? "legwork help lists the commands"
-                                  : fmt::format("legwork help {} says what can be typed", u.command->name));
-    }
-    if (!whole) u.given = given_to(*chosen->first, u.command->options());
+    auto const [parser, command] = typed(app, parsers);
+    u.command = command;
+    if (command) u.given = given_to(*parser, command->options());
     return u;
 }
 
