@@ -208,8 +208,8 @@ void check_unlisted(Reading& r) {
 
 void read_supply(Reading& r, TableReader& t, typed::Supply& s) {
     t.allow_questions(s.asked);
+    t.required_text("kind");
     auto const kind = read_supply_kind(t, "kind");
-    if (!t.has("kind")) t.complain_missing("kind");
     s.kind = kind.value_or(SupplyKind::split_120_240);
     s.leg = read_leg(t, kind);
     s.amps = t.amps("amps");

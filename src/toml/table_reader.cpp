@@ -136,8 +136,8 @@ bool TableReader::within(std::string_view key, std::int64_t number, int least, i
 
 std::string TableReader::text(std::string_view key) {
     auto const* said = as<std::string>(key);
-    bool const blank = said && trimmed(*said).empty();
-    return said && !blank && good_text(key, *said, value_at(key)) ? *said : std::string();
+    bool const good = said && good_text(key, *said, value_at(key));
+    return good && !trimmed(*said).empty() ? *said : std::string();
 }
 
 std::optional<bool> TableReader::flag(std::string_view key) {
@@ -336,7 +336,7 @@ std::string TableReader::required_text(std::string_view key) {
     auto const* typed = found ? std::get_if<std::string>(&found->value.is) : nullptr;
     if (!found)
         complain_missing(key);
-    else if (typed && trimmed(*typed).empty())
+    else if (typed && trimmed(*typed).empty() && !has_control(*typed))
         complain(key, fmt::format("\"{}\" is empty", key), fmt::format("write  {}", example(key)));
     return said;
 }
