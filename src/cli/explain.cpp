@@ -176,6 +176,6 @@ int run(Options const& options, Streams& streams) {
 } // namespace
 
 Command const explain_command{
-    "explain", "what a rule asks, why, its usual remedy; or a table of the code book; or a key", add_options, run};
+    "explain", "what a rule asks, why, its usual remedy; or a table of the code book; or the keys of the job file", add_options, run};
 
 } // namespace legwork
