@@ -295,7 +295,8 @@ std::optional<TableReader> TableReader::table(std::string_view key, std::string 
     auto const at = table || !list || list->empty() ? found->at : list->front().begin;
     if (!table) {
         complain(key, fmt::format("\"{}\" takes a table, not {}", key, kind_of(found->value)),
-                 fmt::format("write one table:  [{}]  in single brackets, or  {} = {{ ... }}", key, key));
+                 is_file() ? fmt::format("begin it with  [{}]  in single brackets", key)
+                           : fmt::format("write one table:  {}", example(key)));
         if (list && !list->empty()) table = std::get_if<TomlTable>(&list->front().is);
         if (!table) return std::nullopt;
     }
@@ -317,7 +318,8 @@ std::vector<TableReader> TableReader::tables(std::string_view key, std::string c
     auto const* list = std::get_if<TomlArray>(&found->value.is);
     if (!list) {
         complain(key, fmt::format("\"{}\" is a list of tables, not {}", key, kind_of(found->value)),
-                 fmt::format("begin each of them with  [[{}]]  in double brackets", key));
+                 is_file() ? fmt::format("begin each of them with  [[{}]]  in double brackets", key)
+                           : fmt::format("write  {}", example(key)));
         if (auto const* one = std::get_if<TomlTable>(&found->value.is)) add(*one, found->at);
         return readers;
     }

@@ -112,6 +112,7 @@ private:
     bool within(std::string_view key, std::int64_t number, int least, int most, std::size_t at);
     Key const& row(std::string_view key) const;
     bool is_a(std::string_view key, std::initializer_list<Takes> kinds) const; // for asserts
+    bool is_file() const { return keys_->name.empty(); }                       // its tables begin with a header
     std::vector<std::string> words(std::string_view key) const;
     std::string example(std::string_view key) const; // "spaces = 24"
     TomlEntry const* known_entry(std::string_view key) const;

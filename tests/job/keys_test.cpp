@@ -116,10 +116,10 @@ TEST_CASE("a table in the wrong brackets does not hide the mistakes inside it", 
         joined_complaints("[job]\ncode = \"NEC 2023\"\n[panel]\nname = \"Main\"\nspacs = 8\nsupply = \"120/240\"\n");
     CHECK_THAT(panel, Contains("begin each of them with  [[panel]]") && Contains("did you mean \"spaces\"?"));
     auto const job = joined_complaints("[[job]]\ncode = \"NEC 2023\"\nuints = \"inch\"\n");
-    CHECK_THAT(job, Contains("write one table:  [job]") && Contains("did you mean \"units\"?"));
+    CHECK_THAT(job, Contains("begin it with  [job]  in single brackets") && Contains("did you mean \"units\"?"));
     CHECK_THAT(job, !Contains("is missing | begin the file"));
     auto const peak = joined_complaints(made::job_with("[[dwelling.peak]]\namps = \"62 A\"\nday = 3\n"));
-    CHECK_THAT(peak, Contains("in single brackets") && Contains("did you mean \"days\"?"));
+    CHECK_THAT(peak, Contains("write one table:  peak = { amps") && Contains("did you mean \"days\"?"));
 }
 
 TEST_CASE("a half of a space may be typed in a capital", "[job][keys]") {
