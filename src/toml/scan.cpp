@@ -29,7 +29,7 @@ public:
         keep_from(at_);
         while (statement()) {
         }
-        if (!scan_.fault) keep_until(text_.size());
+        keep_until(text_.size());
         return std::move(scan_);
     }
 
@@ -86,13 +86,13 @@ private:
             if (text_.substr(at_).starts_with(R"(""")") || text_.substr(at_).starts_with("'''"))
                 return fault(at_, "a key cannot be a text of several lines", "write the key without quotes");
             auto const begin = at_;
-            return count_value(begin) && string() && fits(begin, limits_.key); // counts twice: toml11 is slow at it
+            return count_value(begin) && string(); // counts twice: toml11 is slow at it
         }
         auto const begin = at_;
         while (!at_end() && is_bare_key(peek())) ++at_;
         if (at_ == begin)
             return fault(at_, "a key is expected here", "write  key = value  or a table's header:  [[circuit]]");
-        return fits(begin, limits_.key);
+        return true;
     }
 
     bool value(int depth) {
@@ -156,11 +156,11 @@ private:
         at_ += several_lines ? 3 : 1;
         while (!at_end()) {
             char const c = peek();
-            if (c == quote && !several_lines) return ++at_, fits(begin, limits_.token);
+            if (c == quote && !several_lines) return ++at_, true;
             if (c == quote && peek(1) == quote && peek(2) == quote) {
                 at_ += 3; // one or two more quotes belong to the text
                 for (int more = 0; more < 2 && peek() == quote; ++more) ++at_;
-                return fits(begin, limits_.token);
+                return true;
             }
             if (!several_lines && (c == '\n' || c == '\r')) break;
             if (c == '\\' && quote == '"') {
@@ -206,7 +206,6 @@ private:
             ++at_; // a date and a time
             while (!at_end() && std::string_view(" \t\r\n,]}#").find(peek()) == std::string_view::npos) ++at_;
         }
-        if (!fits(begin, limits_.token)) return false;
         if (at_ == begin) return fault(at_, "a value is missing", "write one, or take the comma away");
         auto const wrong = bare_value_fault(text_.substr(begin, at_ - begin));
         return !wrong || fault(begin, wrong->message, wrong->fix);
@@ -239,7 +238,7 @@ private:
         auto const kept_again = newline.value_or(at_);
         if (!comment && kept_again <= begin + 1) return true;
         if (!comment && !newline) return true;
-        if (!keep_until(begin)) return false;
+        keep_until(begin);
         keep_from(kept_again);
         return true;
     }
@@ -249,25 +248,16 @@ private:
     }
 
     void keep_from(std::size_t at) { kept_from_ = at; }
-    bool keep_until(std::size_t at) {
-        if (at == kept_from_) return true;
+    void keep_until(std::size_t at) {
+        if (at == kept_from_) return;
         scan_.kept.push_back({scan_.significant.size(), kept_from_});
         scan_.significant += text_.substr(kept_from_, at - kept_from_);
-        if (scan_.significant.size() <= limits_.significant) return true;
-        auto const too_far = scan_.significant.size() - limits_.significant;
-        return fault(at - too_far, fmt::format("the file has more than {} bytes besides comments", limits_.significant),
-                     "split it: one file for one building");
     }
 
     bool deeper(int& depth) {
         if (++depth <= limits_.nesting) return true;
         return fault(at_, fmt::format("tables and lists stand more than {} deep in each other", limits_.nesting),
                      "a job file needs no more than 4");
-    }
-
-    bool fits(std::size_t begin, std::size_t most) {
-        if (at_ - begin <= most) return true;
-        return fault(begin, fmt::format("this text is {} bytes long, {} at most", at_ - begin, most), "shorten it");
     }
 
     // Each costs toml11 a few looks at its whole line.

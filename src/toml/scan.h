@@ -2,9 +2,10 @@
 // SPDX-License-Identifier: MIT
 
 // The gate before the TOML library. toml11 3.7.1 overflows the stack on deep nesting, takes integers past 64 bits for
-// others, and its time grows with the square of a line's length; so a text reaches it only when this scanner, which is
+// others, and its time grows with the square of a line's values; so a text reaches it only when this scanner, which is
 // total and linear, has found its grammar whole (TOML 1.0, without the meaning: keys given twice are left to toml11)
-// and its size within bounds. The scanner also knows where keys stand, which toml11 does not tell.
+// and its size within bounds. toml11 refuses most of what is no TOML by itself, but at the line's first letter and without
+// the way out. The scanner also knows where keys stand, which toml11 does not tell.
 #pragma once
 
 #include <cstddef>
@@ -17,12 +18,9 @@ namespace legwork {
 
 struct TomlLimits {
     std::size_t bytes = 1u << 20;
-    int nesting = 32;                   // arrays, inline tables and the parts of headers and dotted keys, added up
-    std::size_t significant = 1u << 19; // besides comments; a job of 400 full circuits has some 300 000
-    std::size_t values = 12'000;        // parts of keys, and array elements: 30 for each of 400 circuits
-    std::size_t key = 512;              // bytes of one part of a key
-    std::size_t token = 32'768;         // bytes of one string or bare value
-    std::size_t crowding = 50'000'000;  // per value the bytes of its line, added up: 0.1 s of toml11
+    int nesting = 32;                  // arrays, inline tables and the parts of headers and dotted keys, added up
+    std::size_t values = 12'000;       // parts of keys, and array elements: 30 for each of 400 circuits
+    std::size_t crowding = 50'000'000; // per value the bytes of its line, added up: 0.1 s of toml11
 };
 
 struct TomlFault {

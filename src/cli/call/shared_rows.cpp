@@ -5,6 +5,7 @@
 
 #include "cli/command.h"
 #include "cli/files/form_file.h"
+#include "cli/keys/keys.h"
 #include "cli/session.h"
 #include "cli/vocabulary.h"
 #include "codebook/tables/tables.h"
@@ -48,6 +49,12 @@ Candidates checked_rules_by_name(Given const&) { return rules_where(true); }
 Candidates tables_by_name(Given const&) {
     Candidates all;
     for (CodeTable const& t : code_tables()) all.words.push_back({std::string(t.name), std::string(t.title)});
+    return all;
+}
+
+Candidates key_tables_by_name(Given const&) {
+    Candidates all;
+    for (KeyTable const* t : key_tables()) all.words.push_back({std::string(t->name), std::string(t->help)});
     return all;
 }
 

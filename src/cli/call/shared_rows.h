@@ -15,6 +15,7 @@ Candidates commands_by_name(Given const&);
 Candidates rules_by_name(Given const&);         // those that can be explained
 Candidates checked_rules_by_name(Given const&); // those that can find something
 Candidates tables_by_name(Given const&);
+Candidates key_tables_by_name(Given const&);
 Candidates forms_by_name(Given const&); // and files
 Candidates panels_of_job(Given const&); // of the job that is typed
 

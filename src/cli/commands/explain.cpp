@@ -1,11 +1,13 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// legwork explain RULE: what a rule asks, why, its usual remedy, how grave it is and where the codes say so.
+// legwork explain RULE: what a rule asks, why, its usual remedy, how grave it is and where the codes say so; a table of
+// the code book; the keys of the job file.
 
 #include "cli/call/rows.h"
 #include "cli/call/shared_rows.h"
 #include "cli/json/json.h"
+#include "cli/keys/keys.h"
 #include "cli/text/text.h"
 #include "cli/text/words.h"
 #include "cli/vocabulary.h"
@@ -27,8 +29,8 @@ constexpr std::size_t kIndent = 12;
 
 struct ExplainOptions {
     std::string rule;
-    std::optional<std::string> table; // empty: all of them are listed
-    bool json = false;
+    std::optional<std::string> table, keys; // empty: all of them are listed
+    bool schema = false, json = false;
 };
 
 constexpr Row<ExplainOptions> kRows[] = {
@@ -44,6 +46,18 @@ constexpr Row<ExplainOptions> kRows[] = {
       .excludes = "RULE",
       .completes = tables_by_name},
      &ExplainOptions::table},
+    {{.name = "--keys",
+      .value = "TABLE",
+      .help = "instead of a rule: the keys of a table of the job file, or of a form; the names of all without a name",
+      .more = "Each key with what it takes, what holds where it is not said, and an example; legwork-job(5) has all.",
+      .excludes = "RULE",
+      .completes = key_tables_by_name},
+     &ExplainOptions::keys},
+    {{.name = "--schema",
+      .help = "instead of a rule: the JSON Schema of the job file, for editors",
+      .more = "Draft 2020-12; the starter names the one that is installed, for editors with a TOML language server.",
+      .excludes = "RULE"},
+     &ExplainOptions::schema},
     {json_row, &ExplainOptions::json},
 };
 
@@ -143,6 +157,16 @@ int tell_table(ExplainOptions const& options, Streams& streams) {
     return options.json ? write_table_json(*table, streams) : print_table(*table, streams), exit_done;
 }
 
+int tell_keys(ExplainOptions const& options, Streams& streams) {
+    if (options.keys->empty())
+        return options.json ? write_key_tables_json(streams) : list_key_tables(streams), exit_done;
+    auto const* table = key_table(*options.keys);
+    if (!table)
+        return unknown("table of keys", *options.keys, key_table_names(), "legwork explain --keys lists the tables",
+                       options, streams);
+    return options.json ? write_keys_json(*table, streams) : print_keys(*table, streams), exit_done;
+}
+
 int list_rules(ExplainOptions const& options, Streams& streams) {
     if (options.json) return write_rules_json(rules(), streams), exit_done;
     for (Rule const* r : rules())
@@ -158,6 +182,8 @@ int list_rules(ExplainOptions const& options, Streams& streams) {
 }
 
 int run(ExplainOptions const& options, Streams& streams) {
+    if (options.schema) return write_job_schema(streams), exit_done;
+    if (options.keys) return tell_keys(options, streams);
     if (options.table) return tell_table(options, streams);
     if (options.rule.empty()) return list_rules(options, streams);
     auto const* rule = rule_named(options.rule);
@@ -174,7 +200,7 @@ int run(ExplainOptions const& options, Streams& streams) {
 } // namespace
 
 extern Command const explain_command{
-    "explain", "what a rule asks, why, its usual remedy; or a table of the code book",
+    "explain", "what a rule asks, why, its usual remedy; or a table of the code book; or the keys of the job file",
     "With how grave it is under each family of codes, whether it may be accepted, and the "
     "sections of each edition. Rules to "
     "come are explained too and say that they are not checked yet.",
