@@ -7,9 +7,9 @@
 #include "cli/problems.h"
 #include "cli/share.h"
 #include "cli/words.h"
-#include "units/shell.h"
 #include "output/files.h"
 #include "units/failure.h"
+#include "units/shell.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
