@@ -24,8 +24,8 @@ package=$2
 content=build-package/content
 rm -rf "$content"
 dpkg-deb -x "$package" "$content"
-find "$content" -type f -exec strings -f {} + | grep -F -e "$PWD" -e build-package && fail "it has words of where it was built"
-find "$content" -name '*.gz' -exec zcat {} + | grep -F -e "$PWD" && fail "it has words of where it was built"
+(cd "$content" && find . -type f -exec strings -f {} + && find . -name '*.gz' -exec zcat {} +) | grep -F -e "$PWD" -e build-package &&
+    fail "it has words of where it was built"
 
 # As Debian hardens programs: its own eye for that is hardening-check, which asks the same.
 program=$content/usr/bin/legwork
@@ -62,6 +62,6 @@ in_release "$root" '
     [ -s sheets/labels.pdf ]
     apt-get -q purge -y legwork
     [ ! -e /usr/bin/legwork ] && [ ! -e /usr/share/legwork ] && [ ! -e /usr/share/doc/legwork ]
-    ! find / -xdev -not -path "/proc/*" -not -path "/legwork/*" -not -path "/var/*" -iname "*legwork*" | grep .
+    ! find / -xdev -not -path "/proc/*" -not -path "/legwork*" -not -path "/var/*" -iname "*legwork*" | grep .
 '
 echo "legwork: $package was made, installed, tried and taken away again"

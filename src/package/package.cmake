@@ -51,7 +51,8 @@ endif()
 install(FILES src/cli/completions/_legwork DESTINATION ${CMAKE_INSTALL_DATADIR}/${zsh_folder})
 
 if(LEGWORK_PACKAGE)
-  set(CPACK_PACKAGE_CONTACT "legwork contributors <legwork@localhost>")
+  set(LEGWORK_CONTACT "legwork contributors <contributors@legwork.invalid>" CACHE STRING "Who answers for the package")
+  set(CPACK_PACKAGE_CONTACT "${LEGWORK_CONTACT}")
   configure_file(src/package/changelog ${PROJECT_BINARY_DIR}/changelog @ONLY)
   legwork_install(${PROJECT_BINARY_DIR}/changelog ${CMAKE_INSTALL_DOCDIR})
 
@@ -64,9 +65,9 @@ if(LEGWORK_PACKAGE)
   set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON)
   set(CPACK_DEBIAN_PACKAGE_SECTION utils)
   set(CPACK_DEBIAN_PACKAGE_DESCRIPTION "wiring of small buildings: balance, check and labels
- Reads a list of the circuits of a cabin or a workshop, spreads them over the
- two legs of the panel with a proof that no other plan is more even, checks
- them against the electrical code (NEC, CE), and prints cable labels, tape
- notes, the directory for the panel door and the load calculation.")
+Reads a list of the circuits of a cabin or a workshop, spreads them over the
+two legs of the panel with a proof that no other plan is more even, checks
+them against the electrical code (NEC, CE), and prints cable labels, tape
+notes, the directory for the panel door and the load calculation.")
   include(CPack)
 endif()
