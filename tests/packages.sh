@@ -1,7 +1,8 @@
 # SPDX-FileCopyrightText: legwork contributors
 # SPDX-License-Identifier: MIT
 #
-# What legwork is built and tested with, by Debian's names. Sourced by tests/run.sh and examples/run.sh; POSIX sh.
+# What legwork is built and tested with, by Debian's names, which are the same in Debian 12 and 13 and in Ubuntu 24.04. Sourced by the
+# scripts of tests/ and examples/; POSIX sh.
 
 BUILD_PACKAGES="g++ cmake ninja-build pkg-config libcairo2-dev libpango1.0-dev libfontconfig-dev zlib1g-dev libfmt-dev
     nlohmann-json3-dev libtoml11-dev libcli11-dev"
@@ -9,8 +10,11 @@ BUILD_PACKAGES="g++ cmake ninja-build pkg-config libcairo2-dev libpango1.0-dev l
 # that complete.
 TEST_PACKAGES="catch2 librapidcheck-dev python3 python3-jsonschema poppler-utils qpdf librsvg2-bin libxml2-utils glpk-utils coinor-cbc
     locales bash zsh fish"
-# A compiler with libFuzzer, and what names the functions in its reports.
-FUZZ_PACKAGES="clang libclang-rt-dev llvm"
+# A compiler with libFuzzer, what names the functions in its reports, and a linker that is quick about its programs.
+FUZZ_PACKAGES="clang libclang-rt-dev llvm lld"
+FORMAT_PACKAGES="clang-format"
+TIDY_PACKAGES="clang clang-tidy"
+PACKAGE_PACKAGES="dpkg-dev lintian binutils"
 
 as_root() {
     if [ "$(id -u)" -eq 0 ]; then

@@ -44,7 +44,8 @@ struct CircuitLoad {
 std::vector<std::string> situation_names(Building const& building);
 
 // VA of one pole of the circuit in a situation (null: connected), rounded once to the nearest whole VA: of a two-pole
-// circuit the half on each leg. `measured` (times `to_neutral` volts) comes before `load`, that before `mca`; none: 0; `off`: 0.
+// circuit the half on each leg. `measured` (times `to_neutral` volts) comes before `load`, that before `mca`; none: 0;
+// `off`: 0.
 std::int64_t pole_va(Circuit const& c, Situation const* situation, Volts to_neutral);
 
 // The load of each circuit of a panel, in the file's order. `below` has the finished loads of sub-panels by name: a

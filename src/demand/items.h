@@ -17,7 +17,7 @@ struct LoadItem {
     Demand demand = Demand::appliance;
     std::int64_t va = 0;
     bool known = false; // by its nameplate; what was only measured has a `va`, which is the least it can be
-    std::string label; // "Water heater, under stair (WH)"
+    std::string label;  // "Water heater, under stair (WH)"
     std::string how; // "24 A × 240 V = 5760 VA, of the nameplate's least circuit ampacity"; empty for a load as typed
     bool neutral = false; // its current returns over the neutral, at least in part
     bool motor = false, fixed = false, is_new = false;

@@ -127,7 +127,8 @@ std::optional<PanelEnd> main_end(Case const& c, Panel const& panel) {
     if (panel.main_at) return panel.main_at;
     Layout const& layout = panel.layout;
     for (Circuit const* circuit : panel.circuits) {
-        Placement const* p = circuit->is(PanelPart::main) && circuit->space ? placement_of(c.plan, circuit->mark) : nullptr;
+        Placement const* p =
+            circuit->is(PanelPart::main) && circuit->space ? placement_of(c.plan, circuit->mark) : nullptr;
         if (!p) continue;
         for (Spot const s : p->slots)
             for (auto const end : {PanelEnd::top, PanelEnd::bottom}) {

@@ -65,9 +65,9 @@ int household(typed::Job const& job, typed::Circuit const& c, bool nec) {
 double amperes(typed::Job const& job, typed::Circuit const& c) {
     auto const kind = job.panels.front().supply->kind;
     double const volts = c.poles == 1 ? 120 : kind == SupplyKind::wye_120_208 ? 208 : 240;
-    static constexpr std::array<std::string_view, 8> kResistance{
-        "backup heat", "baseboard", "boiler", "floor heating", "furnace", "heating", "tankless water heater",
-        "water heater"};
+    static constexpr std::array<std::string_view, 8> kResistance{"backup heat",           "baseboard",   "boiler",
+                                                                 "floor heating",         "furnace",     "heating",
+                                                                 "tankless water heater", "water heater"};
     bool const weakened = volts == 208 && std::ranges::count(kResistance, c.use) > 0; // (208/240)² of its power
     double const load = c.load ? value(*c.load) * (weakened ? 208.0 * 208 / (240 * 240) : 1) : 0;
     return std::max(load / volts, c.measured ? value(*c.measured) : 0);

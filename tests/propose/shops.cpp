@@ -80,7 +80,9 @@ std::array<double, 2> weighed_legs(typed::Job const& job, bool nec) {
     bool const wye = job.panels.front().supply->kind == SupplyKind::wye_120_208;
     auto const draws = [&](typed::Circuit const& c) {
         double const volts = c.poles == 1 ? 120 : wye ? 208 : 240;
-        double const load = value(*c.load) * (wye && (c.use == "baseboard" || (c.use == "water heater" && c.poles == 2)) ? 208.0 * 208 / (240 * 240) : 1);
+        double const load = value(*c.load) * (wye && (c.use == "baseboard" || (c.use == "water heater" && c.poles == 2))
+                                                  ? 208.0 * 208 / (240 * 240)
+                                                  : 1);
         return load / volts;
     };
     auto const is_motor = [](typed::Circuit const& c) { return c.use == "bath fan" || c.use == "well pump"; };

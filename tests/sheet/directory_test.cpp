@@ -16,7 +16,7 @@ using namespace legwork;
 using namespace legwork::sheet_test;
 
 namespace {
-#if defined(__SANITIZE_ADDRESS__)
+#ifdef LEGWORK_SANITIZED
 constexpr unsigned kPanels = 10; // the sanitizers are slow
 #else
 constexpr unsigned kPanels = 60;

@@ -42,7 +42,7 @@ TEST_CASE("what cannot be printed is replaced", "[job][problem]") {
     REQUIRE(fit_to_print("a\x1B[31m\tb\x7F") == "a\xEF\xBF\xBD[31m b\xEF\xBF\xBD");
     REQUIRE(fit_to_print("\xE2\x80\xAEgnp") == "\xEF\xBF\xBDgnp"); // a right-to-left override
     REQUIRE(fit_to_print("\xD7\x90\xD7\x91") == "\xD7\x90\xD7\x91");
-    REQUIRE(quoted(std::string(50, 'a')) == "\"" + std::string(40, 'a') + "...\"");
+    REQUIRE(legwork::quoted(std::string(50, 'a')) == "\"" + std::string(40, 'a') + "...\"");
 }
 
 TEST_CASE("any bytes and any place give a problem that is fit to print", "[job][problem]") {

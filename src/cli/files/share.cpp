@@ -17,7 +17,7 @@ namespace fs = std::filesystem;
 
 namespace {
 
-bool lies_in(fs::path const& file, fs::path const& folder) {
+[[maybe_unused]] bool lies_in(fs::path const& file, fs::path const& folder) {
     auto const relative = file.lexically_relative(folder);
     return !relative.empty() && *relative.begin() != "..";
 }
@@ -35,7 +35,9 @@ std::vector<fs::path> places(std::string const& name, std::string& looked) {
     if (failed) looked = self + why(failed);
     std::vector<fs::path> found;
     if (!failed) found.push_back((program.parent_path() / LEGWORK_SHARE_FROM_BIN / name).lexically_normal());
+#ifdef LEGWORK_SOURCE_FOLDER // not in a package
     if (!failed && lies_in(program, LEGWORK_BUILD_FOLDER)) found.push_back(fs::path(LEGWORK_SOURCE_FOLDER) / name);
+#endif
     found.push_back(fs::path(LEGWORK_SHARE_INSTALLED) / name);
     return found;
 }

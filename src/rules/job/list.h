@@ -1,7 +1,8 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// The job file: taken for granted, not known, without effect. The rules in the order that explain lists them, a line each.
+// The job file: taken for granted, not known, without effect. The rules in the order that explain lists them, a line
+// each.
 #pragma once
 
 #include "rules/list.h"

@@ -47,8 +47,8 @@ Finding too_few_wires(Case const& c, Panel const& panel, Circuit const& feeder, 
 }
 
 bool is_known(std::vector<CableRun> const& runs, Circuit const& feeder) {
-    return std::ranges::any_of(
-        runs, [&](CableRun const& run) { return !run.conductors.empty() && run.is_only_of(feeder); });
+    return std::ranges::any_of(runs,
+                               [&](CableRun const& run) { return !run.conductors.empty() && run.is_only_of(feeder); });
 }
 
 Verdict judge(Case const& c) {

@@ -16,7 +16,7 @@ using namespace legwork;
 using namespace legwork::oracle;
 
 namespace {
-#if defined(__SANITIZE_ADDRESS__)
+#ifdef LEGWORK_SANITIZED
 constexpr std::uint64_t kShare = 5; // the sanitizers are slow: every fifth case
 #else
 constexpr std::uint64_t kShare = 1;
