@@ -93,7 +93,7 @@ int run(Options const& options, Streams& streams) {
         streams.out << fmt::format(
             "{} ({}): {}{}.\n", shown_file(s.file), s.building.code, counts(judged.findings),
             status == exit_done ? "" : fmt::format("; legwork check {} lists them", shell_file(s.file)));
-        streams.out << in_lines(caution(), 100, 0) << '\n';
+        streams.out << in_lines(english().words(caution()), 100, 0) << '\n';
     }
     return has_room(plan) ? status : exit_error_finding;
 }

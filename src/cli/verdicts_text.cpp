@@ -70,7 +70,7 @@ void list_verdicts(Session const& s, FindingFilter const& shown, Streams& stream
                             kWidth, 0)
                 << '\n'
                 << in_lines(not_checked(), kWidth, 0) << "\n\n"
-                << in_lines(caution(), kWidth, 0) << '\n';
+                << in_lines(english().words(caution()), kWidth, 0) << '\n';
 }
 
 } // namespace legwork

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "reckon/wire_rating.h"
+#include "words/phrase.h"
 
 namespace legwork {
 
@@ -18,6 +19,7 @@ struct SmallerWire {
 // Nothing when no known piece of the run is smaller than one before it. The shared home run of a pair counts for both.
 std::optional<SmallerWire> smaller_wire(Case const& c, Circuit const& circuit);
 // "max 15 A: 14 AWG downstream", as the directory has it; empty when there is no such breaker.
+Phrase largest_breaker_phrase(SmallerWire const& wire);
 std::string largest_breaker_words(SmallerWire const& wire);
 
 } // namespace legwork

@@ -4,9 +4,9 @@
 #include "sheet/directory.h"
 
 #include "sheet/common.h"
+#include "sheet/directory_list.h"
 #include "sheet/directory_map.h"
 #include "sheet/directory_words.h"
-#include "units/text.h"
 
 #include <algorithm>
 
@@ -30,10 +30,10 @@ public:
           panel_(panel),
           form_(form),
           hanging_(panel),
-          directory_{input.building, input.plan, code_book(input.building.code)},
+          directory_{input.building, input.plan, code_book(input.building.code), input.catalogue.language()},
           entries_(panel_entries(directory_, panel)) {
         frame_.title = panel.name;
-        frame_.subtitle = "Panel directory";
+        frame_.subtitle = input.words(say("directory/title"));
         frame_.panel = panel.name;
         frame_.shows_spaces = true;
         frame_.strip = true;
@@ -44,11 +44,13 @@ public:
     // Told without a measure of the face or a line laid out: by the widest that letters can be, on the lowest and
     // narrowest lines that there can be.
     bool surely_takes_all_names() const {
-        Mm const lists = greatest_height(source_rows(directory_, panel_), form_.width - 2 * form_.margin, kDetail);
-        Mm const room = least_content_height(form_, frame_) - lists - 2 * kGap - kMapHeight - kMainBox;
+        Mm const lists =
+            greatest_height(in_words(source_rows(directory_, panel_)), form_.width - 2 * form_.margin, kDetail);
+        Mm const room = least_content_height(input_, form_, frame_) - lists - 2 * kGap - kMapHeight - kMainBox;
         if (room < 2 * kLeastRow) return false; // a page has two rows at least
-        return std::ranges::all_of(
-            entries_.entries, [&](Entry const& e) { return surely_shows_name(e, form_.width - 2 * form_.margin); });
+        return std::ranges::all_of(entries_.entries, [&](Entry const& e) {
+            return surely_shows_name(e, input_.catalogue, form_.width - 2 * form_.margin);
+        });
     }
 
     ComposedDirectory make() {
@@ -62,17 +64,16 @@ public:
         add_frame(input_, form_, frame_, made_.sheet.pages);
         made_.sheet.name = "directory";
         made_.sheet.panel = panel_.name;
-        made_.sheet.title =
-            input_.building.name + (input_.building.name.empty() ? "" : ", ") + "panel directory, " + panel_.name;
+        made_.sheet.title = input_.words(comma_list({input_.building.name, say("directory/document", panel_.name)}));
         return std::move(made_);
     }
 
 private:
     std::vector<std::string> foot() const {
-        std::vector<std::string> lines{abbreviations(entries_, legs_)};
+        std::vector<std::string> lines{input_.words(abbreviations(entries_, legs_))};
         bool const two_legs = panel_.legs == Legs::two;
-        if (auto totals = leg_totals(plan_of(input_.plan, panel_.name), two_legs); !totals.empty())
-            lines.push_back(std::move(totals));
+        if (auto const totals = leg_totals(plan_of(input_.plan, panel_.name), two_legs); !totals.empty())
+            lines.push_back(input_.words(totals));
         return lines;
     }
 
@@ -84,7 +85,15 @@ private:
         if (!notes_.empty()) compose();
     }
 
-    List list(std::vector<ListRow> const& rows) const { return {input_.widths, rows, room_.width, list_size_}; }
+    std::vector<ListRow> in_words(std::vector<PhraseRow> const& rows) const {
+        std::vector<ListRow> words;
+        for (auto const& [lead, said] : rows) words.push_back({input_.words(lead), input_.words(said)});
+        return words;
+    }
+
+    List list(std::vector<PhraseRow> const& rows) const {
+        return {input_.widths, in_words(rows), room_.width, list_size_};
+    }
 
     void compose() {
         List const below = list(below_rows()), sources = list(source_rows(directory_, panel_));
@@ -115,7 +124,7 @@ private:
     std::optional<PanelEnd> box_end() const { return hanging_.turned() ? std::nullopt : hanging_.main_end(); }
 
     Page& page() { return made_.sheet.pages.back(); }
-    BlockInput block() const { return {input_.widths, hanging_, entries_, legs_}; }
+    BlockInput block() const { return {input_.widths, hanging_, entries_, legs_, input_.catalogue}; }
 
     void add_block(BlockSpan span, Mm top, Mm row, bool first, bool last) {
         Mm y = top;
@@ -135,7 +144,9 @@ private:
         below_ = y;
     }
 
-    std::string main_words() const { return panel_.main ? "MAIN " + text(*panel_.main) : "MAIN"; }
+    std::string main_words() const {
+        return input_.words(panel_.main ? say("directory/main-amps", said(*panel_.main)) : say("directory/main"));
+    }
 
     void add_main(Mm y) {
         Mm const width = 60, height = kMainBox - 1, middle = room_.x + room_.width / 2;
@@ -144,24 +155,22 @@ private:
                                     Align::centre, kBlack, 0});
     }
 
-    std::vector<ListRow> below_rows() const {
+    std::vector<PhraseRow> below_rows() const {
         auto rows = off_by_hand_rows(directory_, panel_);
-        if (!entries_.not_placed.empty()) rows.push_back({"NOT PLACED: these have no space yet", ""});
+        if (!entries_.not_placed.empty()) rows.push_back({say("directory/not-placed"), {}});
         for (Entry const& e : entries_.not_placed) {
-            ListRow row{e.mark, e.name};
-            for (std::string const* part : {&e.place, &e.breaker})
-                if (!part->empty()) row.words += ", " + *part;
-            for (std::string const& w : e.warnings) row.words += "; " + w;
-            rows.push_back(std::move(row));
+            Phrases said{comma_list({e.name, e.place, e.breaker})};
+            said.insert(said.end(), e.warnings.begin(), e.warnings.end());
+            rows.push_back({e.mark, joined("list/semicolon", said)});
         }
-        if (!notes_.empty()) rows.push_back({"More about these lines", ""});
+        if (!notes_.empty()) rows.push_back({say("directory/more-about"), {}});
         for (std::size_t i = 0; i < notes_.size(); ++i) {
-            bool const same = i > 0 && notes_[i - 1].where == notes_[i].where;
+            BelowNote const& note = notes_[i];
+            bool const same = i > 0 && notes_[i - 1].where == note.where;
             if (same)
-                rows.back().words += "; " + notes_[i].words;
+                rows.back().words = say("list/semicolon", rows.back().words, note.words);
             else
-                rows.push_back(
-                    {notes_[i].where + (notes_[i].mark.empty() ? "" : "  " + notes_[i].mark), notes_[i].words});
+                rows.push_back({note.where + (note.mark.empty() ? "" : "  " + note.mark), note.words});
         }
         return rows;
     }

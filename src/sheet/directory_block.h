@@ -59,7 +59,8 @@ struct BlockInput {
     TextWidth const& widths;
     Hanging const& hanging;
     PanelEntries const& entries;
-    bool shows_legs = true; // false on direct current
+    bool shows_legs; // false on direct current
+    Catalogue const& catalogue;
 };
 
 // Least and greatest height of a line.
@@ -70,7 +71,7 @@ BlockResult panel_block(BlockInput const& input, BlockSpan span, Mm x, Mm y, Mm 
 
 // True when the line of this entry shows its name whole on a block that is so wide, however low its rows come to be.
 // Told by the widest that letters can be; false does not mean that the name is cut.
-bool surely_shows_name(Entry const& entry, Mm width);
+bool surely_shows_name(Entry const& entry, Catalogue const& catalogue, Mm width);
 
 // Rows for each page, at most `most` a page, parted where no breaker and no tie spans two pages if that can be.
 std::vector<BlockSpan> page_spans(Hanging const& hanging, PanelEntries const& entries, int most);

@@ -53,7 +53,7 @@ private:
     }
 
     void add(Entry const& e) {
-        bool const breaker = !e.breaker.empty();
+        bool const breaker = e.poles > 0;
         for (auto const& at : stretches(input_.hanging, e.slots)) {
             Mm const x = x_ + at.from * cell_, width = (at.to - at.from) * cell_, y = top(at.column);
             marks_.push_back(

@@ -64,7 +64,7 @@ std::vector<Face> faces(SheetInput const& input, Form const& form) {
     std::vector<Face> found;
     Mm const width = least_area(form).width;
     auto const& widths = input.widths;
-    for (auto const& end : cable_ends(input.building, cable_runs(input.building, input.book))) {
+    for (auto const& end : cable_ends(input.building, cable_runs(input.building, input.book), input.catalogue)) {
         for (auto const& label : end.labels)
             found.push_back([label, &widths](Page& page, Rect area) { add_cable_label(page, widths, area, label); });
         for (auto const& some : marker_labels(widths, width, end))
@@ -74,7 +74,7 @@ std::vector<Face> faces(SheetInput const& input, Form const& form) {
     for (Run const& run : input.building.runs)
         if (is_unsaid(run)) unsaid += (unsaid.empty() ? "" : ", ") + run.mark;
     if (!unsaid.empty() && !found.empty()) {
-        std::string const words = "No label for " + unsaid + ": the job file names no cable there.";
+        auto const words = input.words(say("label/none-for", unsaid));
         found.push_back([words, &widths](Page& page, Rect area) { add_notice(page, widths, area, words); });
     }
     return found;
@@ -121,7 +121,7 @@ std::vector<Printed::Name> names_on_labels(SheetInput const& input, Form const& 
     if (!takes_text(area)) return {};
     Page scratch;
     Shown shown;
-    for (auto const& end : cable_ends(input.building, cable_runs(input.building, input.book))) {
+    for (auto const& end : cable_ends(input.building, cable_runs(input.building, input.book), input.catalogue)) {
         for (auto const& label : end.labels) shown.add(*end.run, add_cable_label(scratch, input.widths, area, label));
         for (auto const& some : marker_labels(input.widths, area.width, end))
             shown.add_markers(*end.run, add_markers(scratch, input.widths, area, some));
@@ -142,7 +142,7 @@ std::vector<Sheet> compose_labels(SheetInput const& input, Form const& form) {
     std::size_t const per_page = cells > carriers.size() ? cells - carriers.size() : 1;
     std::size_t const pages = (labels.size() + per_page - 1) / per_page;
 
-    Sheet sheet{"labels", "", "Wire labels", {}};
+    Sheet sheet{"labels", "", input.words(say("label/title")), {}};
     for (std::size_t p = 0; p < pages; ++p) {
         Page page = blank_page(form);
         std::size_t cell = 0;

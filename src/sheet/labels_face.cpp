@@ -128,13 +128,6 @@ bool add_mark_row(Page& page, TextWidth const& widths, Rect area, std::string co
     return words == mark;
 }
 
-// "Panel end: Main"; the word alone where the place has no name.
-std::string named(std::string word, std::string const& name) {
-    if (!name.empty()) return word + " " + name;
-    if (word.ends_with(':')) word.pop_back();
-    return word;
-}
-
 // Left an end, shortened where it must be; at the right, whole, the cable and which of the two labels this is.
 struct SmallLine {
     std::string left;
@@ -176,9 +169,9 @@ struct SmallLines {
 // The two ends, and beside them the rest. An end cut short could be taken for another: unless the line above says it
 // whole, a third line saves it where there is room for three.
 SmallLines small_lines(TextWidth const& widths, CableLabel const& label, Mm width, bool three) {
-    SmallLine const here{named(label.end_word, label.end_name), Weight::bold, "", ""};
-    SmallLine const there{named(label.other_word, label.other_name), Weight::regular, "", ""};
-    std::string const which = label.keep ? "keep" : "tip";
+    SmallLine const here{label.end, Weight::bold, "", ""};
+    SmallLine const there{label.other, Weight::regular, "", ""};
+    std::string const& which = label.which;
     std::vector<SmallLine> lines{here, there};
     if (place_right(widths, lines, label.cable, which, width)) return {lines};
 

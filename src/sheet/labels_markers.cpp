@@ -13,23 +13,23 @@ namespace {
 constexpr Mm kLargestMarker = 3.1;
 
 // The rows down a marker strip: the words, and between them what is smaller.
-struct Row {
+struct MarkerRow {
     std::string words;
-    bool large = false;
+    bool large = false, bold = false;
 };
-std::vector<Row> marker_rows(Marker const& marker, std::size_t copies) {
-    std::vector<Row> rows;
-    for (auto const& small : {marker.note, marker.spaces, marker.end}) {
-        if (copies > 0) rows.push_back({marker.words, true});
+std::vector<MarkerRow> marker_rows(Marker const& marker, std::size_t copies) {
+    std::vector<MarkerRow> rows;
+    for (auto const* small : {&marker.note, &marker.spaces, &marker.end}) {
+        if (copies > 0) rows.push_back({marker.words, true, true});
         if (copies > 0) --copies;
-        if (!small.empty()) rows.push_back({small, false});
+        if (!small->empty()) rows.push_back({*small, false, small == &marker.note});
     }
-    std::erase_if(rows, [](Row const& r) { return r.words.empty(); });
+    std::erase_if(rows, [](MarkerRow const& r) { return r.words.empty(); });
     return rows;
 }
 
 struct Strip {
-    std::vector<Row> rows;
+    std::vector<MarkerRow> rows;
     Mm large = kFloor;
 };
 
@@ -65,7 +65,7 @@ bool add_marker(Page& page, TextWidth const& widths, Rect area, Marker const& ma
     bool whole = true;
     for (auto const& row : strip.rows) {
         Mm const x_height = row.large ? strip.large : kFloor;
-        auto const weight = row.large || row.words == marker.note ? Weight::bold : Weight::regular;
+        auto const weight = row.bold ? Weight::bold : Weight::regular;
         auto const words = shortened(widths, row.words, weight, x_height, area.width);
         whole &= words == row.words;
         page.marks.push_back(

@@ -15,6 +15,15 @@ namespace {
 
 constexpr std::size_t kGroup = 3; // digits of a group
 
+// Capitals or not.
+bool has_words(std::string_view name, std::string_view words) {
+    auto const lower = [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; };
+    while (words.ends_with(' ')) words.remove_suffix(1);
+    while (words.starts_with(' ')) words.remove_prefix(1);
+    auto const same = [&](char a, char b) { return lower(a) == lower(b); };
+    return !std::ranges::search(name, words, same).empty();
+}
+
 std::map<std::string, Catalogue, std::less<>> translated() {
     std::map<std::string, Catalogue, std::less<>> all;
     for (auto const& [language, bytes] : translations()) {
@@ -44,6 +53,7 @@ std::string Catalogue::words(Phrase const& phrase) const {
     }
     std::vector<std::string> arguments;
     for (Phrase const& a : phrase.arguments()) arguments.push_back(words(a));
+    if (phrase.unless_said() && has_words(arguments.front(), filled(phrase.row(), {""}))) return arguments.front();
     return filled(phrase.row(), arguments);
 }
 
@@ -59,7 +69,7 @@ std::string Catalogue::filled(std::size_t row, std::vector<std::string> const& a
     std::string_view const pattern = patterns_[row].empty() ? english : std::string_view(patterns_[row]);
     std::string all;
     std::size_t done = 0;
-    for (auto at = place_in(pattern, 0); at.begin != pattern.npos; at = place_in(pattern, at.end)) {
+    for (auto at = blank_in(pattern, 0); at.begin != pattern.npos; at = blank_in(pattern, at.end)) {
         all += pattern.substr(done, at.begin - done);
         auto const number = argument_number(english, at.name);
         assert(number < arguments.size());

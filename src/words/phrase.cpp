@@ -13,9 +13,19 @@ Phrase Phrase::figure(std::string digits) {
     return made;
 }
 
+Phrase Phrase::unless_said(Phrase row_of_a_name) {
+    row_of_a_name.unless_said_ = true;
+    return row_of_a_name;
+}
+
 Phrase as_is(std::string_view text) { return Phrase(std::string(text)); }
 
 Phrase figure(std::int64_t n) { return Phrase::figure(std::to_string(n)); }
+
+Phrase figure(Amps a) {
+    auto const words = text(a);
+    return Phrase::figure(words.substr(0, words.find(' ')));
+}
 
 Phrase with_unit(std::string_view figure_and_unit) {
     auto const space = figure_and_unit.find(' ');

@@ -35,16 +35,20 @@ public:
     Phrase(std::size_t row, std::vector<Phrase> arguments)
         : kind_(Kind::row), row_(row), arguments_(std::move(arguments)) {}
     static Phrase figure(std::string digits);
+    // "panel Main", but "Garage panel" as it stands: the name alone where it has the row's own words already.
+    static Phrase unless_said(Phrase row_of_a_name);
 
     Kind kind() const { return kind_; }
     bool empty() const { return kind_ != Kind::row && text_.empty(); }
     std::string const& text() const { return text_; }                   // of what is no row
     std::size_t row() const { return row_; }                            // of kRows
     std::vector<Phrase> const& arguments() const { return arguments_; } // of a row
+    bool unless_said() const { return unless_said_; }
     friend bool operator==(Phrase const&, Phrase const&) = default;
 
 private:
     Kind kind_ = Kind::as_it_stands;
+    bool unless_said_ = false;
     std::size_t row_ = 0;
     std::string text_;
     std::vector<Phrase> arguments_;
@@ -69,6 +73,7 @@ Phrase say(RowFor<sizeof...(Arguments)> row, Arguments... arguments) {
 // What no language changes: a mark, a section, "120/240".
 Phrase as_is(std::string_view text);
 Phrase figure(std::int64_t n);
+Phrase figure(Amps a); // "6.4"
 // Of "20 A" or "6.4 A", as units/text.h writes a figure and its unit.
 Phrase with_unit(std::string_view figure_and_unit);
 Phrase said(Amps a);        // "20 A"

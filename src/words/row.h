@@ -17,11 +17,11 @@ struct Row {
 };
 
 // The next "{name}" of a pattern at or behind `from`: where it begins, and its name. begin is npos when there is none.
-struct Place {
+struct Blank {
     std::size_t begin = std::string_view::npos, end = 0; // end: behind the closing brace
     std::string_view name;
 };
-constexpr Place place_in(std::string_view pattern, std::size_t from) {
+constexpr Blank blank_in(std::string_view pattern, std::size_t from) {
     auto const open = pattern.find('{', from);
     if (open == std::string_view::npos) return {};
     auto const close = pattern.find('}', open);
@@ -33,10 +33,10 @@ constexpr Place place_in(std::string_view pattern, std::size_t from) {
 // no such name.
 constexpr std::size_t argument_number(std::string_view pattern, std::string_view name) {
     std::size_t number = 0;
-    for (auto at = place_in(pattern, 0); at.begin != std::string_view::npos; at = place_in(pattern, at.end)) {
+    for (auto at = blank_in(pattern, 0); at.begin != std::string_view::npos; at = blank_in(pattern, at.end)) {
         if (at.name == name) return number;
         bool seen = false; // before this place
-        for (auto before = place_in(pattern, 0); before.begin < at.begin; before = place_in(pattern, before.end))
+        for (auto before = blank_in(pattern, 0); before.begin < at.begin; before = blank_in(pattern, before.end))
             seen = seen || before.name == at.name;
         if (!seen) ++number;
     }

@@ -4,9 +4,13 @@
 // All rows. A new phrase is one row in the file of its sheet; it is said by its id: phrase.h.
 #pragma once
 
+#include "words/rows/directory.h"
 #include "words/rows/figures.h"
 #include "words/rows/frame.h"
+#include "words/rows/label.h"
 #include "words/rows/load.h"
+#include "words/rows/note.h"
+#include "words/rows/wire.h"
 
 #include <algorithm>
 #include <array>
@@ -20,7 +24,8 @@ constexpr auto joined(std::array<Row, N> const&... lists) {
     ((to = std::copy(lists.begin(), lists.end(), to)), ...);
     return all;
 }
-inline constexpr auto kRows = joined(kFigureRows, kFrameRows, kLoadRows);
+inline constexpr auto kRows =
+    joined(kFigureRows, kFrameRows, kDirectoryRows, kLabelRows, kNoteRows, kWireRows, kLoadRows);
 
 // kRows.size() when there is none.
 constexpr std::size_t row_number(std::string_view id) {

@@ -15,7 +15,7 @@ inline constexpr std::array kFrameRows{
     Row{"frame/page", "page {number} of {pages}"},
     Row{"frame/revision", "rev. {revision}"},
     Row{"frame/checked-against", "checked against {code}"},
-    Row{"frame/reprint", "Reprint: {command}"},
+    Row{"frame/reprint", "Reprint: legwork print {file}"},
     Row{"frame/reprint-file", "FILE", "stands for the name of the job file"},
     Row{"frame/draft-one", "DRAFT: {n} error"},
     Row{"frame/draft", "DRAFT: {n} errors"},
