@@ -5,8 +5,8 @@
 
 BUILD_PACKAGES="g++ cmake ninja-build pkg-config libcairo2-dev libpango1.0-dev libfontconfig-dev zlib1g-dev libfmt-dev
     nlohmann-json3-dev libtoml11-dev libcli11-dev"
-# Judges from outside: a PDF reader, an SVG renderer, an XML parser, MIP solvers.
-TEST_PACKAGES="catch2 librapidcheck-dev python3 poppler-utils qpdf librsvg2-bin libxml2-utils glpk-utils coinor-cbc locales"
+# Judges from outside: a PDF reader, an SVG renderer, an XML parser, a JSON Schema validator, MIP solvers.
+TEST_PACKAGES="catch2 librapidcheck-dev python3 python3-jsonschema poppler-utils qpdf librsvg2-bin libxml2-utils glpk-utils coinor-cbc locales"
 # A compiler with libFuzzer, and what names the functions in its reports.
 FUZZ_PACKAGES="clang libclang-rt-dev llvm"
 

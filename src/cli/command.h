@@ -43,7 +43,8 @@ struct Options {
     std::vector<std::string> rules;
     bool measure = false, verdicts = false, propose = false; // with propose: write
     // explain
-    std::optional<std::string> table; // empty: all of them are listed
+    std::optional<std::string> table, keys; // empty: all of them are listed
+    bool schema = false;
     // balance
     bool best = false, write = false;
     std::optional<int> moves;

@@ -1,10 +1,12 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// legwork explain RULE: what a rule asks, why, its usual remedy, how grave it is and where the codes say so.
+// legwork explain RULE: what a rule asks, why, its usual remedy, how grave it is and where the codes say so; a table of
+// the code book; the keys of the job file.
 
 #include "cli/command.h"
 #include "cli/json.h"
+#include "cli/keys.h"
 #include "cli/text.h"
 #include "cli/vocabulary.h"
 #include "cli/words.h"
@@ -32,6 +34,13 @@ void add_options(CLI::App& app, Options& options) {
            "--table", [&options](std::string const& name) { options.table = name; },
            "instead of a rule: a table of the code book, with sources; the names of all when not said")
         ->expected(0, 1)
+        ->excludes(rule);
+    app.add_option_function<std::string>(
+           "--keys", [&options](std::string const& name) { options.keys = name; },
+           "instead of a rule: the keys of a table of the job file, or of a form; the names of all when not said")
+        ->expected(0, 1)
+        ->excludes(rule);
+    app.add_flag("--schema", options.schema, "instead of a rule: the JSON Schema of the job file, for editors")
         ->excludes(rule);
     add_json(app, options);
 }
@@ -128,6 +137,16 @@ int tell_table(Options const& options, Streams& streams) {
     return options.json ? write_table_json(*table, streams) : print_table(*table, streams), exit_done;
 }
 
+int tell_keys(Options const& options, Streams& streams) {
+    if (options.keys->empty())
+        return options.json ? write_key_tables_json(streams) : list_key_tables(streams), exit_done;
+    auto const* table = key_table(*options.keys);
+    if (!table)
+        return unknown("table of keys", *options.keys, key_table_names(), "legwork explain --keys lists the tables",
+                       options, streams);
+    return options.json ? write_keys_json(*table, streams) : print_keys(*table, streams), exit_done;
+}
+
 int list_rules(Options const& options, Streams& streams) {
     if (options.json) return write_rules_json(rules(), streams), exit_done;
     for (Rule const* r : rules())
@@ -139,6 +158,8 @@ int list_rules(Options const& options, Streams& streams) {
 }
 
 int run(Options const& options, Streams& streams) {
+    if (options.schema) return write_job_schema(streams), exit_done;
+    if (options.keys) return tell_keys(options, streams);
     if (options.table) return tell_table(options, streams);
     if (options.file.empty()) return list_rules(options, streams);
     auto const* rule = rule_named(options.file);
@@ -154,7 +175,7 @@ int run(Options const& options, Streams& streams) {
 
 } // namespace
 
-Command const explain_command{"explain", "what a rule asks, why, its usual remedy; or a table of the code book",
-                              add_options, run};
+Command const explain_command{
+    "explain", "what a rule asks, why, its usual remedy; or a table of the code book; or the keys of the job file", add_options, run};
 
 } // namespace legwork

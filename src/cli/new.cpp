@@ -7,16 +7,44 @@
 #include "cli/problems.h"
 #include "cli/share.h"
 #include "cli/words.h"
-#include "units/shell.h"
 #include "output/files.h"
 #include "units/failure.h"
+#include "units/shell.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
+#include <filesystem>
+#include <system_error>
+
 namespace legwork {
 
+namespace fs = std::filesystem;
+
 namespace {
+
+// As a part of a URL.
+std::string escaped(std::string const& path) {
+    std::string url;
+    for (char const c : path) {
+        bool const plain = (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') ||
+                           std::string_view("/-._~").find(c) != std::string_view::npos;
+        url += plain ? std::string(1, c) : fmt::format("%{:02X}", static_cast<unsigned char>(c));
+    }
+    return url;
+}
+
+// The starter begins by naming the schema for editors. Where it is installed its place is said in full, so that it is
+// found wherever the job lies.
+std::string with_schema(std::string starter, fs::path const& share) {
+    constexpr std::string_view head = "#:schema ";
+    constexpr std::string_view name = "legwork-job.schema.json";
+    auto const schema = share / name;
+    std::error_code failed;
+    if (starter.starts_with(std::string(head) + std::string(name)) && fs::is_regular_file(schema, failed))
+        starter.replace(head.size(), name.size(), "file://" + escaped(schema.string()));
+    return starter;
+}
 
 constexpr std::size_t kLargestStarter = 64 * 1024;
 
@@ -25,15 +53,17 @@ void add_options(CLI::App& app, Options& options) {
 }
 
 int run(Options const& options, Streams& streams) {
-    auto const starter = share_folder("templates") + "/starter.toml";
+    auto const templates = share_folder("templates");
+    auto const starter = templates + "/starter.toml";
     std::string why;
-    auto const bytes = read_file(starter, kLargestStarter, why);
-    if (!bytes) throw Failure(fmt::format("cannot read {}: {}", starter, why));
+    auto const read = read_file(starter, kLargestStarter, why);
+    if (!read) throw Failure(fmt::format("cannot read {}: {}", starter, why));
+    auto const bytes = with_schema(*read, fs::path(templates).parent_path());
     if (options.file == "-") {
-        streams.out << *bytes;
+        streams.out << bytes;
         return exit_done;
     }
-    if (!write_new_file(options.file, *bytes))
+    if (!write_new_file(options.file, bytes))
         throw Failure(fmt::format("{} is there already and was left as it is; give another name", options.file));
     streams.out << fmt::format("wrote {}\nChange it to what your building has, then: legwork check {}\n",
                                shown_file(options.file), shell_file(options.file));

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "job/read.h"
+#include "job/keys/keys.h"
 #include "job/reading.h"
 
 #include <algorithm>
@@ -12,8 +13,9 @@ namespace legwork {
 namespace {
 
 // The tables of one kind; complains at the first of too many and leaves the others unread.
-Tables take_tables(TableReader& file, std::string_view key, std::string const& what, std::size_t most) {
-    auto tables = file.tables(key, what);
+Tables take_tables(TableReader& file, std::string_view key) {
+    auto tables = file.tables(key);
+    auto const most = static_cast<std::size_t>(find(kJobFileKeys, key)->most);
     if (tables.size() > most) {
         tables[most].complain("", fmt::format("there are {} tables [[{}]], {} at most", tables.size(), key, most),
                               "split the job: one file for one building");
@@ -23,13 +25,13 @@ Tables take_tables(TableReader& file, std::string_view key, std::string const& w
 }
 
 void take_all_tables(Reading& r, TableReader& file) {
-    r.supplies = take_tables(file, "supply", "a supply", kMostPanels);
-    r.panels = take_tables(file, "panel", "a panel", kMostPanels);
-    r.circuits = take_tables(file, "circuit", "a circuit", kMostCircuits);
-    r.situations = take_tables(file, "situation", "a situation", kMostSituations);
-    r.cables = take_tables(file, "cable", "a cable", kMostCircuits);
-    r.boxes = take_tables(file, "box", "a box", kMostCircuits);
-    r.accepts = take_tables(file, "accept", "an [[accept]]", kMostCircuits);
+    r.supplies = take_tables(file, "supply");
+    r.panels = take_tables(file, "panel");
+    r.circuits = take_tables(file, "circuit");
+    r.situations = take_tables(file, "situation");
+    r.cables = take_tables(file, "cable");
+    r.boxes = take_tables(file, "box");
+    r.accepts = take_tables(file, "accept");
     r.job.supplies.resize(r.supplies.size());
     r.job.panels.resize(r.panels.size());
     r.job.circuits.resize(r.circuits.size());
@@ -90,7 +92,7 @@ ReadJob read_job(std::string_view bytes, Vocabulary const& words) {
     Complaints out(source);
     auto const root = parse_toml(bytes, out);
     if (!root) return {std::nullopt, {}, out.in_file_order()};
-    TableReader file(*root, 0, "the file", out);
+    TableReader file(*root, 0, kJobFileKeys, out);
     Reading r{words, out};
     read_all(r, file);
     if (!out.empty()) return {std::nullopt, std::move(r.places), out.in_file_order()};

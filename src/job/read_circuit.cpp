@@ -2,7 +2,10 @@
 // SPDX-License-Identifier: MIT
 
 // [[circuit]], but its home run.
+#include "job/keys/circuit.h"
 #include "job/reading.h"
+
+#include "units/decimal.h"
 
 #include <algorithm>
 #include <charconv>
@@ -12,7 +15,7 @@ namespace legwork {
 
 namespace {
 
-// 7, "7", "7b"
+// 7, "7", "7b", "7B"
 std::optional<Spot> spot(TomlValue const& v) {
     if (auto const* number = std::get_if<std::int64_t>(&v.is))
         return *number > 0 && *number <= kMostSpaces ? std::optional(Spot{static_cast<int>(*number), 0}) : std::nullopt;
@@ -22,8 +25,10 @@ std::optional<Spot> spot(TomlValue const& v) {
     auto const* const end = text->data() + text->size();
     auto const [rest, wrong] = std::from_chars(text->data(), end, s.space);
     if (wrong != std::errc{} || s.space < 1 || s.space > kMostSpaces || text->front() == '0') return std::nullopt;
-    if (rest != end && (rest + 1 != end || (*rest != 'a' && *rest != 'b'))) return std::nullopt;
-    s.half = rest == end ? '\0' : *rest;
+    if (rest == end) return s;
+    auto const half = small_letters(std::string_view(rest, 1));
+    if (rest + 1 != end || (half != "a" && half != "b")) return std::nullopt;
+    s.half = half[0];
     return s;
 }
 
@@ -46,7 +51,7 @@ Protection read_protection(TableReader& t, std::string_view key) {
     if (word && *word == "breaker") return Protection::breaker;
     if (word && *word == "outlet") return Protection::outlet;
     t.complain(key, fmt::format("\"{}\" says where the protection sits, and this does not", key),
-               "write true, false, \"breaker\" or \"outlet\"");
+               fmt::format("write {}", kind_in_words(*find(kCircuitTable, key))));
     return Protection::unsaid;
 }
 
@@ -56,7 +61,7 @@ void read_breaker(TableReader& t, typed::Circuit& c) {
     if (t.has("fuse") && t.has("breaker"))
         t.complain("fuse", "\"fuse\" and \"breaker\" both say what protects this circuit", "keep one of the two");
     if (fuse) c.breaker = fuse;
-    c.poles = t.number("poles", 1, 2).value_or(1);
+    c.poles = t.number("poles").value_or(1);
     c.mca = t.amps("mca");
     c.mop = t.amps("mop");
 }
@@ -70,8 +75,7 @@ void read_load(TableReader& t, typed::Circuit& c) {
 }
 
 void read_tie(TableReader& t, typed::Circuit& c) {
-    auto const tie = t.choice<Tie>(
-        "tie", {{"none", Tie::none}, {"handle tie", Tie::handle_tie}, {"two-pole breaker", Tie::two_pole_breaker}});
+    auto const tie = t.choice("tie", {Tie::none, Tie::handle_tie, Tie::two_pole_breaker});
     c.tie_said = tie.has_value();
     c.tie = tie.value_or(c.poles == 2 ? Tie::two_pole_breaker : Tie::none);
     c.multiwire = t.text("multiwire");
@@ -84,18 +88,19 @@ void read_outlets(Reading& r, TableReader& t, typed::Circuit& c) {
     for (auto const& [type, at] : t.texts("outlets")) {
         if (!r.words.receptacles.empty() && !contains(r.words.receptacles, type))
             r.out.add(at, fmt::format("{}: there is no receptacle type {}", t.what(), quoted(type)),
-                      did_you_mean(type, r.words.receptacles, "write its NEMA name, as \"5-20R\" or \"14-50R\""));
+                      did_you_mean(type, r.words.receptacles,
+                                   "write its NEMA name: \"5-20R\";  legwork explain --table receptacles  lists them"));
         c.outlets.push_back(type);
     }
-    c.outlet_count = t.count("outlet_count", 1, 1000);
+    c.outlet_count = t.count("outlet_count");
 }
 
 void read_reach(TableReader& t, typed::Circuit& c) {
     auto const* said = t.entry("reach");
     if (said && std::holds_alternative<TomlArray>(said->value.is)) {
-        c.reach_spaces = t.numbers("reach", 1, kMostSpaces);
+        c.reach_spaces = t.numbers("reach");
     } else if (said) {
-        c.reach_side = t.choice<std::string>("reach", {{"left", "left"}, {"right", "right"}}).value_or("");
+        c.reach_side = t.word("reach");
     }
 }
 
@@ -104,19 +109,10 @@ void read_wires(TableReader& t, typed::Circuit& c) {
     c.hot = read_color(t, "hot");
     if (!c.hot.empty() && !c.colors.empty() && !contains(c.colors, c.hot))
         t.complain("hot", fmt::format("the cable has no {} conductor", quoted(c.hot)), "name one of its  colors");
-    c.third = t.choice<std::string>(
-                   "third",
-                   {{"switched", "switched"}, {"traveller", "traveller"}, {"spare", "spare"}, {"neutral", "neutral"}})
-                  .value_or("");
-    c.metal =
-        t.choice<Metal>("metal",
-                        {{"copper", Metal::copper}, {"aluminium", Metal::aluminium}, {"aluminum", Metal::aluminium}})
-            .value_or(Metal::copper);
-    c.terminals = t.choice<int>("terminals",
-                                {{"60 °C", 60}, {"75 °C", 75}, {"60 C", 60}, {"75 C", 75}, {"60°C", 60}, {"75°C", 75}})
-                      .value_or(60);
-    c.wiring =
-        t.choice<Wiring>("wiring", {{"cable", Wiring::cable}, {"conduit", Wiring::conduit}}).value_or(Wiring::cable);
+    c.third = t.word("third");
+    c.metal = t.choice("metal", {Metal::copper, Metal::aluminium, Metal::aluminium}).value_or(Metal::copper);
+    c.terminals = t.choice("terminals", {60, 75, 60, 75, 60, 75}).value_or(60);
+    c.wiring = t.choice("wiring", {Wiring::cable, Wiring::conduit}).value_or(Wiring::cable);
 }
 
 void read_words(Reading& r, TableReader& t, typed::Circuit& c) {
@@ -124,7 +120,7 @@ void read_words(Reading& r, TableReader& t, typed::Circuit& c) {
     c.name_fr = t.text("name_fr");
     c.name_es = t.text("name_es");
     c.room = t.text("room");
-    c.note = t.text("note", kMostNoteLetters);
+    c.note = t.text("note");
     c.box = t.text("box");
     c.building = t.text("building");
     for (auto const& [mark, at] : t.texts("runs_with"))

@@ -10,9 +10,6 @@
 namespace legwork {
 
 namespace {
-constexpr int kMostOfAHome = 40; // circuits or thermostats of one kind
-constexpr int kMostDays = 3660;
-
 void read_areas(TableReader& t, typed::Dwelling& d) {
     for (auto const* key : {"basement", "area"})
         if (auto const* said = t.entry(key))
@@ -69,12 +66,12 @@ void read_together(Reading& r, TableReader& t, typed::Dwelling& d) {
 }
 
 void read_peak(TableReader& t, typed::Dwelling& d) {
-    auto inner = t.table("peak", "peak of [dwelling]");
+    auto inner = t.table("peak");
     if (!inner) return;
     std::vector<std::string> asked;
     inner->allow_questions(asked);
     auto const amps = inner->amps("amps");
-    auto const days = inner->count("days", 1, kMostDays);
+    auto const days = inner->count("days");
     if (!inner->has("amps"))
         inner->complain("", "it has no current", "add  amps = \"62 A\",  the largest that was read");
     if (!inner->has("days"))
@@ -86,7 +83,7 @@ void read_peak(TableReader& t, typed::Dwelling& d) {
 }
 
 void read_energy_management(Reading& r, TableReader& t, typed::Dwelling& d) {
-    auto inner = t.table("energy_management", "energy_management of [dwelling]");
+    auto inner = t.table("energy_management");
     if (!inner) return;
     std::vector<std::string> asked;
     inner->allow_questions(asked);
@@ -120,9 +117,9 @@ void read_dwelling(Reading& r, TableReader t) {
     typed::Dwelling& d = r.job.dwelling.emplace();
     t.allow_questions(d.asked);
     read_areas(t, d);
-    d.small_appliance_circuits = t.count("small_appliance_circuits", 0, kMostOfAHome);
-    d.laundry_circuits = t.count("laundry_circuits", 0, kMostOfAHome);
-    d.thermostats = t.count("thermostats", 0, kMostOfAHome);
+    d.small_appliance_circuits = t.count("small_appliance_circuits");
+    d.laundry_circuits = t.count("laundry_circuits");
+    d.thermostats = t.count("thermostats");
     read_together(r, t, d);
     read_peak(t, d);
     read_energy_management(r, t, d);

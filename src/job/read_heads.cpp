@@ -11,26 +11,17 @@ namespace legwork {
 
 namespace {
 
+// "en", "en+fr"
 std::vector<std::string> read_languages(TableReader& t) {
-    std::vector<std::string> languages;
-    auto const said = t.text("language");
+    auto const said = t.word("language");
     if (said.empty()) return {"en"};
-    static std::vector<std::string> const known{"en", "fr", "es"};
-    for (std::size_t from = 0; from <= said.size();) {
-        auto const plus = std::min(said.find('+', from), said.size());
-        languages.push_back(said.substr(from, plus - from));
-        from = plus + 1;
-    }
-    bool const all_known = std::ranges::all_of(languages, [](auto const& l) { return contains(known, l); });
-    if (all_known && (languages.size() == 1 || (languages.size() == 2 && languages[0] != languages[1])))
-        return languages;
-    t.complain("language", fmt::format("\"language\" cannot be {}", quoted(said)),
-               "write \"en\", \"fr\", \"es\" or two of them: \"en+fr\"");
-    return {"en"};
+    auto const plus = said.find('+');
+    if (plus == said.npos) return {said};
+    return {said.substr(0, plus), said.substr(plus + 1)};
 }
 
 void read_code(Reading& r, TableReader& t) {
-    r.job.code = t.required_text("code", "\"NEC 2023\"");
+    r.job.code = t.required_text("code");
     if (!r.job.code.empty() && !contains(r.words.editions, r.job.code))
         t.unknown_word(t.value_at("code"), "code", r.job.code, r.words.editions);
 }
@@ -43,8 +34,7 @@ void read_job_table(Reading& r, TableReader t) {
     job.revision = t.text("revision");
     job.date = t.date("date");
     job.languages = read_languages(t);
-    job.units = t.choice<UnitSystem>("units", {{"metric", UnitSystem::metric}, {"inch", UnitSystem::inch}})
-                    .value_or(UnitSystem::metric);
+    job.units = t.choice("units", {UnitSystem::metric, UnitSystem::inch}).value_or(UnitSystem::metric);
     job.tails = t.length("tails");
     job.loop = t.length("loop");
     t.finish();
@@ -54,11 +44,11 @@ void read_job_table(Reading& r, TableReader t) {
 } // namespace
 
 void read_heads(Reading& r, TableReader& file) {
-    if (auto const t = file.table("job", "[job]"))
+    if (auto const t = file.table("job"))
         read_job_table(r, *t);
     else if (!file.has("job"))
         file.complain("job", "the table [job] is missing", "begin the file with  [job]  and  code = \"NEC 2023\"");
-    if (auto const t = file.table("dwelling", "[dwelling]")) read_dwelling(r, *t);
+    if (auto const t = file.table("dwelling")) read_dwelling(r, *t);
     if (!file.has("panel"))
         file.complain("panel", "there is no panel", "add  [[panel]]  with its name, spaces and supply");
 }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // [[panel]] and [[supply]].
+#include "job/keys/panel.h"
 #include "job/reading.h"
 #include "job/supply_words.h"
 
@@ -31,7 +32,7 @@ std::string free_mark(Reading const& r) {
 
 // "Main/SP": the mark stands behind the last slash. "House" alone is a panel that is not listed.
 std::optional<typed::FeederName> read_feeder(Reading const& r, TableReader& t) {
-    auto const said = t.text("feeder", TableReader::kMostLetters + 1 + kMostOfMark);
+    auto const said = t.text("feeder");
     if (said.empty()) return std::nullopt;
     if (is_unlisted(r, said)) return typed::FeederName{said, free_mark(r)};
     auto const slash = said.rfind('/');
@@ -113,8 +114,7 @@ void read_bus(TableReader& t, typed::Panel& p) {
     auto const* said = t.entry("legs");
     if (!said) return;
     if (!std::holds_alternative<TomlArray>(said->value.is)) {
-        p.bus_legs = t.choice<BusLegs>("legs", {{"by row", BusLegs::by_row}, {"by column", BusLegs::by_column}})
-                         .value_or(BusLegs::by_row);
+        p.bus_legs = t.choice("legs", {BusLegs::by_row, BusLegs::by_column}).value_or(BusLegs::by_row);
         return;
     }
     p.bus_legs = BusLegs::listed;
@@ -131,24 +131,17 @@ void read_bus(TableReader& t, typed::Panel& p) {
 }
 
 void read_geometry(TableReader& t, typed::Panel& p) {
-    p.spaces = t.required_number("spaces", 1, kMostSpaces, "24").value_or(0);
-    int const last = p.spaces > 0 ? p.spaces : kMostSpaces;
-    p.tandem = t.numbers("tandem", 1, last);
-    p.blocked = t.numbers("blocked", 1, last);
-    p.dead = t.numbers("dead", 1, last);
-    p.numbering = t.choice<Numbering>("numbering", {{"across", Numbering::across}, {"down", Numbering::down}})
-                      .value_or(Numbering::across);
-    p.first = t.choice<Corner>("first", {{"top left", Corner::top_left},
-                                         {"top right", Corner::top_right},
-                                         {"bottom left", Corner::bottom_left},
-                                         {"bottom right", Corner::bottom_right}})
+    p.spaces = t.required_number("spaces").value_or(0);
+    auto const last = p.spaces > 0 ? std::optional(p.spaces) : std::nullopt;
+    p.tandem = t.numbers("tandem", last);
+    p.blocked = t.numbers("blocked", last);
+    p.dead = t.numbers("dead", last);
+    p.numbering = t.choice("numbering", {Numbering::across, Numbering::down}).value_or(Numbering::across);
+    p.first = t.choice("first", {Corner::top_left, Corner::top_right, Corner::bottom_left, Corner::bottom_right})
                   .value_or(Corner::top_left);
-    p.hang = t.choice<Hang>("hang", {{"upright", Hang::upright},
-                                     {"upside down", Hang::upside_down},
-                                     {"turned left", Hang::turned_left},
-                                     {"turned right", Hang::turned_right}})
+    p.hang = t.choice("hang", {Hang::upright, Hang::upside_down, Hang::turned_left, Hang::turned_right})
                  .value_or(Hang::upright);
-    p.main_at = t.choice<PanelEnd>("main_at", {{"top", PanelEnd::top}, {"bottom", PanelEnd::bottom}});
+    p.main_at = t.choice("main_at", {PanelEnd::top, PanelEnd::bottom});
     read_bus(t, p);
 }
 
@@ -189,8 +182,8 @@ void read_panel(Reading& r, TableReader& t, typed::Panel& p) {
     p.bus = t.amps("bus");
     p.output = t.amps("output");
     p.fed_from = t.text("fed_from");
-    p.circuits_max = t.count("circuits_max", 1, 4 * kMostSpaces);
-    p.neutral_terminals = t.count("neutral_terminals", 1, 4 * kMostSpaces);
+    p.circuits_max = t.count("circuits_max");
+    p.neutral_terminals = t.count("neutral_terminals");
     p.building = t.text("building");
     p.existing = t.flag("existing").value_or(false);
     t.finish();
@@ -215,8 +208,8 @@ void check_unlisted(Reading& r) {
 
 void read_supply(Reading& r, TableReader& t, typed::Supply& s) {
     t.allow_questions(s.asked);
+    t.required_text("kind");
     auto const kind = read_supply_kind(t, "kind");
-    if (!t.has("kind")) t.complain("kind", "\"kind\" is missing", "add  kind = \"120/240\"");
     s.kind = kind.value_or(SupplyKind::split_120_240);
     s.leg = read_leg(t, kind);
     s.amps = t.amps("amps");

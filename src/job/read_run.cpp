@@ -2,9 +2,10 @@
 // SPDX-License-Identifier: MIT
 
 // Cables: their kind, colours and lengths, of a circuit's home run and of [[cable]]; and [[box]], where they meet.
+#include "job/keys/circuit.h"
 #include "job/reading.h"
 #include "units/decimal.h"
-#include "units/gauge.h"
+#include "units/power_cable.h"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -12,17 +13,6 @@
 namespace legwork {
 
 namespace {
-
-constexpr std::size_t kMostSegments = 32;
-
-// "12/3", "1/0/3": a gauge that branch and feeder cables are made in, and 2 to 4 insulated conductors.
-bool is_power_cable(std::string_view kind) {
-    auto const slash = kind.rfind('/');
-    if (slash == std::string_view::npos) return false;
-    auto const conductors = kind.substr(slash + 1);
-    auto const gauge = gauge_named(kind.substr(0, slash));
-    return gauge && *gauge >= Gauge::awg14 && (conductors == "2" || conductors == "3" || conductors == "4");
-}
 
 // "red", "white with red stripe", "White/black"
 bool is_color(std::string_view text) {
@@ -61,7 +51,7 @@ void read_segments(Reading& r, TableReader& t, typed::Circuit& c) {
         if (t.has(other))
             t.complain(other, fmt::format("\"{}\" and \"segments\" both describe the home run", other),
                        fmt::format("keep the segments, take  {}  away", other));
-    if (segments.size() > kMostSegments)
+    if (segments.size() > std::size_t{kMostSegments})
         t.complain("segments", fmt::format("there are {} segments, {} at most", segments.size(), kMostSegments),
                    "give the cable in fewer pieces");
     std::vector<std::string> asked;
@@ -93,13 +83,16 @@ std::vector<std::string> read_carried(Reading& r, TableReader& t) {
 std::string read_cable_kind(Reading& r, TableReader& t, std::string_view key) {
     if (t.is_question(key)) return {};
     auto kind = t.text(key);
-    if (kind.empty() || is_power_cable(kind) || contains(r.words.cable_kinds, kind)) return kind;
+    if (kind.empty() || power_cable(kind) || contains(r.words.cable_kinds, kind)) return kind;
     auto known = r.words.cable_kinds;
     for (auto const* usual :
          {"14/2", "14/3", "12/2", "12/3", "10/2", "10/3", "8/3", "6/3", "4/3", "2/3", "1/0/3", "2/0/3", "4/0/3"})
         known.emplace_back(usual);
-    r.out.add(t.value_at(key), fmt::format("{}: there is no cable kind {}", t.what(), quoted(kind)),
-              did_you_mean(kind, known, "write gauge and insulated conductors: \"12/2\", \"12/3\", \"1/0/3\""));
+    r.out.add(
+        t.value_at(key), fmt::format("{}: there is no cable kind {}", t.what(), quoted(kind)),
+        did_you_mean(kind, known,
+                     "write gauge and insulated conductors: \"12/2\", \"12/3\", \"1/0/3\"; other kinds are listed by  "
+                     "legwork explain --table cables"));
     return {};
 }
 
@@ -132,13 +125,7 @@ void read_cables(Reading& r) {
         c.to = t.text("to");
         c.length = t.length("length");
         c.carries = read_carried(r, t);
-        c.role = t.choice<std::string>("role", {{"feed", "feed"},
-                                                {"on to", "on to"},
-                                                {"switch leg", "switch leg"},
-                                                {"travellers", "travellers"},
-                                                {"line", "line"},
-                                                {"load", "load"}})
-                     .value_or("");
+        c.role = t.word("role");
         t.finish();
         record(r, Subject::cable, c.mark, t);
     }

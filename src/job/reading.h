@@ -10,11 +10,6 @@
 
 namespace legwork {
 
-inline constexpr std::size_t kMostCircuits = 400, kMostPanels = 20, kMostSituations = 16;
-inline constexpr int kMostSpaces = 84;
-inline constexpr std::size_t kMostNoteLetters = 1000; // of a remark or a reason
-inline constexpr std::size_t kMostOfMark = 8;         // letters: it is printed large on the cable's labels
-
 // The tables of one kind, in step with their list in the Job.
 using Tables = std::vector<TableReader>;
 

@@ -32,6 +32,15 @@ std::size_t distance(std::string_view a, std::string_view b) {
     return d[a.size()][b.size()];
 }
 
+// The known names of several words of which `word` is the first: "16/4 lighting strip" of 16/4.
+std::vector<std::string> begun(std::string_view word, std::span<std::string const> known) {
+    std::vector<std::string> longer;
+    if (word.empty() || std::ranges::find(known, word) != known.end()) return longer;
+    for (auto const& name : known)
+        if (name.size() > word.size() && name.starts_with(word) && name[word.size()] == ' ') longer.push_back(name);
+    return longer;
+}
+
 } // namespace
 
 std::string nearest(std::string_view word, std::span<std::string const> known) {
@@ -52,8 +61,10 @@ std::string nearest(std::string_view word, std::span<std::string const> known) {
 }
 
 std::string did_you_mean(std::string_view word, std::span<std::string const> known, std::string_view otherwise) {
+    if (auto const longer = begun(word, known); !longer.empty() && longer.size() <= kFew)
+        return fmt::format("did you mean \"{}\"?", fmt::join(longer, "\" or \""));
     if (auto const near = nearest(word, known); !near.empty()) return fmt::format("did you mean \"{}\"?", near);
-    if (!known.empty() && known.size() <= kFew) return fmt::format("one of: {}", fmt::join(known, ", "));
+    if (!known.empty() && known.size() <= kFew) return fmt::format("write one of: {}", fmt::join(known, ", "));
     return std::string(otherwise);
 }
 

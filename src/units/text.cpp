@@ -121,6 +121,21 @@ std::string amps_from_load(std::string_view typed, double va) {
 }
 } // namespace
 
+std::vector<std::string_view> unit_names(UnitsOf kind) {
+    std::vector<std::string_view> names;
+    auto const add = [&](std::span<Unit const> units) {
+        for (Unit const& unit : units) names.push_back(unit.name);
+    };
+    switch (kind) {
+    case UnitsOf::load: add(kLoads); [[fallthrough]]; // or the current that it draws
+    case UnitsOf::current: add(kCurrents); break;
+    case UnitsOf::length: add(kMetres), add(kFeet), add(kInches); break;
+    case UnitsOf::area: add(kAreas); break;
+    case UnitsOf::volume: add(kVolumes); break;
+    }
+    return names;
+}
+
 Parsed<Amps> parse_amps(std::string_view typed) {
     constexpr Kind kind{"a current", "20 A", 10'000'000, "10 000 A", false};
     auto const all = trimmed(typed);

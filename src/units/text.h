@@ -11,6 +11,7 @@
 #include <string>
 #include <string_view>
 #include <variant>
+#include <vector>
 
 namespace legwork {
 
@@ -42,5 +43,9 @@ std::string text(VoltAmperes s);              // "1500 VA" (whole VA)
 std::string text(Volts v);                    // "240 V"
 std::string text(Length l, UnitSystem units); // "9.5 m", "0.3 m"; "31 ft", "31 ft 6 in"
 std::string text(Area a, UnitSystem units);   // "64 m²", "690 ft²" (two decimals at most)
+
+// What may stand behind the number of a quantity, in small letters.
+enum class UnitsOf { current, load, length, area, volume };
+std::vector<std::string_view> unit_names(UnitsOf kind);
 
 } // namespace legwork

@@ -15,8 +15,8 @@ cd "$stage"
 program=$(find "$stage" -type f -path '*/bin/legwork')
 share=$(find "$stage" -type d -path '*/share/legwork')
 [ -x "$program" ]
-for file in templates/starter.toml fonts/OFL.txt; do [ -f "$share/$file" ]; done
-for file in man/man1/legwork.1 bash-completion/completions/legwork zsh/site-functions/_legwork fish/vendor_completions.d/legwork.fish; do
+for file in templates/starter.toml fonts/OFL.txt legwork-job.schema.json; do [ -f "$share/$file" ]; done
+for file in man/man1/legwork.1 man/man5/legwork-job.5 bash-completion/completions/legwork zsh/site-functions/_legwork fish/vendor_completions.d/legwork.fish; do
     [ -f "$(dirname "$share")/$file" ] || { echo "not installed: $file"; exit 1; }
 done
 
@@ -25,6 +25,9 @@ sed 's/^title.*/title = "staged"/' "$share/templates/directory-a4.toml" >"$share
 "$program" forms | grep -q '^directory *directory-staged *staged'
 "$program" new hut.toml
 "$program" check hut.toml >/dev/null
+schema=$(sed -n '1s|^#:schema file://||p' hut.toml | sed 's/%20/ /g')
+cmp -s "$schema" "$share/legwork-job.schema.json" || { echo "an editor finds no schema: $(head -n 1 hut.toml)"; exit 1; }
+"$program" explain --schema | cmp -s - "$schema"
 "$program" print "$job" --out sheets >/dev/null
 [ -s sheets/labels.pdf ]
 
@@ -45,6 +48,8 @@ for shell in zsh fish; do
     find "$stage" -name '*legwork*' -path "*$shell*" -type f -exec $shell -n {} \;
 done
 if command -v man >/dev/null 2>&1; then
-    warnings=$(MANWIDTH=80 man --warnings -l "$(dirname "$share")/man/man1/legwork.1" 2>&1 >/dev/null)
-    [ -z "$warnings" ] || { echo "$warnings"; exit 1; }
+    for page in man1/legwork.1 man5/legwork-job.5; do
+        warnings=$(MANWIDTH=80 man --warnings -l "$(dirname "$share")/man/$page" 2>&1 >/dev/null)
+        [ -z "$warnings" ] || { echo "$warnings"; exit 1; }
+    done
 fi

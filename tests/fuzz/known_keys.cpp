@@ -3,157 +3,22 @@
 
 #include "fuzz/known_keys.h"
 
+#include "job/keys/keys.h"
+#include "sheet/form_keys.h"
+
 #include <array>
 
 namespace fuzz {
 
 namespace {
 
-constexpr std::string_view kSupplies = "120/240|120/208|120 on both legs|120 on one leg|12 V DC|24 V DC|48 V DC";
-
-constexpr std::array kJobKeys = std::to_array<KnownKey>({
-    {"job", "name", Kind::words},
-    {"job", "code", Kind::edition},
-    {"job", "revision", Kind::group},
-    {"job", "date", Kind::date},
-    {"job", "language", Kind::choice, "en|fr|es|en+fr|fr+en|en+es|es+fr"},
-    {"job", "units", Kind::choice, "metric|inch"},
-    {"job", "tails", Kind::length},
-    {"job", "loop", Kind::length},
-
-    {"dwelling", "area", Kind::area},
-    {"dwelling", "basement", Kind::area},
-    {"dwelling", "small_appliance_circuits", Kind::count},
-    {"dwelling", "laundry_circuits", Kind::count},
-    {"dwelling", "thermostats", Kind::count},
-    {"dwelling", "together", Kind::table, "[[\"heating\", \"air conditioner\"]]"},
-    {"dwelling", "peak", Kind::table, "{ amps = \"62 A\", days = 365 }"},
-    {"dwelling", "energy_management", Kind::table, "{ limit = \"40 A\", circuits = [\"K1\"] }"},
-
-    {"supply", "name", Kind::choice, "Utility|Generator|Inverter"},
-    {"supply", "kind", Kind::choice, kSupplies},
-    {"supply", "leg", Kind::choice, "A|B"},
-    {"supply", "amps", Kind::amps},
-    {"supply", "off", Kind::circuits},
-
-    {"panel", "name", Kind::choice, "Main|Sub|Shed|Garage|DC"},
-    {"panel", "spaces", Kind::count},
-    {"panel", "supply", Kind::choice, kSupplies},
-    {"panel", "leg", Kind::choice, "A|B"},
-    {"panel", "supplies", Kind::supplies},
-    {"panel", "feeder", Kind::feeder},
-    {"panel", "efficiency", Kind::share},
-    {"panel", "listed", Kind::flag},
-    {"panel", "feeder_breaker", Kind::amps},
-    {"panel", "feeder_cable", Kind::cable},
-    {"panel", "feeder_length", Kind::length},
-    {"panel", "main", Kind::amps},
-    {"panel", "bus", Kind::amps},
-    {"panel", "output", Kind::amps},
-    {"panel", "fed_from", Kind::words},
-    {"panel", "tandem", Kind::spaces},
-    {"panel", "blocked", Kind::spaces},
-    {"panel", "dead", Kind::spaces},
-    {"panel", "numbering", Kind::choice, "across|down"},
-    {"panel", "first", Kind::choice, "top left|top right|bottom left|bottom right"},
-    {"panel", "hang", Kind::choice, "upright|upside down|turned left|turned right"},
-    {"panel", "main_at", Kind::choice, "top|bottom"},
-    {"panel", "legs", Kind::choice, "by row|by column"},
-    {"panel", "circuits_max", Kind::count},
-    {"panel", "neutral_terminals", Kind::count},
-    {"panel", "building", Kind::choice, "House|Shed"},
-    {"panel", "existing", Kind::flag},
-
-    {"circuit", "mark", Kind::mark},
-    {"circuit", "name", Kind::words},
-    {"circuit", "name_fr", Kind::words},
-    {"circuit", "name_es", Kind::words},
-    {"circuit", "room", Kind::words},
-    {"circuit", "note", Kind::words},
-    {"circuit", "box", Kind::words},
-    {"circuit", "panel", Kind::panel},
-    {"circuit", "use", Kind::use},
-    {"circuit", "breaker", Kind::amps},
-    {"circuit", "fuse", Kind::amps},
-    {"circuit", "poles", Kind::choice, "1|2"},
-    {"circuit", "load", Kind::load},
-    {"circuit", "measured", Kind::amps},
-    {"circuit", "cable", Kind::cable},
-    {"circuit", "length", Kind::length},
-    {"circuit", "segments", Kind::table,
-     "[{ kind = \"12/3\", length = \"9 m\", to = \"Box 1\" }, { kind = \"12/2\" }]"},
-    {"circuit", "multiwire", Kind::group},
-    {"circuit", "tie", Kind::choice, "none|handle tie|two-pole breaker"},
-    {"circuit", "space", Kind::space},
-    {"circuit", "fixed", Kind::flag},
-    {"circuit", "existing", Kind::flag},
-    {"circuit", "continuous", Kind::flag},
-    {"circuit", "motor", Kind::flag},
-    {"circuit", "split", Kind::flag},
-    {"circuit", "switch_loop", Kind::flag},
-    {"circuit", "off", Kind::flag},
-    {"circuit", "single", Kind::flag},
-    {"circuit", "interlocked", Kind::flag},
-    {"circuit", "gfci", Kind::choice, "true|false|breaker|outlet"},
-    {"circuit", "afci", Kind::choice, "true|false|breaker|outlet"},
-    {"circuit", "outlets", Kind::receptacles},
-    {"circuit", "outlet_count", Kind::count},
-    {"circuit", "hot", Kind::choice, "black|red|blue|white"},
-    {"circuit", "colors", Kind::colors},
-    {"circuit", "third", Kind::choice, "switched|traveller|spare|neutral"},
-    {"circuit", "metal", Kind::choice, "copper|aluminium|aluminum"},
-    {"circuit", "terminals", Kind::choice, "60 °C|75 °C"},
-    {"circuit", "wiring", Kind::choice, "cable|conduit"},
-    {"circuit", "mca", Kind::amps},
-    {"circuit", "mop", Kind::amps},
-    {"circuit", "building", Kind::choice, "House|Shed"},
-    {"circuit", "reach", Kind::choice, "left|right|[1, 2, 3]|[5, 6, 7, 8]"},
-    {"circuit", "runs_with", Kind::circuits},
-
-    {"situation", "name", Kind::words},
-    {"situation", "other", Kind::share},
-    {"situation", "share", Kind::table, "{ K1 = 0.5, lighting = 1.0 }"},
-
-    {"situation", "supply", Kind::choice, "Utility|Generator|Inverter"},
-
-    {"cable", "mark", Kind::mark},
-    {"cable", "name", Kind::words},
-    {"cable", "kind", Kind::cable},
-    {"cable", "from", Kind::words},
-    {"cable", "to", Kind::words},
-    {"cable", "length", Kind::length},
-
-    {"cable", "carries", Kind::circuits},
-    {"cable", "role", Kind::choice, "feed|on to|switch leg|travellers|line|load"},
-
-    {"box", "name", Kind::words},
-    {"box", "size", Kind::words},
-    {"box", "volume", Kind::choice, "524 mL|32 in³|0.5 L|?"},
-    {"box", "devices", Kind::table, "[\"receptacle\", \"switch\"]"},
-    {"box", "clamps", Kind::flag},
-
-    {"accept", "rule", Kind::rule},
-    {"accept", "why", Kind::words},
-    {"accept", "by", Kind::words},
-    {"accept", "circuit", Kind::circuit},
-    {"accept", "panel", Kind::panel},
-});
-
-constexpr std::array kFormKeys = std::to_array<KnownKey>({
-    {"", "sheet", Kind::choice, "directory|labels|tape-notes|load"},
-    {"", "title", Kind::words},
-    {"", "width", Kind::millimetres},
-    {"", "height", Kind::millimetres},
-    {"", "margin", Kind::millimetres},
-    {"", "columns", Kind::count},
-    {"", "rows", Kind::count},
-    {"", "label_width", Kind::millimetres},
-    {"", "label_height", Kind::millimetres},
-    {"", "left", Kind::millimetres},
-    {"", "top", Kind::millimetres},
-    {"", "pitch_x", Kind::millimetres},
-    {"", "pitch_y", Kind::millimetres},
-});
+// The keys of the tables with a header; what lies in a table in braces is in its example.
+std::vector<KnownKey> keys_of_tables(legwork::KeyTable const& file) {
+    std::vector<KnownKey> all;
+    for (auto const& table : file.keys)
+        for (auto const& key : table.table->keys) all.push_back({table.name, &key});
+    return all;
+}
 
 constexpr std::array kExtremes = std::to_array<std::string_view>({
     "\"\"",
@@ -231,8 +96,20 @@ constexpr std::array kExtremes = std::to_array<std::string_view>({
 
 } // namespace
 
-std::span<KnownKey const> job_keys() { return kJobKeys; }
-std::span<KnownKey const> form_keys() { return kFormKeys; }
+std::vector<KnownKey> const& job_keys() {
+    static auto const all = keys_of_tables(legwork::kJobFileKeys);
+    return all;
+}
+
+std::vector<KnownKey> const& form_keys() {
+    static auto const all = [] {
+        std::vector<KnownKey> keys;
+        for (auto const& key : legwork::kFormTable.keys) keys.push_back({"", &key});
+        return keys;
+    }();
+    return all;
+}
+
 std::span<std::string_view const> extremes() { return kExtremes; }
 
 } // namespace fuzz

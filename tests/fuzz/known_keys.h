@@ -6,6 +6,8 @@
 
 #include "fuzz/dice.h"
 
+#include "toml/key.h"
+
 #include <span>
 #include <string>
 #include <string_view>
@@ -13,45 +15,16 @@
 
 namespace fuzz {
 
-enum class Kind {
-    words, // a text
-    mark,  // of a new thing
-    group, // a letter or two
-    amps,
-    load,
-    length,
-    area,
-    count,  // a whole number
-    space,  // 7, "7b"
-    spaces, // a list of numbers
-    share,  // from 0 to 1
-    flag,
-    date,
-    choice, // one of `words`, parted by |
-    edition,
-    use,
-    cable,
-    receptacles,
-    rule,
-    colors,
-    feeder,      // "Main/SP"
-    circuit,     // the mark of a circuit that is there
-    circuits,    // a list of them
-    panel,       // the name of a panel that is there
-    supplies,    // a list of names
-    table,       // an inline one: `words` is its text
-    millimetres, // 12.5, "8.5 in"
-};
-
+// A row of the keys, and the table it stands in.
 struct KnownKey {
     std::string_view table; // "circuit"; of a form's keys empty
-    std::string_view key;
-    Kind kind;
-    std::string_view words = {};
+    legwork::Key const* row;
+
+    std::string_view key() const { return row->name; }
 };
 
-std::span<KnownKey const> job_keys();
-std::span<KnownKey const> form_keys();
+std::vector<KnownKey> const& job_keys();
+std::vector<KnownKey> const& form_keys();
 
 // Marks and names that the text holds already.
 struct NamesThere {

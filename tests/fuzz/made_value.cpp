@@ -15,6 +15,9 @@ namespace fuzz {
 
 namespace {
 
+using legwork::Key;
+using legwork::Takes;
+
 constexpr std::array<std::string_view, 12> kNames{
     "Counter, left of sink", "Receptacles, all walls", "Lights", "Range",    "Bath fan and heater", "Boat bay",
     "Été, prise nº 3",       "Water heater",           "Spare",  "Basement", "漢字 بِهِ 😀",           "x"};
@@ -34,21 +37,12 @@ constexpr std::array<std::string_view, 8> kMillimetres{"5", "210", "279.4", "66.
 
 std::string quote(std::string_view text) { return fmt::format("\"{}\"", text); }
 
-std::vector<std::string_view> parts(std::string_view words) {
-    std::vector<std::string_view> all;
-    for (std::size_t from = 0; from <= words.size();) {
-        auto const bar = std::min(words.find('|', from), words.size());
-        all.push_back(words.substr(from, bar - from));
-        from = bar + 1;
-    }
-    return all;
-}
+// As a table of this kind is called, so that others find it.
+constexpr std::array<std::string_view, 5> kPanels{"Main", "Sub", "Shed", "Garage", "DC"};
+constexpr std::array<std::string_view, 3> kSupplies{"Utility", "Generator", "Inverter"};
+constexpr std::array<std::string_view, 4> kVolumes{"524 mL", "32 in³", "0.5 L", "?"};
 
-// Numbers, lists and truths stand without quotes.
-std::string word_or_value(std::string_view word) {
-    bool const bare = word == "true" || word == "false" || word.starts_with('[') || word == "1" || word == "2";
-    return bare ? std::string(word) : quote(word);
-}
+std::string one_word(std::string_view parted, Dice& dice) { return quote(dice.one_of(legwork::words_of(parted))); }
 
 std::string new_mark(Dice& dice) {
     return fmt::format("{}{}", static_cast<char>('A' + dice.below(26)), dice.below(100));
@@ -73,46 +67,73 @@ legwork::Vocabulary const& vocabulary() {
 std::string made_name(KnownKey const& key, NamesThere const& there, Dice& dice) {
     auto const& v = vocabulary();
     auto const circuit = [&] { return quote(one_there(there.marks, "K1", dice)); };
-    switch (key.kind) {
-    case Kind::mark: return quote(new_mark(dice));
-    case Kind::group: return quote(std::string(1, static_cast<char>('A' + dice.below(4))));
-    case Kind::edition: return quote(dice.one_of(v.editions));
-    case Kind::use: return quote(dice.one_of(v.uses));
-    case Kind::rule: return quote(dice.one_of(v.rules));
-    case Kind::cable:
+    switch (key.row->takes) {
+    case Takes::mark: return quote(new_mark(dice));
+    case Takes::name:
+        return quote(key.table == "panel"    ? dice.one_of(kPanels)
+                     : key.table == "supply" ? dice.one_of(kSupplies)
+                                             : dice.one_of(kNames));
+    case Takes::edition: return quote(dice.one_of(v.editions));
+    case Takes::use: return quote(dice.one_of(v.uses));
+    case Takes::rule: return quote(dice.one_of(v.rules));
+    case Takes::cable:
         return quote(dice.once_in(6) ? std::string_view(dice.one_of(v.cable_kinds)) : dice.one_of(kCables));
-    case Kind::receptacles: return list_of(3, dice, [&] { return quote(dice.one_of(v.receptacles)); });
-    case Kind::colors: return list_of(4, dice, [&] { return quote(dice.one_of(kColors)); });
-    case Kind::circuit: return circuit();
-    case Kind::circuits: return list_of(3, dice, circuit);
-    case Kind::panel: return quote(one_there(there.panels, "Main", dice));
-    case Kind::supplies: return list_of(3, dice, [&] { return quote(one_there(there.supplies, "Utility", dice)); });
-    case Kind::feeder: return quote(one_there(there.panels, "Main", dice) + "/" + one_there(there.marks, "SP", dice));
-    default: return quote(dice.one_of(kNames));
+    case Takes::receptacles: return list_of(3, dice, [&] { return quote(dice.one_of(v.receptacles)); });
+    case Takes::color: return quote(dice.one_of(kColors));
+    case Takes::colors: return list_of(4, dice, [&] { return quote(dice.one_of(kColors)); });
+    case Takes::circuit: return circuit();
+    case Takes::circuits: return list_of(3, dice, circuit);
+    case Takes::panel: return quote(one_there(there.panels, "Main", dice));
+    case Takes::supply: return quote(one_there(there.supplies, "Utility", dice));
+    case Takes::supplies: return list_of(3, dice, [&] { return quote(one_there(there.supplies, "Utility", dice)); });
+    case Takes::feeder: return quote(one_there(there.panels, "Main", dice) + "/" + one_there(there.marks, "SP", dice));
+    default: break;
     }
+    // Only what stands several times means something: the word of a pair, the name of an outbuilding.
+    if (key.key() == "multiwire" || key.key() == "revision")
+        return quote(std::string(1, static_cast<char>('A' + dice.below(4))));
+    if (key.key() == "building") return quote(dice.once_in(2) ? "House" : "Shed");
+    return quote(dice.one_of(kNames));
+}
+
+std::string made_number(Key const& key, Dice& dice) {
+    if (key.most <= 2) return fmt::format("{}", 1 + dice.below(2));
+    return fmt::format("{}", dice.once_in(3) ? 1 + dice.below(84) : 2 * (1 + dice.below(16)));
 }
 
 } // namespace
 
 std::string made_value(KnownKey const& key, NamesThere const& there, Dice& dice) {
     if (dice.once_in(10)) return std::string(dice.one_of(extremes()));
-    switch (key.kind) {
-    case Kind::amps: return quote(dice.one_of(kAmps));
-    case Kind::load: return quote(dice.one_of(kLoads));
-    case Kind::length: return quote(dice.one_of(kLengths));
-    case Kind::area: return quote(dice.one_of(kAreas));
-    case Kind::count: return fmt::format("{}", dice.once_in(3) ? 1 + dice.below(84) : 2 * (1 + dice.below(16)));
-    case Kind::space: {
+    Key const& row = *key.row;
+    auto const spaces = [&] { return list_of(6, dice, [&] { return fmt::format("{}", 1 + dice.below(12)); }); };
+    switch (row.takes) {
+    case Takes::current: return quote(dice.one_of(kAmps));
+    case Takes::load: return quote(dice.one_of(kLoads));
+    case Takes::length: return quote(dice.one_of(kLengths));
+    case Takes::area: return quote(dice.one_of(kAreas));
+    case Takes::volume: return quote(dice.one_of(kVolumes));
+    case Takes::number:
+    case Takes::count: return made_number(row, dice);
+    case Takes::space: {
         auto const space = 1 + dice.below(dice.once_in(5) ? 84 : 16);
-        return dice.once_in(4) ? fmt::format("\"{}{}\"", space, dice.once_in(2) ? 'a' : 'b') : fmt::format("{}", space);
+        return dice.once_in(4) ? fmt::format("\"{}{}\"", space, dice.once_in(2) ? 'a' : 'B') : fmt::format("{}", space);
     }
-    case Kind::spaces: return list_of(6, dice, [&] { return fmt::format("{}", 1 + dice.below(12)); });
-    case Kind::share: return fmt::format("0.{}", dice.below(1000));
-    case Kind::flag: return dice.once_in(4) ? "false" : "true";
-    case Kind::date: return fmt::format("20{:02}-{:02}-{:02}", dice.below(100), 1 + dice.below(12), 1 + dice.below(28));
-    case Kind::choice: return word_or_value(dice.one_of(parts(key.words)));
-    case Kind::table: return std::string(key.words);
-    case Kind::millimetres: return std::string(dice.one_of(kMillimetres));
+    case Takes::numbers: return spaces();
+    case Takes::share: return fmt::format("0.{}", dice.below(1000));
+    case Takes::flag: return dice.once_in(4) ? "false" : "true";
+    case Takes::date:
+        return fmt::format("20{:02}-{:02}-{:02}", dice.below(100), 1 + dice.below(12), 1 + dice.below(28));
+    case Takes::word: return one_word(row.words, dice);
+    case Takes::word_or_flag: return dice.once_in(2) ? one_word(row.words, dice) : dice.once_in(2) ? "true" : "false";
+    case Takes::word_or_words: return one_word(row.words, dice);
+    case Takes::word_or_numbers: return dice.once_in(2) ? one_word(row.words, dice) : spaces();
+    case Takes::texts:
+    case Takes::groups_of_loads:
+    case Takes::shares_of_loads:
+    case Takes::table:
+    case Takes::tables: return std::string(row.example);
+    case Takes::millimetres: return std::string(dice.one_of(kMillimetres));
     default: return made_name(key, there, dice);
     }
 }
@@ -123,9 +144,9 @@ std::vector<std::string> all_words() {
     auto const add = [&all](auto const& words) { all.insert(all.end(), words.begin(), words.end()); };
     for (auto const& keys : {job_keys(), form_keys()})
         for (KnownKey const& k : keys) {
-            all.emplace_back(k.key);
-            if (k.kind == Kind::choice) add(parts(k.words));
-            if (k.kind == Kind::table) all.emplace_back(k.words);
+            all.emplace_back(k.key());
+            all.emplace_back(k.row->example);
+            add(legwork::words_of(k.row->words));
         }
     add(v.editions), add(v.uses), add(v.cable_kinds), add(v.receptacles), add(v.rules);
     add(kAmps), add(kLoads), add(kLengths), add(kAreas), add(kCables), add(kColors), add(extremes());

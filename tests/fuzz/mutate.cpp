@@ -31,7 +31,7 @@ struct Workpiece {
     std::string* any_key_line() { return any_key_line(any_piece()); }
     // Null when no table of this name is known, or it has no such key.
     KnownKey const* known(std::string_view table, std::string_view key) const {
-        auto const at = std::ranges::find_if(keys, [&](auto const& k) { return k.table == table && k.key == key; });
+        auto const at = std::ranges::find_if(keys, [&](auto const& k) { return k.table == table && k.key() == key; });
         return at == keys.end() ? nullptr : &*at;
     }
     KnownKey const& any_known(std::string_view table) {
@@ -112,7 +112,7 @@ void change_value(Workpiece& w) {
 
 void put_key(Workpiece& w, std::size_t at, KnownKey const& key) {
     auto& lines = w.pieces[at].lines;
-    auto line = std::string(key.key) + " = " + w.value(key) + '\n';
+    auto line = std::string(key.key()) + " = " + w.value(key) + '\n';
     if (!lines.empty() && !lines.back().ends_with('\n')) lines.back() += '\n';
     lines.insert(iterator_to(lines, std::min<std::size_t>(lines.size(), at == 0 ? 0 : 1)), std::move(line));
 }
@@ -123,7 +123,7 @@ void insert_key(Workpiece& w) {
     auto& piece = w.pieces[at];
     auto const& key = w.any_known(piece.name);
     for (auto& line : piece.lines)
-        if (auto const is = key_line(line); is && is->name() == key.key && !w.dice.once_in(8))
+        if (auto const is = key_line(line); is && is->name() == key.key() && !w.dice.once_in(8))
             return set_value(line, w.value(key));
     put_key(w, at, key);
 }

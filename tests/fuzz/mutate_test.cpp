@@ -44,7 +44,7 @@ std::string table_with(fuzz::KnownKey const& key, std::string const& value) {
     auto const header = key.table.empty() ? ""
                         : one             ? "[" + std::string(key.table) + "]\n"
                                           : "[[" + std::string(key.table) + "]]\n";
-    return header + std::string(key.key) + " = " + value + "\n";
+    return header + std::string(key.key()) + " = " + value + "\n";
 }
 
 } // namespace
@@ -61,7 +61,7 @@ TEST_CASE("a file taken apart and put together is the same", "[fuzz]") {
 
 TEST_CASE("the fuzzer knows every key that a job file of ours has", "[fuzz]") {
     std::set<std::pair<std::string, std::string>> known;
-    for (auto const& k : fuzz::job_keys()) known.emplace(k.table, k.key);
+    for (auto const& k : fuzz::job_keys()) known.emplace(k.table, k.key());
     for (auto const& file : job_files())
         for (auto const& piece : fuzz::taken_apart(contents(file)))
             for (auto const& line : piece.lines)
@@ -74,14 +74,14 @@ TEST_CASE("the fuzzer knows every key that a job file of ours has", "[fuzz]") {
 TEST_CASE("every key that the fuzzer knows is one of the reader's", "[fuzz]") {
     fuzz::Dice dice(1);
     for (auto const& k : fuzz::job_keys()) {
-        CAPTURE(k.table, k.key);
+        CAPTURE(k.table, k.key());
         CHECK_FALSE(is_unknown(read_job(table_with(k, fuzz::made_value(k, {}, dice)), vocabulary()).problems,
-                               std::string(k.key)));
+                               std::string(k.key())));
     }
     for (auto const& k : fuzz::form_keys()) {
-        CAPTURE(k.key);
-        auto const form = "sheet = \"labels\"\n" + (k.key == "sheet" ? "" : table_with(k, "10"));
-        CHECK_FALSE(is_unknown(read_form(form, "mine").problems, std::string(k.key)));
+        CAPTURE(k.key());
+        auto const form = "sheet = \"labels\"\n" + (k.key() == "sheet" ? "" : table_with(k, "10"));
+        CHECK_FALSE(is_unknown(read_form(form, "mine").problems, std::string(k.key())));
     }
     CHECK(is_unknown(read_job("[job]\nnaem = 1\n", vocabulary()).problems, "naem"));
 }

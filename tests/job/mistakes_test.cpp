@@ -52,10 +52,10 @@ TEST_CASE("keys: unknown, of the wrong kind", "[job][mistakes]") {
         {circuit("lenght = \"9 m\""), {"9:1 circuit K1: there is no key \"lenght\"~did you mean \"length\"?"}},
         {circuit("  frobnicate = 1"), {"9:3 circuit K1: there is no key \"frobnicate\"~take it away"}},
         {circuit("name = 5"), {"9:8 circuit K1: \"name\" takes text in quotes, not a whole number~name = "}},
-        {circuit("poles = \"2\""), {"9:9 circuit K1: \"poles\" takes a whole number without quotes, not text"}},
+        {circuit("poles = \"2\""), {"9:9 circuit K1: \"poles\" takes a whole number from 1 to 2, without quotes, not text"}},
         {circuit("poles = \"?\""), {"9:9 circuit K1: \"poles\" takes a whole number"}},
         {circuit("off = \"yes\""), {"9:7 circuit K1: \"off\" takes true or false, without quotes, not text"}},
-        {circuit("outlets = \"5-20R\""), {"9:11 circuit K1: \"outlets\" takes a list of texts, not text"}},
+        {circuit("outlets = \"5-20R\""), {"9:11 circuit K1: \"outlets\" takes a list of receptacle types, not text"}},
         {circuit("outlets = [\"5-20R\", 5]"), {"9:21 circuit K1: \"outlets\" is a list of texts, not a whole number"}},
         {circuit("load = [\"1 VA\"]"), {"9:8 circuit K1: \"load\" takes a load, not a list"}},
         {circuit("segments = 5"), {"9:12 circuit K1: \"segments\" is a list of tables, not a whole number"}},
@@ -108,7 +108,7 @@ TEST_CASE("[dwelling]: what the load calculation asks for", "[job][mistakes]") {
         wrong("small_appliance_circuits = -1", "28",
               "[dwelling]: \"small_appliance_circuits\" cannot be -1~from 0 to 40"),
         wrong("small_appliance_circuits = \"2\"", "28",
-              "[dwelling]: \"small_appliance_circuits\" takes a whole number without quotes, not text"),
+              "[dwelling]: \"small_appliance_circuits\" takes a whole number from 0 to 40, without quotes, not text"),
         wrong("laundry_circuits = 41", "20", "[dwelling]: \"laundry_circuits\" cannot be 41~from 0 to 40"),
         wrong("laundry_circuits = 1.5", "20", "[dwelling]: \"laundry_circuits\" takes a whole number"),
         wrong("thermostats = -1", "15", "[dwelling]: \"thermostats\" cannot be -1~from 0 to 40"),
@@ -139,7 +139,7 @@ TEST_CASE("[dwelling]: what the load calculation asks for", "[job][mistakes]") {
         wrong("energy_management = { limit = \"40 A\", circuits = [] }", "50",
               "energy_management of [dwelling]: it names no circuit~circuits = [\"EV\"]"),
         wrong("energy_management = { limit = \"40 A\", circuits = \"K1\" }", "50",
-              "energy_management of [dwelling]: \"circuits\" takes a list of texts, not text"),
+              "energy_management of [dwelling]: \"circuits\" takes a list of marks of circuits, not text"),
         wrong("energy_management = { limit = \"40 A\", circuits = [\"heating\"] }", "51",
               "energy_management of [dwelling]: \"heating\" is a use, not the mark of a circuit~by its marks"),
         wrong("energy_management = { limit = \"40 A\", circuits = [\"K1\"], device = \"x\" }", "58",
@@ -228,7 +228,7 @@ TEST_CASE("the head: code, language, date, units", "[job][mistakes]") {
                {"2:8 [job]: \"code\" cannot be \"NEC 2022\"~did you mean \"NEC 2020\"?"});
     check_told("[job]\ncode = \"IEC\"\n" + panel,
                {"2:8 ~one of: CE 2018, CE 2021, CE 2024, NEC 2017, NEC 2020, NEC 2023"});
-    check_told("[job]\ncode = 2023\n" + panel, {"2:8 [job]: \"code\" takes text in quotes"});
+    check_told("[job]\ncode = 2023\n" + panel, {"2:8 [job]: \"code\" takes an edition, text in quotes"});
     check_told("[job]\ncode = \"CE 2024\"\nlanguage = \"de\"\n" + panel, {"3:12 [job]: \"language\" cannot be \"de\""});
     check_told("[job]\ncode = \"CE 2024\"\nlanguage = \"en+en\"\n" + panel, {"3:12 "});
     check_told("[job]\ncode = \"CE 2024\"\nlanguage = \"en+fr+es\"\n" + panel, {"3:12 "});
@@ -250,11 +250,11 @@ TEST_CASE("words: uses, cables, receptacles, ties, colours", "[job][mistakes]") 
         {circuit("cable = \"12/5\""), {"9:9 circuit K1: there is no cable kind \"12/5\"~did you mean \"12/2\"?"}},
         {circuit("cable = \"13/2\""), {"9:9 ~there is no cable kind"}},
         {circuit("cable = \"cat7\""), {"9:9 ~did you mean \"cat6\"?"}},
-        {circuit("cable = 12"), {"9:9 circuit K1: \"cable\" takes text"}},
+        {circuit("cable = 12"), {"9:9 circuit K1: \"cable\" takes a cable kind, text in quotes"}},
         {circuit("outlets = [\"5-20\"]"),
          {"9:12 circuit K1: there is no receptacle type \"5-20\"~did you mean \"5-20R\"?"}},
         {circuit("tie = \"handle\"\npoles = 2"),
-         {"9:7 circuit K1: \"tie\" cannot be \"handle\"~one of: none, handle tie, two-pole breaker"}},
+         {"9:7 circuit K1: \"tie\" cannot be \"handle\"~did you mean \"handle tie\"?"}},
         {circuit("tie = \"handle tie\""), {"9:7 circuit K1: a tie joins two poles"}},
         {circuit("hot = \"rde\""), {"9:7 circuit K1: \"rde\" is no colour~did you mean \"red\"?"}},
         {circuit("colors = [\"red\", \"blck\"]"), {"9:18 circuit K1: \"blck\" is no colour~did you mean \"black\"?"}},
@@ -264,7 +264,7 @@ TEST_CASE("words: uses, cables, receptacles, ties, colours", "[job][mistakes]") 
         {circuit("metal = \"steel\""), {"9:9 ~one of: copper, aluminium"}},
         {circuit("wiring = \"pipe\""), {"9:10 ~one of: cable, conduit"}},
         {circuit("gfci = \"yes\""), {"9:8 circuit K1: \"gfci\" says where the protection sits"}},
-        {circuit("afci = 1"), {"9:8 ~true, false, \"breaker\" or \"outlet\""}},
+        {circuit("afci = 1"), {"9:8 ~true, false, or one of \"breaker\", \"outlet\""}},
         {circuit("reach = \"up\""), {"9:9 ~one of: left, right"}},
         {circuit("reach = [25]"), {"9:9 circuit K1: the panel \"Main\" has 24 spaces, and no 25"}},
         {circuit("runs_with = [\"K2\"]"), {"9:14 circuit K1: there is no circuit \"K2\"~did you mean \"K1\"?"}},

@@ -40,20 +40,21 @@ def options():
     return said.parse_args()
 
 
+def words_of_program(program):
+    table = lambda name: [row["cells"] for part in
+                          parsed(program.call("explain", "--table", name, "--json").out)["parts"]
+                          for row in part["rows"]]
+    rules = [r["rule"] for r in parsed(program.call("explain", "--json").out)["rules"]]
+    return Words(table, rules)
+
+
 class Run:
     def __init__(self, asked):
         self.asked = asked
         self.program = Program(str(pathlib.Path(asked.program).resolve()), asked.limit)
-        self.words = self._words()
+        self.words = words_of_program(self.program)
         self.forms = parsed(self.program.call("forms", "--json").out)["forms"]
         self.faults = 0
-
-    def _words(self):
-        table = lambda name: [row["cells"] for part in
-                              parsed(self.program.call("explain", "--table", name, "--json").out)["parts"]
-                              for row in part["rows"]]
-        rules = [r["rule"] for r in parsed(self.program.call("explain", "--json").out)["rules"]]
-        return Words(table, rules)
 
     def explained(self):
         """What does not hang on a job: every rule and every table as text and as JSON."""

@@ -78,5 +78,5 @@ TEST_CASE("the nearest word is a slip of the fingers away", "[job][near]") {
     REQUIRE(nearest("", keys).empty());
     REQUIRE(nearest(std::string(5000, 'x'), keys).empty());
     REQUIRE(did_you_mean("lenght", keys, "") == "did you mean \"length\"?");
-    REQUIRE(did_you_mean("zzz", keys, "") == "one of: length, load, name, note, breaker, poles");
+    REQUIRE(did_you_mean("zzz", keys, "") == "write one of: length, load, name, note, breaker, poles");
 }

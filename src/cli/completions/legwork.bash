@@ -27,6 +27,10 @@ _legwork()
             words=$(legwork explain --table --json 2>/dev/null | sed -n 's/.*"table": "\([^"]*\)".*/\1/p')
             COMPREPLY=($(compgen -W "$words" -- "$word"))
             return ;;
+        --keys)
+            words=$(legwork explain --keys --json 2>/dev/null | sed -n 's/.*"table": "\([^"]*\)".*/\1/p')
+            COMPREPLY=($(compgen -W "$words" -- "$word"))
+            return ;;
         --out) COMPREPLY=($(compgen -d -- "$word")); return ;;
         --method) COMPREPLY=($(compgen -W 'standard optional existing measured' -- "$word")); return ;;
         --moves | --seconds | --panel | --add) return ;;
@@ -38,7 +42,7 @@ _legwork()
         load) words='--method --panel --add --json --help' ;;
         forms) words='--json --help' ;;
         explain)
-            words='--table --json --help'
+            words='--table --keys --schema --json --help'
             [[ $word == -* ]] || words=$(legwork explain --json 2>/dev/null | sed -n 's/.*"rule": "\([^"]*\)".*/\1/p') ;;
         *) words='--help' ;;
     esac

@@ -38,5 +38,8 @@ complete -c legwork -n '__fish_seen_subcommand_from print' -l sheet -x -a 'direc
 complete -c legwork -n '__fish_seen_subcommand_from print' -l format -x -a 'pdf svg png' -d 'file format'
 complete -c legwork -n '__fish_seen_subcommand_from print' -l form -r -F -d 'form to print on' \
     -a '(legwork forms --json 2>/dev/null | string match -rg \'"form": "([^"]*)"\')'
+complete -c legwork -n '__fish_seen_subcommand_from explain' -l keys -x -d 'the keys of a table of the job file' \
+    -a '(legwork explain --keys --json 2>/dev/null | string match -rg \'"table": "([^"]*)"\')'
+complete -c legwork -n '__fish_seen_subcommand_from explain' -l schema -d 'the schema of the job file, for editors'
 complete -c legwork -n '__fish_seen_subcommand_from explain' -x \
     -a '(legwork explain --json 2>/dev/null | string match -rg \'"rule": "([^"]*)"\')'

@@ -3,6 +3,8 @@
 
 #include "codebook/stock/cables.h"
 
+#include "units/power_cable.h"
+
 #include <algorithm>
 #include <array>
 
@@ -78,14 +80,11 @@ std::string building_jacket(Gauge gauge) {
 }
 
 std::optional<CableKind> building_cable(std::string_view name) {
-    auto const slash = name.rfind('/');
-    if (slash == name.npos) return std::nullopt;
-    auto const gauge = gauge_named(name.substr(0, slash));
-    auto const count = name.substr(slash + 1);
-    if (!gauge || *gauge < Gauge::awg14 || count.size() != 1 || count[0] < '2' || count[0] > '4') return std::nullopt;
-    int const insulated = count[0] - '0';
-    return CableKind{std::string(name),      gauge, insulated, building_colors(insulated), true, true,
-                     building_jacket(*gauge)};
+    auto const cable = power_cable(name);
+    if (!cable) return std::nullopt;
+    auto const [gauge, insulated] = *cable;
+    return CableKind{std::string(name),     gauge, insulated, building_colors(insulated), true, true,
+                     building_jacket(gauge)};
 }
 } // namespace
 
