@@ -5,6 +5,7 @@
 
 #include "rules/check.h"
 #include "sheet/common_text.h"
+#include "sheet/pen.h"
 
 #include <fmt/format.h>
 
@@ -43,61 +44,58 @@ Mm band_height(SheetInput const& input, Frame const& frame) {
     return bands(input, frame.panel, frame.shows_spaces).empty() ? 0 : kBand + kGap;
 }
 
-void add_strip(SheetInput const& input, Page& page, Form const& form) {
+void add_strip(SheetInput const& input, Pen const& pen, Form const& form) {
     Mm const y = form.margin + kStrip - kGap;
-    page.marks.push_back(Text{form.margin, y - 0.8, kFloor, input.words(say("frame/changes-by-hand")), Weight::regular,
-                              Align::left, kLighter, 0});
-    page.marks.push_back(Line{form.margin, y, form.width - form.margin, y, 0.15, kLighter, false});
+    pen.add(Text{form.margin, y - 0.8, kFloor, input.words(say("frame/changes-by-hand")), Weight::regular, Align::left,
+                 kLighter, 0});
+    pen.add(Line{form.margin, y, form.width - form.margin, y, 0.15, kLighter, false});
 }
 
-void add_head(SheetInput const& input, Form const& form, Frame const& frame, Page& page, Mm top, std::size_t number,
+void add_head(SheetInput const& input, Form const& form, Frame const& frame, Pen const& pen, Mm top, std::size_t number,
               std::size_t pages) {
     Mm const left = form.margin, right = form.width - form.margin, width = right - left;
     Mm const first = top + cap_height(kTitle), second = first + descent(kTitle) + 0.3 + cap_height(kDetail);
-    add_lines(page, fit_line(input.widths, frame.title, Weight::bold, width * 0.5 - kGap, kTitle), left, first,
-              Weight::bold);
-    add_lines(page, fit_line(input.widths, frame.subtitle, Weight::regular, width * 0.45 - kGap, kDetail), left, second,
-              Weight::regular);
-    add_lines(page, fit_line(input.widths, input.building.name, Weight::bold, width * 0.5 - kGap, kNames), right, first,
-              Weight::bold, Align::right);
+    pen.add_lines(fit_line(input.widths, frame.title, Weight::bold, width * 0.5 - kGap, kTitle), left, first,
+                  Weight::bold);
+    pen.add_lines(fit_line(input.widths, frame.subtitle, Weight::regular, width * 0.45 - kGap, kDetail), left, second,
+                  Weight::regular);
+    pen.add_lines(fit_line(input.widths, input.building.name, Weight::bold, width * 0.5 - kGap, kNames), right, first,
+                  Weight::bold, Align::right);
     auto const words = input.words(
         comma_list({revision_phrase(input.building), page_of(number, pages), checked_against(input.building)}));
-    add_lines(page, fit_line(input.widths, words, Weight::regular, width * 0.55 - kGap, kDetail), right, second,
-              Weight::regular, Align::right);
-    page.marks.push_back(Line{left, top + kHead - kGap, right, top + kHead - kGap, 0.15, kBlack, false});
+    pen.add_lines(fit_line(input.widths, words, Weight::regular, width * 0.55 - kGap, kDetail), right, second,
+                  Weight::regular, Align::right);
+    pen.add(Line{left, top + kHead - kGap, right, top + kHead - kGap, 0.15, kBlack, false});
 }
 
-void add_bands(SheetInput const& input, Form const& form, Frame const& frame, Page& page, Mm top) {
+void add_bands(SheetInput const& input, Form const& form, Frame const& frame, Pen const& pen, Mm top) {
     auto const words = bands(input, frame.panel, frame.shows_spaces);
     if (words.empty()) return;
     auto const n = static_cast<Mm>(words.size());
     Mm const width = (width_between(form) - (n - 1) * kGap) / n;
     Mm x = form.margin;
     for (std::string const& band : words) {
-        page.marks.push_back(Box{x, top, width, kBand, 0.5, kBlack, true, grey(0.94), 0, false});
+        pen.add(Box{x, top, width, kBand, 0.5, kBlack, true, grey(0.94), 0, false});
         auto const text = fit_line(input.widths, band, Weight::bold, width - 2 * kGap, kNames);
-        add_lines(page, text, x + width / 2, top + (kBand + cap_height(text.x_height)) / 2, Weight::bold,
-                  Align::centre);
+        pen.add_lines(text, x + width / 2, top + (kBand + cap_height(text.x_height)) / 2, Weight::bold, Align::centre);
         x += width + kGap;
     }
 }
 
-void add_foot(SheetInput const& input, Form const& form, Frame const& frame, Page& page) {
+void add_foot(SheetInput const& input, Form const& form, Frame const& frame, Pen const& pen) {
     Mm const left = form.margin, right = form.width - form.margin, bottom = form.height - form.margin;
     auto const lines = foot_lines(input, form, frame);
     Mm y = bottom - descent(kFloor) - static_cast<Mm>(lines.size()) * leading(kFloor);
     Mm const rule = y - cap_height(kFloor) - kGap * 0.6;
-    page.marks.push_back(Line{left, rule, right, rule, 0.15, kBlack, false});
-    add_lines(page, {lines, kFloor, false}, left, y, Weight::regular);
+    pen.add(Line{left, rule, right, rule, 0.15, kBlack, false});
+    pen.add_lines({lines, kFloor, false}, left, y, Weight::regular);
     y = bottom - descent(kFloor);
-    add_lines(page,
-              fit_line(input.widths, input.words(imprint(input.building)), Weight::regular, (right - left) * 0.5 - kGap,
-                       kFloor),
-              left, y, Weight::regular);
-    add_lines(page,
-              fit_line(input.widths, input.words(how_to_reprint(input)), Weight::regular, (right - left) * 0.5 - kGap,
-                       kFloor),
-              right, y, Weight::regular, Align::right);
+    pen.add_lines(fit_line(input.widths, input.words(imprint(input.building)), Weight::regular,
+                           (right - left) * 0.5 - kGap, kFloor),
+                  left, y, Weight::regular);
+    pen.add_lines(fit_line(input.widths, input.words(how_to_reprint(input)), Weight::regular,
+                           (right - left) * 0.5 - kGap, kFloor),
+                  right, y, Weight::regular, Align::right);
 }
 
 Mm head_top(Form const& form, Frame const& frame) { return form.margin + (frame.strip ? kStrip : 0); }
@@ -119,10 +117,11 @@ Mm least_content_height(SheetInput const& input, Form const& form, Frame const& 
 
 void add_frame(SheetInput const& input, Form const& form, Frame const& frame, std::vector<Page>& pages) {
     for (std::size_t i = 0; i < pages.size(); ++i) {
-        if (frame.strip) add_strip(input, pages[i], form);
-        add_head(input, form, frame, pages[i], head_top(form, frame), i + 1, pages.size());
-        add_bands(input, form, frame, pages[i], head_top(form, frame) + kHead);
-        add_foot(input, form, frame, pages[i]);
+        Pen const pen(pages[i], input.widths);
+        if (frame.strip) add_strip(input, pen, form);
+        add_head(input, form, frame, pen, head_top(form, frame), i + 1, pages.size());
+        add_bands(input, form, frame, pen, head_top(form, frame) + kHead);
+        add_foot(input, form, frame, pen);
     }
 }
 

@@ -12,10 +12,6 @@
 
 namespace legwork {
 
-struct Rect {
-    Mm x = 0, y = 0, width = 0, height = 0;
-};
-
 struct Frame {
     std::string title;             // largest: "Main", "Wire labels"
     std::string subtitle;          // "Panel directory"; may be empty

@@ -108,8 +108,8 @@ private:
         for (std::size_t i = 0; i < spans.size(); ++i) {
             bool const last = i + 1 == spans.size();
             made_.sheet.pages.push_back(blank_page(form_));
-            sources.add(page().marks, room_.x, room_.y);
-            if (map > 0) add_panel_map(page().marks, block(), main_words(), room_.x, top - map, room_.width);
+            sources.add(pen(), room_.x, room_.y);
+            if (map > 0) add_panel_map(pen(), block(), main_words(), room_.x, top - map, room_.width);
             int const rows = spans[i].to - spans[i].from;
             // A list that does not fit even below the lowest lines has a page of its own.
             Mm const with_list = (room - for_list) / rows;
@@ -123,7 +123,7 @@ private:
     // The map of a turned panel shows the main itself.
     std::optional<PanelEnd> box_end() const { return hanging_.turned() ? std::nullopt : hanging_.main_end(); }
 
-    Page& page() { return made_.sheet.pages.back(); }
+    Pen pen() { return {made_.sheet.pages.back(), input_.widths}; }
     BlockInput block() const { return {input_.widths, hanging_, entries_, legs_, input_.catalogue}; }
 
     void add_block(BlockSpan span, Mm top, Mm row, bool first, bool last) {
@@ -132,13 +132,13 @@ private:
             add_main(y);
             y += kMainBox;
         }
-        auto made = panel_block(block(), span, room_.x, y, room_.width, row);
+        Mm const rows_top = y;
         y += row * (span.to - span.from);
         if (last && box_end() == PanelEnd::bottom) {
             add_main(y + 1);
             y += kMainBox;
         }
-        std::ranges::move(made.marks, std::back_inserter(page().marks));
+        auto made = panel_block(pen(), block(), span, room_.x, rows_top, room_.width, row);
         std::ranges::move(made.notes, std::back_inserter(notes_));
         std::ranges::move(made.shortened, std::back_inserter(made_.shortened));
         below_ = y;
@@ -150,9 +150,9 @@ private:
 
     void add_main(Mm y) {
         Mm const width = 60, height = kMainBox - 1, middle = room_.x + room_.width / 2;
-        page().marks.push_back(Box{middle - width / 2, y, width, height, 0.5, kBlack, false, kWhite, 0, false});
-        page().marks.push_back(Text{middle, y + (height + cap_height(kNames)) / 2, kNames, main_words(), Weight::bold,
-                                    Align::centre, kBlack, 0});
+        pen().add(Box{middle - width / 2, y, width, height, 0.5, kBlack, false, kWhite, 0, false});
+        pen().add(Text{middle, y + (height + cap_height(kNames)) / 2, kNames, main_words(), Weight::bold, Align::centre,
+                       kBlack, 0});
     }
 
     std::vector<PhraseRow> below_rows() const {
@@ -187,7 +187,7 @@ private:
                 continue;
             }
             n = std::max<std::size_t>(n, 1);
-            below.add(page().marks, room_.x, y, done, done + n);
+            below.add(pen(), room_.x, y, done, done + n);
             done += n;
             y = room_.y + room_.height;
         }

@@ -63,8 +63,8 @@ CellWords words_of(Entry const& e, Catalogue const& catalogue) {
 
 class BlockWriter {
 public:
-    BlockWriter(BlockInput const& input, BlockSpan span, Mm x, Mm y, Mm width, Mm row)
-        : input_(input), span_(span), x_(x), y_(y), width_(width), row_(row) {
+    BlockWriter(Pen const& pen, BlockInput const& input, BlockSpan span, Mm x, Mm y, Mm width, Mm row)
+        : pen_(pen), input_(input), span_(span), x_(x), y_(y), width_(width), row_(row) {
         // Two sizes of detail: the larger where the row has room for a name and a line below it.
         sizes_ = {kNames, first_to_second(kDetail) <= row_ - 1.2 ? kDetail : kFloor};
         // Descenders weigh less than letters: they count half when the two lines are centred.
@@ -97,11 +97,9 @@ private:
     Mm bottom() const { return top(span_.to); }
     bool shown(Hanging::Stretch const& s) const { return s.from < span_.to && s.to > span_.from; }
 
-    void line(Mm x1, Mm y1, Mm x2, Mm y2, Mm width) {
-        made_.marks.push_back(Line{x1, y1, x2, y2, width, kBlack, false});
-    }
+    void line(Mm x1, Mm y1, Mm x2, Mm y2, Mm width) { pen_.add(Line{x1, y1, x2, y2, width, kBlack, false}); }
     void text(Mm x, Mm baseline, Mm x_height, std::string const& line, Weight weight, Align align, Ink ink = kBlack) {
-        made_.marks.push_back(Text{x, baseline, x_height, line, weight, align, ink, 0});
+        pen_.add(Text{x, baseline, x_height, line, weight, align, ink, 0});
     }
 
     void add_spine() {
@@ -115,8 +113,7 @@ private:
                 continue;
             }
             Leg const leg = input_.hanging.leg_of_row(row);
-            if (leg == Leg::b)
-                made_.marks.push_back(Box{spine_left(), y, kSpine, row_, 0, kBlack, true, grey(0.93), 0, false});
+            if (leg == Leg::b) pen_.add(Box{spine_left(), y, kSpine, row_, 0, kBlack, true, grey(0.93), 0, false});
             text(spine_left() + kSpine / 2, letter_y, kDetail, std::string(1, letter(leg)), Weight::regular,
                  Align::centre);
         }
@@ -149,12 +146,12 @@ private:
         line(cell.x, cell.y + cell.height, cell.x + cell.width, cell.y + cell.height, kHair);
         bool const lighter = e.kind == EntryKind::future;
         if (e.slots.size() == 2 && !lighter)
-            made_.marks.push_back(Box{cell.x + kEdge / 2, cell.y, cell.width - kEdge / 2, cell.height, kEdge, kBlack,
-                                      false, kWhite, 0, false});
+            pen_.add(Box{cell.x + kEdge / 2, cell.y, cell.width - kEdge / 2, cell.height, kEdge, kBlack, false, kWhite,
+                         0, false});
         Mm const inset = 0.7;
         if (lighter)
-            made_.marks.push_back(Box{cell.x + inset, cell.y + inset, cell.width - 2 * inset, cell.height - 2 * inset,
-                                      kHair, kBlack, false, kWhite, 0, true});
+            pen_.add(Box{cell.x + inset, cell.y + inset, cell.width - 2 * inset, cell.height - 2 * inset, kHair, kBlack,
+                         false, kWhite, 0, true});
         if (e.kind == EntryKind::blocked) add_cross(cell);
     }
 
@@ -165,8 +162,7 @@ private:
             cell.spine_right ? cell.x + cell.width - kNumberColumn - kPad : cell.x + kNumberColumn + breaker_column_;
         Mm const x = right - side, y = cell.y + (cell.height - side) / 2;
         for (bool const rising : {false, true})
-            made_.marks.push_back(
-                Line{x, rising ? y + side : y, x + side, rising ? y : y + side, kHair, kLighter, false});
+            pen_.add(Line{x, rising ? y + side : y, x + side, rising ? y : y + side, kHair, kLighter, false});
     }
 
     // The space's number beside the spine, in each of its rows.
@@ -250,7 +246,7 @@ private:
             from = std::max(from, left + l.x + input_.widths.width(l.words, l.x_height, l.weight));
         Mm const to = cell.spine_right ? cell.x + cell.width - kNumberColumn - kPad : cell.x + cell.width - kPad;
         Mm const y = baseline - kDetail / 2;
-        if (to - from > 6) made_.marks.push_back(Line{from + 2, y, to, y, kHair, kLighter, true});
+        if (to - from > 6) pen_.add(Line{from + 2, y, to, y, kHair, kLighter, true});
     }
 
     // A bracket from handle to handle, between the numbers and the spine.
@@ -264,13 +260,14 @@ private:
         Mm const spine = left_column ? spine_left() : spine_left() + kSpine;
         Mm const x = left_column ? spine - 0.5 - bar : spine + 0.5;
         Mm const y1 = std::max(top(from), top(span_.from)), y2 = std::min(top(to), bottom());
-        made_.marks.push_back(Box{x, y1, bar, y2 - y1, 0, kBlack, true, kBlack, 0, false});
+        pen_.add(Box{x, y1, bar, y2 - y1, 0, kBlack, true, kBlack, 0, false});
         Mm const tick_x = left_column ? x - tick + bar : x;
         for (double const row : {from, to})
             if (row > span_.from && row < span_.to)
-                made_.marks.push_back(Box{tick_x, top(row) - bar / 2, tick, bar, 0, kBlack, true, kBlack, 0, false});
+                pen_.add(Box{tick_x, top(row) - bar / 2, tick, bar, 0, kBlack, true, kBlack, 0, false});
     }
 
+    Pen pen_;
     BlockInput const& input_;
     BlockSpan span_;
     Mm x_, y_, width_, row_;
@@ -292,8 +289,8 @@ bool surely_shows_name(Entry const& e, Catalogue const& catalogue, Mm width) {
                 .shortened;
 }
 
-BlockResult panel_block(BlockInput const& input, BlockSpan span, Mm x, Mm y, Mm width, Mm row) {
-    return BlockWriter(input, span, x, y, width, row).make();
+BlockResult panel_block(Pen const& pen, BlockInput const& input, BlockSpan span, Mm x, Mm y, Mm width, Mm row) {
+    return BlockWriter(pen, input, span, x, y, width, row).make();
 }
 
 } // namespace legwork

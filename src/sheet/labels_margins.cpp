@@ -40,20 +40,20 @@ bool margins_hold_imprint(SheetInput const& input, Form const& form) {
            block_height(lines.bottom.size(), kFloor) + kClear <= below(form) - form.margin;
 }
 
-void add_margins(Page& page, SheetInput const& input, Form const& form, std::size_t number, std::size_t pages) {
+void add_margins(Pen const& pen, SheetInput const& input, Form const& form, std::size_t number, std::size_t pages) {
     auto lines = margins(input, form);
     Mm const width = form.width - 2 * form.margin;
     auto const right = shortened(input.widths, right_words(input, number, pages), Weight::bold, kFloor, width * 0.6);
     Mm const free = width - input.widths.width(right, kFloor, Weight::bold) - 3;
     lines.top.front() = shortened(input.widths, lines.top.front(), Weight::bold, kFloor, free);
     Mm const first = form.margin + cap_height(kFloor);
-    page.marks.push_back(Text{form.width - form.margin, first, kFloor, right, Weight::bold, Align::right, kBlack, 0});
-    page.marks.push_back(Text{form.margin, first, kFloor, lines.top.front(), Weight::bold, Align::left, kBlack, 0});
+    pen.add(Text{form.width - form.margin, first, kFloor, right, Weight::bold, Align::right, kBlack, 0});
+    pen.add(Text{form.margin, first, kFloor, lines.top.front(), Weight::bold, Align::left, kBlack, 0});
     lines.top.erase(lines.top.begin());
-    add_lines(page, {lines.top, kFloor, false}, form.margin, first + leading(kFloor), Weight::regular);
-    add_lines(page, {lines.bottom, kFloor, false}, form.margin,
-              form.height - form.margin - block_height(lines.bottom.size(), kFloor) + cap_height(kFloor),
-              Weight::regular);
+    pen.add_lines({lines.top, kFloor, false}, form.margin, first + leading(kFloor), Weight::regular);
+    pen.add_lines({lines.bottom, kFloor, false}, form.margin,
+                  form.height - form.margin - block_height(lines.bottom.size(), kFloor) + cap_height(kFloor),
+                  Weight::regular);
 }
 
 std::vector<std::vector<std::string>> carrier_labels(SheetInput const& input, Rect area, std::size_t number,
@@ -78,8 +78,8 @@ std::vector<std::vector<std::string>> carrier_labels(SheetInput const& input, Re
     return labels;
 }
 
-void add_carrier(Page& page, Rect area, std::vector<std::string> const& lines) {
-    add_lines(page, {lines, kFloor, false}, area.x, area.y + cap_height(kFloor), Weight::regular);
+void add_carrier(Pen const& pen, Rect area, std::vector<std::string> const& lines) {
+    pen.add_lines({lines, kFloor, false}, area.x, area.y + cap_height(kFloor), Weight::regular);
 }
 
 } // namespace legwork

@@ -57,8 +57,8 @@ Strip fit_strip(TextWidth const& widths, Marker const& marker, Rect area) {
     return strip;
 }
 
-bool add_marker(Page& page, TextWidth const& widths, Rect area, Marker const& marker) {
-    auto const strip = fit_strip(widths, marker, area);
+bool add_marker(Pen const& pen, Rect area, Marker const& marker) {
+    auto const strip = fit_strip(pen.widths(), marker, area);
     auto const n = strip.rows.size();
     Mm const gap = n > 1 ? (area.height - height_of(strip)) / static_cast<Mm>(n - 1) : 0;
     Mm y = area.y;
@@ -66,9 +66,9 @@ bool add_marker(Page& page, TextWidth const& widths, Rect area, Marker const& ma
     for (auto const& row : strip.rows) {
         Mm const x_height = row.large ? strip.large : kFloor;
         auto const weight = row.bold ? Weight::bold : Weight::regular;
-        auto const words = shortened(widths, row.words, weight, x_height, area.width);
+        auto const words = shortened(pen.widths(), row.words, weight, x_height, area.width);
         whole &= words == row.words;
-        page.marks.push_back(
+        pen.add(
             Text{area.x + area.width / 2, y + cap_height(x_height), x_height, words, weight, Align::centre, kBlack, 0});
         y += block_height(1, x_height) + gap;
     }
@@ -97,18 +97,18 @@ std::size_t strips(TextWidth const& widths, Mm width, std::span<Marker const> wa
     return n;
 }
 
-bool add_markers(Page& page, TextWidth const& widths, Rect area, std::span<Marker const> markers) {
+bool add_markers(Pen const& pen, Rect area, std::span<Marker const> markers) {
     // Each its own need, and an equal share of what is left.
-    Mm const share = (area.width - least_width(widths, markers)) / static_cast<Mm>(markers.size());
+    Mm const share = (area.width - least_width(pen.widths(), markers)) / static_cast<Mm>(markers.size());
     Mm x = area.x;
     bool whole = true;
     for (auto const& marker : markers) {
         if (&marker != &markers.front()) {
-            page.marks.push_back(Line{x + kDieClear, area.y, x + kDieClear, area.y + area.height, 0.15, kBlack, true});
+            pen.add(Line{x + kDieClear, area.y, x + kDieClear, area.y + area.height, 0.15, kBlack, true});
             x += 2 * kDieClear;
         }
-        Mm const width = markers.size() == 1 ? area.width : least_width(widths, marker) + share;
-        whole &= add_marker(page, widths, {x, area.y, width, area.height}, marker);
+        Mm const width = markers.size() == 1 ? area.width : least_width(pen.widths(), marker) + share;
+        whole &= add_marker(pen, {x, area.y, width, area.height}, marker);
         x += width;
     }
     return whole;

@@ -135,7 +135,7 @@ std::vector<Sheet> compose_tape_notes(SheetInput const& input, Form const& form)
     for (auto const& part : parts) {
         auto const at = columns.take(part.height);
         while (sheet.pages.size() <= at.page) sheet.pages.push_back(blank_page(form));
-        add_card(sheet.pages[at.page], input.widths, at.x, at.y, columns.width(), part.card, part.part, foot);
+        add_card({sheet.pages[at.page], input.widths}, at.x, at.y, columns.width(), part.card, part.part, foot);
     }
     if (sheet.pages.empty()) return {};
     add_frame(input, form, frame, sheet.pages);
@@ -148,7 +148,7 @@ std::vector<Printed::Name> names_on_notes(SheetInput const& input, Form const& f
     std::vector<Printed::Name> titles;
     for (auto const& [card, part, height] : made.parts) {
         Page scratch;
-        auto const shows = add_card(scratch, input.widths, 0, 0, made.columns.width(), card, part, made.foot);
+        auto const shows = add_card({scratch, input.widths}, 0, 0, made.columns.width(), card, part, made.foot);
         for (std::size_t i = 0; i < card.cables.size(); ++i)
             cables.try_emplace(card.cables[i].mark, true).first->second &= shows.cables[i];
         if (shows.title) continue;

@@ -27,8 +27,8 @@ struct CardShows {
 };
 
 // Draws the card with its top left corner at (x, y). `part` stands behind the title ("2 of 3").
-CardShows add_card(Page& page, TextWidth const& widths, Mm x, Mm y, Mm width, BoxCard const& card,
-                   std::string const& part, CardFoot const& foot);
+CardShows add_card(Pen const& pen, Mm x, Mm y, Mm width, BoxCard const& card, std::string const& part,
+                   CardFoot const& foot);
 Mm card_height(TextWidth const& widths, Mm width, BoxCard const& card, CardFoot const& foot);
 
 } // namespace legwork
