@@ -15,6 +15,8 @@ namespace legwork {
 // Said on every card, since it is cut out of its page.
 struct CardFoot {
     std::string band;    // "DRAFT: 2 errors"; may be empty
+    std::string care;
+    std::string widest_part; // "99 of 99": what stands behind the title where a card has parts
     std::string imprint; // job, revision, date, code: one line
 };
 
