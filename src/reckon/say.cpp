@@ -5,6 +5,7 @@
 
 #include "units/text.h"
 #include "words/catalogue.h"
+#include "words/phrase.h"
 
 #include <fmt/format.h>
 

@@ -5,13 +5,14 @@
 #pragma once
 
 #include "reckon/case.h"
-#include "words/phrase.h"
 
 #include <string>
 #include <string_view>
 #include <vector>
 
 namespace legwork {
+
+class Phrase; // words/phrase.h
 
 // Ends it with a full stop when it has no end yet.
 std::string as_sentence(std::string words);

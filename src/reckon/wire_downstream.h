@@ -5,9 +5,10 @@
 #pragma once
 
 #include "reckon/wire_rating.h"
-#include "words/phrase.h"
 
 namespace legwork {
+
+class Phrase; // words/phrase.h
 
 struct SmallerWire {
     ThinnestPiece piece;

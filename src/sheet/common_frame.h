@@ -5,6 +5,7 @@
 #pragma once
 
 #include "sheet/sheets.h"
+#include "words/phrase.h"
 
 #include <string>
 #include <string_view>

@@ -31,7 +31,7 @@ struct SheetInput {
     TextWidth const& widths;
     std::string file;                       // the job file's name as the person typed it, for "how to reprint"
     Catalogue const& catalogue = english(); // what the sheet speaks
-    std::string words(Phrase const& phrase) const { return catalogue.words(phrase); }
+    std::string words(Phrase const& phrase) const { return catalogue.words(phrase); } // words/phrase.h
 };
 
 struct SheetKind {

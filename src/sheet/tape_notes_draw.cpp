@@ -4,7 +4,6 @@
 #include "sheet/tape_notes_draw.h"
 
 #include "sheet/tape_notes_ink.h"
-#include "sheet/tape_notes_words.h"
 
 #include <algorithm>
 #include <utility>
@@ -20,7 +19,6 @@ constexpr Mm kTapeWidth = 19;      // of the column at the right
 constexpr Mm kBetween = kCardRule; // white between rows
 constexpr Mm kFrame = 0.5;
 constexpr Mm kSwatchBelow = 1.6; // from the middle of a drawn wire to what is clear of it
-constexpr std::string_view kCare = "Switch off, lock out, prove dead on both legs before touching.";
 
 // Draws from the top down; `y` is where the next thing begins.
 class CardPen {
@@ -33,17 +31,14 @@ public:
     bool was_whole() { return std::exchange(whole_, true); }
 
     void title(BoxCard const& card, std::string const& part) {
-        auto const name = card.kind == "panel" ? panel_words(card.title, "Panel") : card.title;
         Mm const part_width = part.empty() ? 0 : widths_.width(part, kDetail, Weight::regular) + 3;
-        auto const text =
-            noted(fit(widths_, name, Weight::bold, width() - part_width, block_height(2, kNames), 3.1, kDetail));
+        auto const text = noted(
+            fit(widths_, card.heading, Weight::bold, width() - part_width, block_height(2, kNames), 3.1, kDetail));
         Mm const first = y_ + cap_height(text.x_height);
         if (!part.empty()) add(part, right_, first, kDetail, Weight::regular, Align::right);
         pen_.add_lines(text, left_, first, Weight::bold);
         y_ += block_height(text.lines.size(), text.x_height) + 0.8;
-        std::string under = card.kind == "panel" ? card.room : "box end";
-        if (card.kind != "panel" && !card.room.empty()) under += ", " + card.room;
-        if (!under.empty()) paragraph(under, left_, kDetail, Weight::regular);
+        if (!card.under.empty()) paragraph(card.under, left_, kDetail, Weight::regular);
         rule(0.5);
     }
 
@@ -66,7 +61,7 @@ public:
 
     void foot(CardFoot const& foot) {
         if (!foot.band.empty()) paragraph(foot.band, left_, kDetail, Weight::bold);
-        paragraph(std::string(kCare), left_, kFloor, Weight::bold);
+        paragraph(foot.care, left_, kFloor, Weight::bold);
         paragraph(shortened(widths_, foot.imprint, Weight::regular, kFloor, width()), left_, kFloor, Weight::regular);
         y_ += kPad - kBetween;
     }
@@ -106,7 +101,7 @@ private:
     // Name of the colour, the wire itself, an arrow; job and landing; at the right the tape.
     void row(WireNote const& wire) {
         Mm const top = y_, first = top + cap_height(kDetail), wire_y = first + 2.9;
-        pen_.add_lines(noted(fit_line(widths_, wire.color, Weight::bold, kWireWidth, kDetail)), left_, first,
+        pen_.add_lines(noted(fit_line(widths_, wire.color_words, Weight::bold, kWireWidth, kDetail)), left_, first,
                        Weight::bold);
         add_wire(pen_, left_, wire_y, kWireWidth, wire.color);
         if (!wire.lands.empty()) arrow(left_ + kWireWidth + 1.5, wire_y);
@@ -132,20 +127,20 @@ private:
     Mm tape(WireNote const& wire, Mm first, Mm wire_y) {
         Mm const x = right_ - kTapeWidth;
         if (wire.remark == Remark::forbidden) {
-            add("no tape", x, first, kDetail, Weight::bold);
+            add(wire.tape_words, x, first, kDetail, Weight::bold);
             return first;
         }
         if (wire.tape.empty()) {
-            add("as made", x, first, kDetail, Weight::regular);
+            add(wire.tape_words, x, first, kDetail, Weight::regular);
             return first;
         }
-        auto const words = noted(fit_line(widths_, wire.tape + " tape", Weight::bold, kTapeWidth, kDetail));
+        auto const words = noted(fit_line(widths_, wire.tape_words, Weight::bold, kTapeWidth, kDetail));
         pen_.add_lines(words, x, first, Weight::bold);
         add_wire(pen_, x, wire_y + 0.6, kTapeWidth - 2, wire.color);
         add_tape(pen_, x, wire_y + 0.6, kTapeWidth - 2, wire.tape);
         if (wire.remark != Remark::ask_first) return wire_y + 2.8;
         Mm const below = wire_y + 3.6 + cap_height(kFloor);
-        add("ask first", x, below, kFloor, Weight::bold);
+        add(wire.ask_words, x, below, kFloor, Weight::bold);
         return below + descent(kFloor);
     }
 
@@ -183,7 +178,7 @@ CardShows add_card(Pen const& pen, Mm x, Mm y, Mm width, BoxCard const& card, st
 
 Mm card_height(TextWidth const& widths, Mm width, BoxCard const& card, CardFoot const& foot) {
     Page scratch;
-    return add_card({scratch, widths}, 0, 0, width, card, "99 of 99", foot).height;
+    return add_card({scratch, widths}, 0, 0, width, card, foot.widest_part, foot).height;
 }
 
 } // namespace legwork

@@ -3,6 +3,7 @@
 
 #include "words/catalogue.h"
 
+#include "words/phrase.h"
 #include "words/po.h"
 
 #include <algorithm>

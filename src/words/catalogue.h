@@ -5,13 +5,13 @@
 // what language they speak.
 #pragma once
 
-#include "words/phrase.h"
-
 #include <string>
 #include <string_view>
 #include <vector>
 
 namespace legwork {
+
+class Phrase;
 
 class Catalogue {
 public:
