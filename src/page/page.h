@@ -14,6 +14,11 @@ namespace legwork {
 
 using Mm = double;
 
+struct Rect {
+    Mm x = 0, y = 0, width = 0, height = 0;
+    friend bool operator==(Rect const&, Rect const&) = default;
+};
+
 enum class Weight { regular, bold };
 enum class Align { left, centre, right };
 

@@ -4,6 +4,8 @@
 #include "reckon/say.h"
 
 #include "units/text.h"
+#include "words/catalogue.h"
+#include "words/phrase.h"
 
 #include <fmt/format.h>
 
@@ -36,19 +38,29 @@ std::string listed(std::vector<std::string> const& words) {
 
 std::string both(Pair const& p) { return listed({p.first->mark, p.second->mark}); }
 
-std::string breaker_words(Circuit const& c) {
-    return (c.poles == 2 ? "2P " : "") + (c.breaker ? text(*c.breaker) : "? A");
+namespace {
+Phrase of_poles(int poles, Phrase rating) {
+    return poles == 2 ? say("breaker/two-pole", std::move(rating)) : std::move(rating);
 }
+Phrase rating(Circuit const& c) { return c.breaker ? said(*c.breaker) : with_unit("? A"); }
+Phrase rating_without_unit(Circuit const& c) { return c.breaker ? figure(*c.breaker) : as_is("?"); }
+} // namespace
 
-std::string breaker_words(std::vector<Circuit const*> const& cable) {
+Phrase breaker_phrase(Circuit const& c) { return of_poles(c.poles, rating(c)); }
+
+Phrase breaker_phrase(std::vector<Circuit const*> const& cable) {
     Circuit const &first = *cable.front(), &last = *cable.back();
     if (!first.breaker && !last.breaker) return {};
-    if (&first == &last) return breaker_words(first);
-    auto const one = breaker_words(first), other = breaker_words(last);
-    if (one != other) return fmt::format("{} and {}", one.substr(0, one.rfind(' ')), other); // "15 and 20 A"
+    if (&first == &last) return breaker_phrase(first);
+    if (first.breaker != last.breaker || first.poles != last.poles)
+        return say("breaker/unlike", of_poles(first.poles, rating_without_unit(first)), breaker_phrase(last));
     bool const two_pole = first.poles == 1 && first.pair && first.pair->tie == Tie::two_pole_breaker;
-    return (two_pole ? "2P " : "") + one;
+    return two_pole ? of_poles(2, rating(first)) : breaker_phrase(first);
 }
+
+std::string breaker_words(Circuit const& c) { return english().words(breaker_phrase(c)); }
+
+std::string breaker_words(std::vector<Circuit const*> const& cable) { return english().words(breaker_phrase(cable)); }
 
 std::string plural(std::size_t n, std::string_view one) { return fmt::format("{} {}{}", n, one, n == 1 ? "" : "s"); }
 

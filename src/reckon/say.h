@@ -12,6 +12,8 @@
 
 namespace legwork {
 
+class Phrase; // words/phrase.h
+
 // Ends it with a full stop when it has no end yet.
 std::string as_sentence(std::string words);
 std::string amps(double a);                                // "30 A", "15.8 A"
@@ -20,9 +22,11 @@ std::string listed(std::vector<std::string> const& words); // "K1", "K1 and K2",
 std::string both(Pair const& p);                           // "K1 and K2"
 // "20 A"; of two poles "2P 20 A", whatever ties their handles; "? A" when it is not known.
 std::string breaker_words(Circuit const& c);
+Phrase breaker_phrase(Circuit const& c);
 // Of all circuits of one cable, at least one: a pair on a two-pole breaker has "2P 20 A", on two single ones "20 A", or
 // "15 and 20 A". Empty when none is known.
 std::string breaker_words(std::vector<Circuit const*> const& cable);
+Phrase breaker_phrase(std::vector<Circuit const*> const& cable);
 std::string plural(std::size_t n, std::string_view one);     // "1 move", "3 moves"
 std::string in_situation(std::string_view name);             // "with everything on", "in \"Winter evening\""
 std::string spaces_of(Case const& c, std::string_view mark); // "space 7", "spaces 7 and 9"; empty without a place

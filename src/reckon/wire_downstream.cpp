@@ -5,7 +5,8 @@
 
 #include "cable/run.h"
 #include "codebook/stock/cables.h"
-#include "units/text.h"
+#include "words/catalogue.h"
+#include "words/phrase.h"
 
 #include <fmt/format.h>
 
@@ -41,9 +42,12 @@ std::optional<SmallerWire> smaller_wire(Case const& c, Circuit const& circuit) {
     return found;
 }
 
-std::string largest_breaker_words(SmallerWire const& wire) {
+Phrase largest_breaker_phrase(SmallerWire const& wire) {
     if (!wire.largest_breaker) return {};
-    return fmt::format("max {}: {} AWG downstream", text(*wire.largest_breaker), name(wire.piece.gauge));
+    return say("breaker/largest", said(*wire.largest_breaker),
+               with_unit(fmt::format("{} AWG", name(wire.piece.gauge))));
 }
+
+std::string largest_breaker_words(SmallerWire const& wire) { return english().words(largest_breaker_phrase(wire)); }
 
 } // namespace legwork

@@ -8,6 +8,8 @@
 
 namespace legwork {
 
+class Phrase; // words/phrase.h
+
 struct SmallerWire {
     ThinnestPiece piece;
     Gauge before = Gauge::awg14; // the largest wire nearer to the panel
@@ -18,6 +20,7 @@ struct SmallerWire {
 // Nothing when no known piece of the run is smaller than one before it. The shared home run of a pair counts for both.
 std::optional<SmallerWire> smaller_wire(Case const& c, Circuit const& circuit);
 // "max 15 A: 14 AWG downstream", as the directory has it; empty when there is no such breaker.
+Phrase largest_breaker_phrase(SmallerWire const& wire);
 std::string largest_breaker_words(SmallerWire const& wire);
 
 } // namespace legwork

@@ -6,3 +6,4 @@
 
 #include "sheet/common_frame.h"
 #include "sheet/common_text.h"
+#include "sheet/pen.h"

@@ -5,6 +5,7 @@
 
 #include "rules/check.h"
 #include "sheet/common_text.h"
+#include "sheet/pen.h"
 
 #include <fmt/format.h>
 
@@ -15,10 +16,6 @@ namespace legwork {
 namespace {
 
 constexpr Mm kStrip = 8, kHead = 13.6, kBand = 7, kGap = 2;
-
-std::string errors(std::string_view word, std::ptrdiff_t n) {
-    return fmt::format("{}: {} {}", word, n, n == 1 ? "error" : "errors");
-}
 
 Mm width_between(Form const& form) { return form.width - 2 * form.margin; }
 
@@ -35,7 +32,7 @@ std::vector<std::string> foot_lines(SheetInput const& input, Form const& form, F
             lines.push_back(std::move(line));
     };
     for (std::string const& own : frame.foot) add(own);
-    add(caution());
+    add(input.words(caution()));
     return lines;
 }
 
@@ -47,59 +44,58 @@ Mm band_height(SheetInput const& input, Frame const& frame) {
     return bands(input, frame.panel, frame.shows_spaces).empty() ? 0 : kBand + kGap;
 }
 
-void add_strip(Page& page, Form const& form) {
+void add_strip(SheetInput const& input, Pen const& pen, Form const& form) {
     Mm const y = form.margin + kStrip - kGap;
-    page.marks.push_back(
-        Text{form.margin, y - 0.8, kFloor, "Changes by hand:", Weight::regular, Align::left, kLighter, 0});
-    page.marks.push_back(Line{form.margin, y, form.width - form.margin, y, 0.15, kLighter, false});
+    pen.add(Text{form.margin, y - 0.8, kFloor, input.words(say("frame/changes-by-hand")), Weight::regular, Align::left,
+                 kLighter, 0});
+    pen.add(Line{form.margin, y, form.width - form.margin, y, 0.15, kLighter, false});
 }
 
-void add_head(SheetInput const& input, Form const& form, Frame const& frame, Page& page, Mm top, std::size_t number,
+void add_head(SheetInput const& input, Form const& form, Frame const& frame, Pen const& pen, Mm top, std::size_t number,
               std::size_t pages) {
     Mm const left = form.margin, right = form.width - form.margin, width = right - left;
     Mm const first = top + cap_height(kTitle), second = first + descent(kTitle) + 0.3 + cap_height(kDetail);
-    add_lines(page, fit_line(input.widths, frame.title, Weight::bold, width * 0.5 - kGap, kTitle), left, first,
-              Weight::bold);
-    add_lines(page, fit_line(input.widths, frame.subtitle, Weight::regular, width * 0.45 - kGap, kDetail), left, second,
-              Weight::regular);
-    add_lines(page, fit_line(input.widths, input.building.name, Weight::bold, width * 0.5 - kGap, kNames), right, first,
-              Weight::bold, Align::right);
-    auto const revision = revision_words(input.building);
-    auto const words = fmt::format("{}{}page {} of {}, {}", revision, revision.empty() ? "" : ", ", number, pages,
-                                   checked_against(input.building));
-    add_lines(page, fit_line(input.widths, words, Weight::regular, width * 0.55 - kGap, kDetail), right, second,
-              Weight::regular, Align::right);
-    page.marks.push_back(Line{left, top + kHead - kGap, right, top + kHead - kGap, 0.15, kBlack, false});
+    pen.add_lines(fit_line(input.widths, frame.title, Weight::bold, width * 0.5 - kGap, kTitle), left, first,
+                  Weight::bold);
+    pen.add_lines(fit_line(input.widths, frame.subtitle, Weight::regular, width * 0.45 - kGap, kDetail), left, second,
+                  Weight::regular);
+    pen.add_lines(fit_line(input.widths, input.building.name, Weight::bold, width * 0.5 - kGap, kNames), right, first,
+                  Weight::bold, Align::right);
+    auto const words = input.words(
+        comma_list({revision_phrase(input.building), page_of(number, pages), checked_against(input.building)}));
+    pen.add_lines(fit_line(input.widths, words, Weight::regular, width * 0.55 - kGap, kDetail), right, second,
+                  Weight::regular, Align::right);
+    pen.add(Line{left, top + kHead - kGap, right, top + kHead - kGap, 0.15, kBlack, false});
 }
 
-void add_bands(SheetInput const& input, Form const& form, Frame const& frame, Page& page, Mm top) {
+void add_bands(SheetInput const& input, Form const& form, Frame const& frame, Pen const& pen, Mm top) {
     auto const words = bands(input, frame.panel, frame.shows_spaces);
     if (words.empty()) return;
     auto const n = static_cast<Mm>(words.size());
     Mm const width = (width_between(form) - (n - 1) * kGap) / n;
     Mm x = form.margin;
     for (std::string const& band : words) {
-        page.marks.push_back(Box{x, top, width, kBand, 0.5, kBlack, true, grey(0.94), 0, false});
+        pen.add(Box{x, top, width, kBand, 0.5, kBlack, true, grey(0.94), 0, false});
         auto const text = fit_line(input.widths, band, Weight::bold, width - 2 * kGap, kNames);
-        add_lines(page, text, x + width / 2, top + (kBand + cap_height(text.x_height)) / 2, Weight::bold,
-                  Align::centre);
+        pen.add_lines(text, x + width / 2, top + (kBand + cap_height(text.x_height)) / 2, Weight::bold, Align::centre);
         x += width + kGap;
     }
 }
 
-void add_foot(SheetInput const& input, Form const& form, Frame const& frame, Page& page) {
+void add_foot(SheetInput const& input, Form const& form, Frame const& frame, Pen const& pen) {
     Mm const left = form.margin, right = form.width - form.margin, bottom = form.height - form.margin;
     auto const lines = foot_lines(input, form, frame);
     Mm y = bottom - descent(kFloor) - static_cast<Mm>(lines.size()) * leading(kFloor);
     Mm const rule = y - cap_height(kFloor) - kGap * 0.6;
-    page.marks.push_back(Line{left, rule, right, rule, 0.15, kBlack, false});
-    add_lines(page, {lines, kFloor, false}, left, y, Weight::regular);
+    pen.add(Line{left, rule, right, rule, 0.15, kBlack, false});
+    pen.add_lines({lines, kFloor, false}, left, y, Weight::regular);
     y = bottom - descent(kFloor);
-    add_lines(page,
-              fit_line(input.widths, imprint(input.building), Weight::regular, (right - left) * 0.5 - kGap, kFloor),
-              left, y, Weight::regular);
-    add_lines(page, fit_line(input.widths, how_to_reprint(input), Weight::regular, (right - left) * 0.5 - kGap, kFloor),
-              right, y, Weight::regular, Align::right);
+    pen.add_lines(fit_line(input.widths, input.words(imprint(input.building)), Weight::regular,
+                           (right - left) * 0.5 - kGap, kFloor),
+                  left, y, Weight::regular);
+    pen.add_lines(fit_line(input.widths, input.words(how_to_reprint(input)), Weight::regular,
+                           (right - left) * 0.5 - kGap, kFloor),
+                  right, y, Weight::regular, Align::right);
 }
 
 Mm head_top(Form const& form, Frame const& frame) { return form.margin + (frame.strip ? kStrip : 0); }
@@ -112,8 +108,8 @@ Rect content_area(SheetInput const& input, Form const& form, Frame const& frame)
     return {form.margin, top, width_between(form), bottom - top};
 }
 
-Mm least_content_height(Form const& form, Frame const& frame) {
-    double lines = 1 + most_lines(caution(), kFloor, width_between(form));
+Mm least_content_height(SheetInput const& input, Form const& form, Frame const& frame) {
+    double lines = 1 + most_lines(input.words(caution()), kFloor, width_between(form));
     for (std::string const& own : frame.foot) lines += most_lines(own, kFloor, width_between(form));
     Mm const foot = lines * leading(kFloor) + kGap;
     return form.height - 2 * form.margin - kStrip - kHead - (kBand + kGap) - foot - kGap;
@@ -121,10 +117,11 @@ Mm least_content_height(Form const& form, Frame const& frame) {
 
 void add_frame(SheetInput const& input, Form const& form, Frame const& frame, std::vector<Page>& pages) {
     for (std::size_t i = 0; i < pages.size(); ++i) {
-        if (frame.strip) add_strip(pages[i], form);
-        add_head(input, form, frame, pages[i], head_top(form, frame), i + 1, pages.size());
-        add_bands(input, form, frame, pages[i], head_top(form, frame) + kHead);
-        add_foot(input, form, frame, pages[i]);
+        Pen const pen(pages[i], input.widths);
+        if (frame.strip) add_strip(input, pen, form);
+        add_head(input, form, frame, pen, head_top(form, frame), i + 1, pages.size());
+        add_bands(input, form, frame, pen, head_top(form, frame) + kHead);
+        add_foot(input, form, frame, pen);
     }
 }
 
@@ -134,10 +131,12 @@ std::vector<std::string> bands(SheetInput const& input, std::string_view panel, 
     std::vector<std::string> words;
     auto const accepted = std::ranges::count_if(
         input.findings, [](Finding const& f) { return f.accepted && f.severity == Severity::error; });
+    auto const add = [&](Phrase const& band) { words.push_back(input.words(band)); };
     if (int const standing = count(input.findings, Severity::error); standing > 0)
-        words.push_back(errors("DRAFT", standing));
-    if (accepted > 0) words.push_back(errors("ACCEPTED", accepted));
-    if (shows_spaces && proposes_spaces(input.plan, panel)) words.emplace_back("PROPOSED: spaces not saved");
+        add(standing == 1 ? say("frame/draft-one", figure(1)) : say("frame/draft", figure(standing)));
+    if (accepted > 0)
+        add(accepted == 1 ? say("frame/accepted-one", figure(1)) : say("frame/accepted", figure(accepted)));
+    if (shows_spaces && proposes_spaces(input.plan, panel)) add(say("frame/proposed"));
     return words;
 }
 
@@ -149,33 +148,36 @@ bool proposes_spaces(Plan const& plan, std::string_view panel) {
     });
 }
 
-std::string date_words(Building const& building) {
-    if (!building.date) return {};
-    return fmt::format("{:04}-{:02}-{:02}", building.date->year, building.date->month, building.date->day);
+Phrase date_phrase(Date const& date) {
+    return say("figure/date", as_is(fmt::format("{:04}", date.year)), as_is(fmt::format("{:02}", date.month)),
+               as_is(fmt::format("{:02}", date.day)));
 }
 
-std::string revision_words(Building const& building) {
-    auto words = building.revision.empty() ? std::string() : "rev. " + building.revision;
-    if (building.date) words += (words.empty() ? "" : ", ") + date_words(building);
-    return words;
+Phrase revision_phrase(Building const& building) {
+    Phrases words;
+    if (!building.revision.empty()) words.push_back(say("frame/revision", building.revision));
+    if (building.date) words.push_back(date_phrase(*building.date));
+    return comma_list(words);
 }
 
-std::string imprint(Building const& building) {
-    auto const revision = revision_words(building);
-    return building.name + (building.name.empty() || revision.empty() ? "" : ", ") + revision;
+Phrase page_of(std::size_t number, std::size_t pages) {
+    return say("frame/page", figure(static_cast<std::int64_t>(number)), figure(static_cast<std::int64_t>(pages)));
 }
 
-std::string checked_against(Building const& building) { return "checked against " + building.code; }
+Phrase imprint(Building const& building) { return comma_list({building.name, revision_phrase(building)}); }
 
-std::string how_to_reprint(SheetInput const& input) {
-    return "Reprint: legwork print " + (input.file.empty() || input.file == "-" ? "FILE" : input.file);
+Phrase checked_against(Building const& building) { return say("frame/checked-against", building.code); }
+
+Phrase how_to_reprint(SheetInput const& input) {
+    bool const named = !input.file.empty() && input.file != "-";
+    return say("frame/reprint", named ? Phrase(input.file) : say("frame/reprint-file"));
 }
 
-std::string_view caution() {
-    return "A planning aid: the local code and the authority having jurisdiction decide. Work in a panel is for people "
-           "licensed or permitted to do it. Switch off, lock out, prove dead on both legs before touching. In many "
-           "panels "
-           "the line side stays live with the main off.";
+Phrase caution() { return say("frame/caution"); }
+
+Phrase comma_list(Phrases words) {
+    std::erase_if(words, [](Phrase const& w) { return w.empty(); });
+    return joined("list/comma", words);
 }
 
 } // namespace legwork

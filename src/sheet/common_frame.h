@@ -5,16 +5,13 @@
 #pragma once
 
 #include "sheet/sheets.h"
+#include "words/phrase.h"
 
 #include <string>
 #include <string_view>
 #include <vector>
 
 namespace legwork {
-
-struct Rect {
-    Mm x = 0, y = 0, width = 0, height = 0;
-};
 
 struct Frame {
     std::string title;             // largest: "Main", "Wire labels"
@@ -28,7 +25,7 @@ struct Frame {
 // The page left between head and foot, the same on every page of the sheet.
 Rect content_area(SheetInput const& input, Form const& form, Frame const& frame);
 // It is no lower than that, whatever the face and the findings; minus infinity with letters that are not usual ones.
-Mm least_content_height(Form const& form, Frame const& frame);
+Mm least_content_height(SheetInput const& input, Form const& form, Frame const& frame);
 // Adds head, bands and foot to pages whose contents stand in content_area().
 void add_frame(SheetInput const& input, Form const& form, Frame const& frame, std::vector<Page>& pages);
 // An empty page of the form.
@@ -41,11 +38,14 @@ std::vector<std::string> bands(SheetInput const& input, std::string_view panel, 
 bool proposes_spaces(Plan const& plan, std::string_view panel);
 
 // "Ferry Landing boathouse, rev. B, 2026-05-02": what the job says of itself, what it lacks left out.
-std::string imprint(Building const& building);
-std::string revision_words(Building const& building);  // "rev. B, 2026-05-02": the same without the name
-std::string date_words(Building const& building);      // "2026-05-02", or empty
-std::string checked_against(Building const& building); // "checked against CE 2024"
-std::string how_to_reprint(SheetInput const& input);   // "Reprint: legwork print boathouse.toml"
-std::string_view caution();                            // design: care, in few words
+Phrase imprint(Building const& building);
+Phrase revision_phrase(Building const& building); // "rev. B, 2026-05-02": the same without the name
+Phrase date_phrase(Date const& date);             // "2026-05-02"
+Phrase page_of(std::size_t number, std::size_t pages);
+Phrase checked_against(Building const& building); // "checked against CE 2024"
+Phrase how_to_reprint(SheetInput const& input);   // "Reprint: legwork print boathouse.toml"
+Phrase caution();                                 // design: care, in few words
+// "A, B, C" of those that say something.
+Phrase comma_list(Phrases words);
 
 } // namespace legwork

@@ -200,13 +200,4 @@ double most_lines(std::string_view words, Mm x_height, Mm width) {
     return 1 + 2 * UsualLetters().width(words, x_height, Weight::bold) / width;
 }
 
-Mm add_lines(Page& page, Fitted const& text, Mm x, Mm baseline, Weight weight, Align align, Ink ink) {
-    Mm last = baseline;
-    for (std::size_t i = 0; i < text.lines.size(); ++i) {
-        last = baseline + static_cast<Mm>(i) * leading(text.x_height);
-        page.marks.push_back(Text{x, last, text.x_height, text.lines[i], weight, align, ink, 0});
-    }
-    return last;
-}
-
 } // namespace legwork

@@ -66,9 +66,4 @@ Fitted fit_line(TextWidth const& widths, std::string_view words, Weight weight, 
 // fit() and wrapped() take no more lines than that, whatever the face; infinite with letters that are not usual ones.
 double most_lines(std::string_view words, Mm x_height, Mm width);
 
-// Puts the lines below one another, the first on `baseline`; x is their left, middle or right. Returns the last
-// baseline.
-Mm add_lines(Page& page, Fitted const& text, Mm x, Mm baseline, Weight weight, Align align = Align::left,
-             Ink ink = kBlack);
-
 } // namespace legwork

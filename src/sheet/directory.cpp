@@ -4,9 +4,9 @@
 #include "sheet/directory.h"
 
 #include "sheet/common.h"
+#include "sheet/directory_list.h"
 #include "sheet/directory_map.h"
 #include "sheet/directory_words.h"
-#include "units/text.h"
 
 #include <algorithm>
 
@@ -30,10 +30,10 @@ public:
           panel_(panel),
           form_(form),
           hanging_(panel),
-          directory_{input.building, input.plan, code_book(input.building.code)},
+          directory_{input.building, input.plan, code_book(input.building.code), input.catalogue.language()},
           entries_(panel_entries(directory_, panel)) {
         frame_.title = panel.name;
-        frame_.subtitle = "Panel directory";
+        frame_.subtitle = input.words(say("directory/title"));
         frame_.panel = panel.name;
         frame_.shows_spaces = true;
         frame_.strip = true;
@@ -44,11 +44,13 @@ public:
     // Told without a measure of the face or a line laid out: by the widest that letters can be, on the lowest and
     // narrowest lines that there can be.
     bool surely_takes_all_names() const {
-        Mm const lists = greatest_height(source_rows(directory_, panel_), form_.width - 2 * form_.margin, kDetail);
-        Mm const room = least_content_height(form_, frame_) - lists - 2 * kGap - kMapHeight - kMainBox;
+        Mm const lists =
+            greatest_height(in_words(source_rows(directory_, panel_)), form_.width - 2 * form_.margin, kDetail);
+        Mm const room = least_content_height(input_, form_, frame_) - lists - 2 * kGap - kMapHeight - kMainBox;
         if (room < 2 * kLeastRow) return false; // a page has two rows at least
-        return std::ranges::all_of(
-            entries_.entries, [&](Entry const& e) { return surely_shows_name(e, form_.width - 2 * form_.margin); });
+        return std::ranges::all_of(entries_.entries, [&](Entry const& e) {
+            return surely_shows_name(e, input_.catalogue, form_.width - 2 * form_.margin);
+        });
     }
 
     ComposedDirectory make() {
@@ -62,17 +64,16 @@ public:
         add_frame(input_, form_, frame_, made_.sheet.pages);
         made_.sheet.name = "directory";
         made_.sheet.panel = panel_.name;
-        made_.sheet.title =
-            input_.building.name + (input_.building.name.empty() ? "" : ", ") + "panel directory, " + panel_.name;
+        made_.sheet.title = input_.words(comma_list({input_.building.name, say("directory/document", panel_.name)}));
         return std::move(made_);
     }
 
 private:
     std::vector<std::string> foot() const {
-        std::vector<std::string> lines{abbreviations(entries_, legs_)};
+        std::vector<std::string> lines{input_.words(abbreviations(entries_, legs_))};
         bool const two_legs = panel_.legs == Legs::two;
-        if (auto totals = leg_totals(plan_of(input_.plan, panel_.name), two_legs); !totals.empty())
-            lines.push_back(std::move(totals));
+        if (auto const totals = leg_totals(plan_of(input_.plan, panel_.name), two_legs); !totals.empty())
+            lines.push_back(input_.words(totals));
         return lines;
     }
 
@@ -84,7 +85,15 @@ private:
         if (!notes_.empty()) compose();
     }
 
-    List list(std::vector<ListRow> const& rows) const { return {input_.widths, rows, room_.width, list_size_}; }
+    std::vector<ListRow> in_words(std::vector<PhraseRow> const& rows) const {
+        std::vector<ListRow> words;
+        for (auto const& [lead, said] : rows) words.push_back({input_.words(lead), input_.words(said)});
+        return words;
+    }
+
+    List list(std::vector<PhraseRow> const& rows) const {
+        return {input_.widths, in_words(rows), room_.width, list_size_};
+    }
 
     void compose() {
         List const below = list(below_rows()), sources = list(source_rows(directory_, panel_));
@@ -99,8 +108,8 @@ private:
         for (std::size_t i = 0; i < spans.size(); ++i) {
             bool const last = i + 1 == spans.size();
             made_.sheet.pages.push_back(blank_page(form_));
-            sources.add(page().marks, room_.x, room_.y);
-            if (map > 0) add_panel_map(page().marks, block(), main_words(), room_.x, top - map, room_.width);
+            sources.add(pen(), room_.x, room_.y);
+            if (map > 0) add_panel_map(pen(), block(), main_words(), room_.x, top - map, room_.width);
             int const rows = spans[i].to - spans[i].from;
             // A list that does not fit even below the lowest lines has a page of its own.
             Mm const with_list = (room - for_list) / rows;
@@ -114,8 +123,8 @@ private:
     // The map of a turned panel shows the main itself.
     std::optional<PanelEnd> box_end() const { return hanging_.turned() ? std::nullopt : hanging_.main_end(); }
 
-    Page& page() { return made_.sheet.pages.back(); }
-    BlockInput block() const { return {input_.widths, hanging_, entries_, legs_}; }
+    Pen pen() { return {made_.sheet.pages.back(), input_.widths}; }
+    BlockInput block() const { return {input_.widths, hanging_, entries_, legs_, input_.catalogue}; }
 
     void add_block(BlockSpan span, Mm top, Mm row, bool first, bool last) {
         Mm y = top;
@@ -123,45 +132,45 @@ private:
             add_main(y);
             y += kMainBox;
         }
-        auto made = panel_block(block(), span, room_.x, y, room_.width, row);
+        Mm const rows_top = y;
         y += row * (span.to - span.from);
         if (last && box_end() == PanelEnd::bottom) {
             add_main(y + 1);
             y += kMainBox;
         }
-        std::ranges::move(made.marks, std::back_inserter(page().marks));
+        auto made = panel_block(pen(), block(), span, room_.x, rows_top, room_.width, row);
         std::ranges::move(made.notes, std::back_inserter(notes_));
         std::ranges::move(made.shortened, std::back_inserter(made_.shortened));
         below_ = y;
     }
 
-    std::string main_words() const { return panel_.main ? "MAIN " + text(*panel_.main) : "MAIN"; }
+    std::string main_words() const {
+        return input_.words(panel_.main ? say("directory/main-amps", said(*panel_.main)) : say("directory/main"));
+    }
 
     void add_main(Mm y) {
         Mm const width = 60, height = kMainBox - 1, middle = room_.x + room_.width / 2;
-        page().marks.push_back(Box{middle - width / 2, y, width, height, 0.5, kBlack, false, kWhite, 0, false});
-        page().marks.push_back(Text{middle, y + (height + cap_height(kNames)) / 2, kNames, main_words(), Weight::bold,
-                                    Align::centre, kBlack, 0});
+        pen().add(Box{middle - width / 2, y, width, height, 0.5, kBlack, false, kWhite, 0, false});
+        pen().add(Text{middle, y + (height + cap_height(kNames)) / 2, kNames, main_words(), Weight::bold, Align::centre,
+                       kBlack, 0});
     }
 
-    std::vector<ListRow> below_rows() const {
+    std::vector<PhraseRow> below_rows() const {
         auto rows = off_by_hand_rows(directory_, panel_);
-        if (!entries_.not_placed.empty()) rows.push_back({"NOT PLACED: these have no space yet", ""});
+        if (!entries_.not_placed.empty()) rows.push_back({say("directory/not-placed"), {}});
         for (Entry const& e : entries_.not_placed) {
-            ListRow row{e.mark, e.name};
-            for (std::string const* part : {&e.place, &e.breaker})
-                if (!part->empty()) row.words += ", " + *part;
-            for (std::string const& w : e.warnings) row.words += "; " + w;
-            rows.push_back(std::move(row));
+            Phrases said{comma_list({e.name, e.place, e.breaker})};
+            said.insert(said.end(), e.warnings.begin(), e.warnings.end());
+            rows.push_back({e.mark, joined("list/semicolon", said)});
         }
-        if (!notes_.empty()) rows.push_back({"More about these lines", ""});
+        if (!notes_.empty()) rows.push_back({say("directory/more-about"), {}});
         for (std::size_t i = 0; i < notes_.size(); ++i) {
-            bool const same = i > 0 && notes_[i - 1].where == notes_[i].where;
+            BelowNote const& note = notes_[i];
+            bool const same = i > 0 && notes_[i - 1].where == note.where;
             if (same)
-                rows.back().words += "; " + notes_[i].words;
+                rows.back().words = say("list/semicolon", rows.back().words, note.words);
             else
-                rows.push_back(
-                    {notes_[i].where + (notes_[i].mark.empty() ? "" : "  " + notes_[i].mark), notes_[i].words});
+                rows.push_back({note.where + (note.mark.empty() ? "" : "  " + note.mark), note.words});
         }
         return rows;
     }
@@ -178,7 +187,7 @@ private:
                 continue;
             }
             n = std::max<std::size_t>(n, 1);
-            below.add(page().marks, room_.x, y, done, done + n);
+            below.add(pen(), room_.x, y, done, done + n);
             done += n;
             y = room_.y + room_.height;
         }

@@ -32,26 +32,39 @@ struct Cell {
     bool whole_rows;  // false for the half of a space
 };
 
-CellWords words_of(Entry const& e) {
+CellWords words_of(Entry const& e, Catalogue const& catalogue) {
+    auto const all = [&](Phrases const& some) {
+        std::vector<std::string> words;
+        for (Phrase const& p : some) words.push_back(catalogue.words(p));
+        return words;
+    };
+    auto const cell = [&](Phrase const& name, Weight weight, Phrase const& place, Phrases const& warnings,
+                          Phrases const& remarks) {
+        return CellWords{catalogue.words(name), weight,       catalogue.words(place),
+                         all(warnings),         all(remarks), catalogue.words(say("directory/more-below"))};
+    };
     switch (e.kind) {
-    case EntryKind::circuit: return {e.name, Weight::bold, e.place, e.warnings, e.remarks};
+    case EntryKind::circuit: return cell(e.name, Weight::bold, e.place, e.warnings, e.remarks);
     case EntryKind::future: {
         auto warnings = e.warnings;
-        warnings.insert(warnings.begin(), "wired, off");
-        return {"FUTURE: " + e.name, Weight::regular, e.place, warnings, e.remarks};
+        warnings.insert(warnings.begin(), say("directory/wired-off"));
+        return cell(say("directory/future", e.name), Weight::regular, e.place, warnings, e.remarks);
     }
-    case EntryKind::spare: return {"SPARE", Weight::regular, "breaker, no wire", e.warnings, e.remarks};
-    case EntryKind::space: return {"SPACE", Weight::regular, "", {}, {}};
-    case EntryKind::not_fed: return {"NOT FED", Weight::regular, "no source reaches it", {}, {}};
-    case EntryKind::blocked: return {"BLOCKED", Weight::regular, "keep empty", {}, {}};
+    case EntryKind::spare:
+        return cell(say("directory/spare"), Weight::regular, say("directory/spare-why"), e.warnings, e.remarks);
+    case EntryKind::space: return cell(say("directory/space"), Weight::regular, {}, {}, {});
+    case EntryKind::not_fed:
+        return cell(say("directory/not-fed"), Weight::regular, say("directory/not-fed-why"), {}, {});
+    case EntryKind::blocked:
+        return cell(say("directory/blocked"), Weight::regular, say("directory/blocked-why"), {}, {});
     }
     return {};
 }
 
 class BlockWriter {
 public:
-    BlockWriter(BlockInput const& input, BlockSpan span, Mm x, Mm y, Mm width, Mm row)
-        : input_(input), span_(span), x_(x), y_(y), width_(width), row_(row) {
+    BlockWriter(Pen const& pen, BlockInput const& input, BlockSpan span, Mm x, Mm y, Mm width, Mm row)
+        : pen_(pen), input_(input), span_(span), x_(x), y_(y), width_(width), row_(row) {
         // Two sizes of detail: the larger where the row has room for a name and a line below it.
         sizes_ = {kNames, first_to_second(kDetail) <= row_ - 1.2 ? kDetail : kFloor};
         // Descenders weigh less than letters: they count half when the two lines are centred.
@@ -67,12 +80,13 @@ public:
     }
 
 private:
+    std::string words(Phrase const& phrase) const { return input_.catalogue.words(phrase); }
     static Mm first_to_second(Mm detail) { return cap_height(kNames) + line_step(kNames, detail) + descent(detail); }
     // As wide as the widest breaker or mark asks for, within bounds.
     Mm breaker_column() const {
         Mm widest = 0;
         for (Entry const& e : input_.entries.entries) {
-            widest = std::max(widest, input_.widths.width(e.breaker, kDetail, Weight::regular));
+            widest = std::max(widest, input_.widths.width(words(e.breaker), kDetail, Weight::regular));
             widest = std::max(widest, input_.widths.width(e.mark, sizes_.detail, Weight::regular));
         }
         return std::clamp(widest, kLeastBreaker, kGreatestBreaker) + kPad;
@@ -83,11 +97,9 @@ private:
     Mm bottom() const { return top(span_.to); }
     bool shown(Hanging::Stretch const& s) const { return s.from < span_.to && s.to > span_.from; }
 
-    void line(Mm x1, Mm y1, Mm x2, Mm y2, Mm width) {
-        made_.marks.push_back(Line{x1, y1, x2, y2, width, kBlack, false});
-    }
-    void text(Mm x, Mm baseline, Mm x_height, std::string const& words, Weight weight, Align align, Ink ink = kBlack) {
-        made_.marks.push_back(Text{x, baseline, x_height, words, weight, align, ink, 0});
+    void line(Mm x1, Mm y1, Mm x2, Mm y2, Mm width) { pen_.add(Line{x1, y1, x2, y2, width, kBlack, false}); }
+    void text(Mm x, Mm baseline, Mm x_height, std::string const& line, Weight weight, Align align, Ink ink = kBlack) {
+        pen_.add(Text{x, baseline, x_height, line, weight, align, ink, 0});
     }
 
     void add_spine() {
@@ -101,8 +113,7 @@ private:
                 continue;
             }
             Leg const leg = input_.hanging.leg_of_row(row);
-            if (leg == Leg::b)
-                made_.marks.push_back(Box{spine_left(), y, kSpine, row_, 0, kBlack, true, grey(0.93), 0, false});
+            if (leg == Leg::b) pen_.add(Box{spine_left(), y, kSpine, row_, 0, kBlack, true, grey(0.93), 0, false});
             text(spine_left() + kSpine / 2, letter_y, kDetail, std::string(1, letter(leg)), Weight::regular,
                  Align::centre);
         }
@@ -135,12 +146,12 @@ private:
         line(cell.x, cell.y + cell.height, cell.x + cell.width, cell.y + cell.height, kHair);
         bool const lighter = e.kind == EntryKind::future;
         if (e.slots.size() == 2 && !lighter)
-            made_.marks.push_back(Box{cell.x + kEdge / 2, cell.y, cell.width - kEdge / 2, cell.height, kEdge, kBlack,
-                                      false, kWhite, 0, false});
+            pen_.add(Box{cell.x + kEdge / 2, cell.y, cell.width - kEdge / 2, cell.height, kEdge, kBlack, false, kWhite,
+                         0, false});
         Mm const inset = 0.7;
         if (lighter)
-            made_.marks.push_back(Box{cell.x + inset, cell.y + inset, cell.width - 2 * inset, cell.height - 2 * inset,
-                                      kHair, kBlack, false, kWhite, 0, true});
+            pen_.add(Box{cell.x + inset, cell.y + inset, cell.width - 2 * inset, cell.height - 2 * inset, kHair, kBlack,
+                         false, kWhite, 0, true});
         if (e.kind == EntryKind::blocked) add_cross(cell);
     }
 
@@ -151,8 +162,7 @@ private:
             cell.spine_right ? cell.x + cell.width - kNumberColumn - kPad : cell.x + kNumberColumn + breaker_column_;
         Mm const x = right - side, y = cell.y + (cell.height - side) / 2;
         for (bool const rising : {false, true})
-            made_.marks.push_back(
-                Line{x, rising ? y + side : y, x + side, rising ? y : y + side, kHair, kLighter, false});
+            pen_.add(Line{x, rising ? y + side : y, x + side, rising ? y : y + side, kHair, kLighter, false});
     }
 
     // The space's number beside the spine, in each of its rows.
@@ -176,7 +186,8 @@ private:
         CellSizes sizes = sizes_;
         if (!is_line) sizes.name = kDetail;
         Mm const width = words_width(cell.width, breaker_column_, e);
-        auto const set = set_cell(input_.widths, words_of(e), width, cell.height - kAboveWords, sizes);
+        auto const set =
+            set_cell(input_.widths, words_of(e, input_.catalogue), width, cell.height - kAboveWords, sizes);
 
         Mm baseline = cell.y + (cell.height - set.above - set.below) / 2 + set.above;
         if (cell.height < row_ * 1.01 && cell.whole_rows && set.above <= first_line_ - 0.3 &&
@@ -187,17 +198,17 @@ private:
         if (!e.breaker.empty()) add_breaker(e, cell, breaker_baseline(cell, baseline), ink);
         if (e.kind == EntryKind::not_fed) strike(cell, left, baseline, set);
         if (!first) return;
-        for (std::string const& words : set.left_out)
-            made_.notes.push_back({e.slots.front().space, numbers(e.slots), e.mark, words});
+        for (std::string const& left_out : set.left_out)
+            made_.notes.push_back({e.slots.front().space, numbers(e.slots), e.mark, left_out});
         if (set.shortened) {
-            made_.notes.insert(made_.notes.begin(), {e.slots.front().space, numbers(e.slots), e.mark, e.name});
+            made_.notes.insert(made_.notes.begin(), {e.slots.front().space, numbers(e.slots), e.mark, words(e.name)});
             made_.shortened.push_back(e.mark);
         }
     }
 
     // Beside the number on a line of its own row; in the middle of a two-pole breaker; with the words of a half.
-    Mm breaker_baseline(Cell const& cell, Mm words) const {
-        if (!cell.whole_rows) return words;
+    Mm breaker_baseline(Cell const& cell, Mm of_words) const {
+        if (!cell.whole_rows) return of_words;
         if (cell.height < row_ * 1.01) return cell.y + first_line_;
         return cell.y + cell.height / 2 - row_ / 2 + first_line_;
     }
@@ -207,23 +218,25 @@ private:
             cell.spine_right ? cell.x + cell.width - kNumberColumn - kPad : cell.x + kNumberColumn + breaker_column_;
         Mm const width = breaker_column_ - kPad;
         bool const two_lines = cell.whole_rows;
-        auto const amps = fit_line(input_.widths, e.breaker, Weight::regular, width, two_lines ? kDetail : kFloor);
+        auto const breaker = words(e.breaker);
+        auto const amps = fit_line(input_.widths, breaker, Weight::regular, width, two_lines ? kDetail : kFloor);
         add_text(amps, right, baseline, Weight::regular, ink);
         if (two_lines) {
             auto const mark = fit_line(input_.widths, e.mark, Weight::regular, width, sizes_.detail);
             add_text(mark, right, baseline + line_step(kNames, sizes_.detail), Weight::regular, ink);
             return;
         }
-        Mm const left = width - input_.widths.width(e.breaker, amps.x_height, Weight::regular) - kPad;
+        Mm const left = width - input_.widths.width(breaker, amps.x_height, Weight::regular) - kPad;
         auto const mark = fit_line(input_.widths, e.mark, Weight::regular, left, kFloor);
         if (mark.shortened)
-            made_.notes.push_back({e.slots.front().space, numbers(e.slots), e.mark, "cable mark " + e.mark});
+            made_.notes.push_back(
+                {e.slots.front().space, numbers(e.slots), e.mark, words(say("directory/cable-mark", e.mark))});
         add_text(mark, right - width + left, baseline, Weight::regular, ink);
     }
 
     void add_text(Fitted const& fitted, Mm x, Mm baseline, Weight weight, Ink ink) {
-        for (std::string const& words : fitted.lines)
-            text(x, baseline, fitted.x_height, words, weight, Align::right, ink);
+        for (std::string const& line : fitted.lines)
+            text(x, baseline, fitted.x_height, line, weight, Align::right, ink);
     }
 
     // A dashed line through the rest of the cell: no circuit here.
@@ -233,7 +246,7 @@ private:
             from = std::max(from, left + l.x + input_.widths.width(l.words, l.x_height, l.weight));
         Mm const to = cell.spine_right ? cell.x + cell.width - kNumberColumn - kPad : cell.x + cell.width - kPad;
         Mm const y = baseline - kDetail / 2;
-        if (to - from > 6) made_.marks.push_back(Line{from + 2, y, to, y, kHair, kLighter, true});
+        if (to - from > 6) pen_.add(Line{from + 2, y, to, y, kHair, kLighter, true});
     }
 
     // A bracket from handle to handle, between the numbers and the spine.
@@ -247,13 +260,14 @@ private:
         Mm const spine = left_column ? spine_left() : spine_left() + kSpine;
         Mm const x = left_column ? spine - 0.5 - bar : spine + 0.5;
         Mm const y1 = std::max(top(from), top(span_.from)), y2 = std::min(top(to), bottom());
-        made_.marks.push_back(Box{x, y1, bar, y2 - y1, 0, kBlack, true, kBlack, 0, false});
+        pen_.add(Box{x, y1, bar, y2 - y1, 0, kBlack, true, kBlack, 0, false});
         Mm const tick_x = left_column ? x - tick + bar : x;
         for (double const row : {from, to})
             if (row > span_.from && row < span_.to)
-                made_.marks.push_back(Box{tick_x, top(row) - bar / 2, tick, bar, 0, kBlack, true, kBlack, 0, false});
+                pen_.add(Box{tick_x, top(row) - bar / 2, tick, bar, 0, kBlack, true, kBlack, 0, false});
     }
 
+    Pen pen_;
     BlockInput const& input_;
     BlockSpan span_;
     Mm x_, y_, width_, row_;
@@ -264,9 +278,9 @@ private:
 
 } // namespace
 
-bool surely_shows_name(Entry const& e, Mm width) {
+bool surely_shows_name(Entry const& e, Catalogue const& catalogue, Mm width) {
     bool const half = std::ranges::any_of(e.slots, [](Spot s) { return s.half != 0; });
-    auto words = words_of(e);
+    auto words = words_of(e, catalogue);
     words.place.clear();
     words.warnings.clear();
     words.remarks.clear();
@@ -275,8 +289,8 @@ bool surely_shows_name(Entry const& e, Mm width) {
                 .shortened;
 }
 
-BlockResult panel_block(BlockInput const& input, BlockSpan span, Mm x, Mm y, Mm width, Mm row) {
-    return BlockWriter(input, span, x, y, width, row).make();
+BlockResult panel_block(Pen const& pen, BlockInput const& input, BlockSpan span, Mm x, Mm y, Mm width, Mm row) {
+    return BlockWriter(pen, input, span, x, y, width, row).make();
 }
 
 } // namespace legwork

@@ -6,6 +6,7 @@
 
 #include "sheet/common_frame.h"
 #include "sheet/directory_entries.h"
+#include "sheet/pen.h"
 
 namespace legwork {
 
@@ -46,7 +47,6 @@ struct BelowNote {
 };
 
 struct BlockResult {
-    std::vector<Mark> marks;
     std::vector<BelowNote> notes;
     std::vector<std::string> shortened; // marks of circuits whose name was cut
 };
@@ -59,18 +59,19 @@ struct BlockInput {
     TextWidth const& widths;
     Hanging const& hanging;
     PanelEntries const& entries;
-    bool shows_legs = true; // false on direct current
+    bool shows_legs; // false on direct current
+    Catalogue const& catalogue;
 };
 
 // Least and greatest height of a line.
 inline constexpr Mm kLeastRow = 8.5, kGreatestRow = 11.0;
 
 // The lines of these rows, from (x, y) over `width`, `row` high each.
-BlockResult panel_block(BlockInput const& input, BlockSpan span, Mm x, Mm y, Mm width, Mm row);
+BlockResult panel_block(Pen const& pen, BlockInput const& input, BlockSpan span, Mm x, Mm y, Mm width, Mm row);
 
 // True when the line of this entry shows its name whole on a block that is so wide, however low its rows come to be.
 // Told by the widest that letters can be; false does not mean that the name is cut.
-bool surely_shows_name(Entry const& entry, Mm width);
+bool surely_shows_name(Entry const& entry, Catalogue const& catalogue, Mm width);
 
 // Rows for each page, at most `most` a page, parted where no breaker and no tie spans two pages if that can be.
 std::vector<BlockSpan> page_spans(Hanging const& hanging, PanelEntries const& entries, int most);

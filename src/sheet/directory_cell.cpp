@@ -13,7 +13,6 @@ namespace legwork {
 namespace {
 
 constexpr std::string_view kBetween = " · ";
-constexpr std::string_view kMore = "more below";
 constexpr Mm kAfterName = 1.8;
 
 // One way to set the words: these sizes, lines for the name, and whether more than the place may follow on its line.
@@ -129,7 +128,7 @@ CellText set_cell(TextWidth const& widths, CellWords const& words, Mm width, Mm 
     phrases.insert(phrases.end(), words.remarks.begin(), words.remarks.end());
     while (true) {
         auto kept = phrases;
-        if (!left_out.empty()) kept.emplace_back(kMore);
+        if (!left_out.empty()) kept.push_back(words.more_below);
         auto text = fitted(said, kept);
         if (!text && phrases.empty()) text = fitted(said, {}); // not even "more below" beside the name
         if (!text && !phrases.empty()) {

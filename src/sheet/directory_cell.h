@@ -17,6 +17,7 @@ struct CellWords {
     Weight weight = Weight::bold;
     std::string place;
     std::vector<std::string> warnings, remarks;
+    std::string more_below; // stands in for what did not fit
 };
 
 struct CellLine {

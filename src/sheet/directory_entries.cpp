@@ -7,8 +7,6 @@
 #include "reckon/wire_downstream.h"
 #include "units/text.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <set>
 
@@ -40,23 +38,21 @@ std::string place_words(Circuit const& c, Panel const& panel) {
 }
 
 // "GFCI+AFCI", "AFCI, GFCI at outlet".
-std::vector<std::string> protection_words(Circuit const& c) {
-    std::vector<std::string> words;
+void say_protection(Circuit const& c, Phrases& out) {
     bool const gfci = c.gfci == Protection::breaker, afci = c.afci == Protection::breaker;
     if (gfci && afci)
-        words.emplace_back("GFCI+AFCI");
+        out.push_back(say("directory/gfci-afci"));
     else if (gfci)
-        words.emplace_back("GFCI");
+        out.push_back(say("directory/gfci"));
     else if (afci)
-        words.emplace_back("AFCI");
+        out.push_back(say("directory/afci"));
     bool const gfci_out = c.gfci == Protection::outlet, afci_out = c.afci == Protection::outlet;
     if (gfci_out && afci_out)
-        words.emplace_back("GFCI+AFCI at outlet");
+        out.push_back(say("directory/gfci-afci-outlet"));
     else if (gfci_out)
-        words.emplace_back("GFCI at outlet");
+        out.push_back(say("directory/gfci-outlet"));
     else if (afci_out)
-        words.emplace_back("AFCI at outlet");
-    return words;
+        out.push_back(say("directory/afci-outlet"));
 }
 
 class Maker {
@@ -75,7 +71,7 @@ private:
         Entry entry = entry_of(c, slots);
         bool const free = std::ranges::all_of(slots, [&](Spot s) { return layout_.has(s.space) && is_free(s); });
         if (slots.empty() || !free) {
-            if (!slots.empty()) entry.warnings.push_back("stands on " + numbers(slots) + ", which is taken");
+            if (!slots.empty()) entry.warnings.push_back(say("directory/taken", numbers(slots)));
             entry.slots.clear();
             made_.not_placed.push_back(std::move(entry));
             return;
@@ -115,39 +111,49 @@ private:
         entry.kind = has_no_wire(c) ? EntryKind::spare : c.off ? EntryKind::future : EntryKind::circuit;
         entry.slots = slots;
         entry.mark = c.mark;
-        entry.name = !c.name.empty() ? c.name : c.is_spare() ? "Spare, wired" : "(no name)";
+        entry.name = name_phrase(c);
         entry.place = place_words(c, panel_);
-        entry.breaker = breaker_words(c);
+        entry.poles = c.poles;
+        entry.breaker = breaker_phrase(c);
         say_warnings(c, slots, entry.warnings);
-        entry.remarks = protection_words(c);
-        if (auto most = largest_breaker(c); !most.empty()) entry.remarks.push_back(std::move(most));
-        if (auto const* sub = c.fed_panel()) entry.remarks.push_back("feeds panel " + sub->name);
-        for (Panel const* dc : c.supplies_dc) entry.remarks.push_back("power supply of panel " + dc->name);
+        entry.gfci = c.gfci;
+        entry.afci = c.afci;
+        say_protection(c, entry.remarks);
+        if (auto most = largest_breaker(c); !most.empty()) {
+            entry.smaller_wire = true;
+            entry.remarks.push_back(std::move(most));
+        }
+        if (auto const* sub = c.fed_panel()) entry.remarks.push_back(say("directory/feeds", sub->name));
+        for (Panel const* dc : c.supplies_dc) entry.remarks.push_back(say("directory/power-supply-of", dc->name));
         if (!c.note.empty()) entry.remarks.push_back(c.note);
         return entry;
     }
 
-    std::string largest_breaker(Circuit const& c) const {
-        if (!input_.book) return {};
-        auto const wire = smaller_wire({input_.building, input_.plan, *input_.book}, c);
-        return wire ? largest_breaker_words(*wire) : std::string();
+    Phrase name_phrase(Circuit const& c) const {
+        if (auto const& name = name_in(input_.language, c); !name.empty()) return name;
+        return c.is_spare() ? say("directory/spare-wired") : say("directory/no-name");
     }
 
-    void say_warnings(Circuit const& c, std::vector<Spot> const& slots, std::vector<std::string>& out) const {
+    Phrase largest_breaker(Circuit const& c) const {
+        if (!input_.book) return {};
+        auto const wire = smaller_wire({input_.building, input_.plan, *input_.book}, c);
+        return wire ? largest_breaker_phrase(*wire) : Phrase();
+    }
+
+    void say_warnings(Circuit const& c, std::vector<Spot> const& slots, Phrases& out) const {
         if (auto const* other = c.partner()) {
-            auto const where = position_words(input_.plan, panel_, *other);
-            out.push_back(tied_partner(c) ? "off together with " + where
-                                          : "shares neutral with " + where + ": turn both off");
+            auto const where = position_phrase(input_.plan, panel_, *other);
+            out.push_back(tied_partner(c) ? say("directory/off-with", where) : say("directory/shares-neutral", where));
         }
         if (c.poles == 2 && slots.size() == 2) {
             if (c.tie == Tie::none)
-                out.push_back(fmt::format("{} and {} not tied: turn both off", text(slots[0]), text(slots[1])));
+                out.push_back(say("directory/not-tied", text(slots[0]), text(slots[1])));
             else if (!adjoining(layout_, slots[0], slots[1]))
-                out.push_back(fmt::format("{} and {} are one breaker", text(slots[0]), text(slots[1])));
+                out.push_back(say("directory/one-breaker", text(slots[0]), text(slots[1])));
         }
-        if (c.is_source() && !c.is(PanelPart::main)) out.emplace_back("can feed this panel");
+        if (c.is_source() && !c.is(PanelPart::main)) out.push_back(say("directory/can-feed"));
         auto const dead = [&](Spot s) { return layout_.has(s.space) && !panel_.is_live(s.space); };
-        if (std::ranges::any_of(slots, dead)) out.emplace_back("NOT FED: no source reaches this space");
+        if (std::ranges::any_of(slots, dead)) out.push_back(say("directory/space-not-fed"));
     }
 
     // The handles of a two-pole breaker, or of two tied singles.
@@ -182,11 +188,21 @@ std::string numbers(std::vector<Spot> const& slots) {
     return words;
 }
 
-std::string position_words(Plan const& plan, Panel const& panel, Circuit const& c) {
+Phrase position_phrase(Plan const& plan, Panel const& panel, Circuit const& c) {
     auto const slots = slots_of(plan, c.mark);
-    if (c.panel != &panel) return fmt::format("{} in panel {}", c.mark, c.panel ? c.panel->name : "");
-    if (slots.empty()) return c.mark + " (no space yet)";
+    if (c.panel != &panel) return say("directory/in-panel", c.mark, c.panel ? c.panel->name : std::string());
+    if (slots.empty()) return say("directory/no-space", c.mark);
     return numbers(slots);
+}
+
+bool stands_in(Plan const& plan, Panel const& panel, Circuit const& c) {
+    return c.panel == &panel && !slots_of(plan, c.mark).empty();
+}
+
+std::string const& name_in(std::string_view language, Circuit const& c) {
+    if (language == "fr" && !c.name_fr.empty()) return c.name_fr;
+    if (language == "es" && !c.name_es.empty()) return c.name_es;
+    return c.name;
 }
 
 } // namespace legwork

@@ -1,12 +1,13 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// What the directory says of each space of one panel. Words only: where they stand on the page comes later.
+// What the directory says of each space of one panel, in no language yet: where it stands on the page comes later.
 #pragma once
 
 #include "balance/plan.h"
 #include "building/building.h"
 #include "codebook/code_book.h"
+#include "words/phrase.h"
 
 #include <string>
 #include <vector>
@@ -24,12 +25,17 @@ enum class EntryKind {
 
 struct Entry {
     EntryKind kind = EntryKind::space;
-    std::vector<Spot> slots;                // one, or the two of a two-pole breaker; empty: not placed
-    std::string mark, name, place, breaker; // breaker: "20 A", "2P 30 A"
+    std::vector<Spot> slots; // one, or the two of a two-pole breaker; empty: not placed
+    std::string mark;
+    Phrase name, place;
+    int poles = 0;             // of its breaker; 0: there is none
+    Phrase breaker;            // "20 A", "2P 30 A"
+    Protection gfci{}, afci{}; // where it resets
+    bool smaller_wire = false; // its largest breaker goes by a wire further on, and is said
     // What a hand at this breaker must know: never left out. Most needed first.
-    std::vector<std::string> warnings;
+    Phrases warnings;
     // Where it resets, the largest breaker, remarks.
-    std::vector<std::string> remarks;
+    Phrases remarks;
 };
 
 // Two slots whose handles move together; neighbours in one column.
@@ -46,7 +52,8 @@ struct PanelEntries {
 struct DirectoryInput {
     Building const& building;
     Plan const& plan;
-    CodeBook const* book; // null: the largest breaker of a smaller wire is not said
+    CodeBook const* book;        // null: the largest breaker of a smaller wire is not said
+    std::string language = "en"; // names are shown in it where the job has them
 };
 
 PanelEntries panel_entries(DirectoryInput const& input, Panel const& panel);
@@ -54,6 +61,10 @@ PanelEntries panel_entries(DirectoryInput const& input, Panel const& panel);
 std::string numbers(std::vector<Spot> const& slots); // "5", "5+7"
 // Where a circuit stands, as another line or list speaks of it: "5+7", "K1 in panel Barn" for another panel, "K1
 // (no space yet)".
-std::string position_words(Plan const& plan, Panel const& panel, Circuit const& c);
+Phrase position_phrase(Plan const& plan, Panel const& panel, Circuit const& c);
+// That is a space of this panel.
+bool stands_in(Plan const& plan, Panel const& panel, Circuit const& c);
+// In the language where the job has it, else as it is called.
+std::string const& name_in(std::string_view language, Circuit const& c);
 
 } // namespace legwork

@@ -55,14 +55,14 @@ std::size_t List::fitting(std::size_t from, Mm room) const {
     return to - from;
 }
 
-void List::add(std::vector<Mark>& marks, Mm x, Mm top, std::size_t from, std::size_t to) const {
+void List::add(Pen const& pen, Mm x, Mm top, std::size_t from, std::size_t to) const {
     Mm y = top + cap_height(size_);
     for (std::size_t i = from; i < to; ++i) {
         SetLine const& line = lines_[i];
         if (i > from) y += line.above;
-        if (!line.lead.empty()) marks.push_back(Text{x, y, size_, line.lead, Weight::bold, Align::left, kBlack, 0});
+        if (!line.lead.empty()) pen.add(Text{x, y, size_, line.lead, Weight::bold, Align::left, kBlack, 0});
         if (!line.words.empty())
-            marks.push_back(Text{x + line.x, y, size_, line.words, Weight::regular, Align::left, kBlack, 0});
+            pen.add(Text{x + line.x, y, size_, line.words, Weight::regular, Align::left, kBlack, 0});
     }
 }
 

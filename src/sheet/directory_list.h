@@ -4,8 +4,8 @@
 // Lists around the lines of the directory: a bold lead in a column of its own, then words, wrapped.
 #pragma once
 
-#include "page/page.h"
 #include "page/text_width.h"
+#include "sheet/pen.h"
 
 #include <string>
 #include <vector>
@@ -30,8 +30,8 @@ public:
     Mm height(std::size_t from, std::size_t to) const;
     // Lines from `from` on that fit into this height.
     std::size_t fitting(std::size_t from, Mm height) const;
-    void add(std::vector<Mark>& marks, Mm x, Mm top, std::size_t from, std::size_t to) const;
-    void add(std::vector<Mark>& marks, Mm x, Mm top) const { add(marks, x, top, 0, lines_.size()); }
+    void add(Pen const& pen, Mm x, Mm top, std::size_t from, std::size_t to) const;
+    void add(Pen const& pen, Mm x, Mm top) const { add(pen, x, top, 0, lines_.size()); }
 
 private:
     struct SetLine {

@@ -15,8 +15,8 @@ constexpr Mm kSpine = 6, kMain = 13, kGreatestCell = 16;
 
 class Map {
 public:
-    Map(std::vector<Mark>& marks, BlockInput const& input, Mm x, Mm y, Mm width)
-        : marks_(marks), input_(input), y_(y), cell_height_((kMapHeight - kSpine) / 2) {
+    Map(Pen const& pen, BlockInput const& input, Mm x, Mm y, Mm width)
+        : pen_(pen), input_(input), y_(y), cell_height_((kMapHeight - kSpine) / 2) {
         auto const end = input.hanging.main_end();
         Mm const main = end ? kMain + 1 : 0;
         cell_ = std::min(kGreatestCell, (width - main) / input.hanging.rows());
@@ -30,14 +30,13 @@ public:
         for (HandleTie const& t : input_.entries.ties) add(t);
         for (int i = 0; input_.shows_legs && i < input_.hanging.rows(); ++i) add_leg(i);
         Mm const length = cell_ * input_.hanging.rows();
-        for (Mm const y : {spine(), spine() + kSpine})
-            marks_.push_back(Line{x_, y, x_ + length, y, 0.5, kBlack, false});
+        for (Mm const y : {spine(), spine() + kSpine}) pen_.add(Line{x_, y, x_ + length, y, 0.5, kBlack, false});
         if (!input_.hanging.main_end()) return;
-        marks_.push_back(Box{main_x_, y_, kMain, kMapHeight, 0.5, kBlack, false, kWhite, 0, false});
+        pen_.add(Box{main_x_, y_, kMain, kMapHeight, 0.5, kBlack, false, kWhite, 0, false});
         // Turned: the box is narrow.
         auto const words = fit_line(input_.widths, main_words, Weight::bold, kMapHeight - 2, kNames);
-        marks_.push_back(Text{main_x_ + (kMain + cap_height(words.x_height)) / 2, y_ + kMapHeight / 2, words.x_height,
-                              words.lines.front(), Weight::bold, Align::centre, kBlack, 270});
+        pen_.add(Text{main_x_ + (kMain + cap_height(words.x_height)) / 2, y_ + kMapHeight / 2, words.x_height,
+                      words.lines.front(), Weight::bold, Align::centre, kBlack, 270});
     }
 
 private:
@@ -48,21 +47,20 @@ private:
         Leg const leg = input_.hanging.leg_of_row(i);
         Mm const middle = x_ + cell_ * (i + 0.5);
         if (input_.hanging.legs_by_column()) return;
-        marks_.push_back(Text{middle, spine() + (kSpine + cap_height(kFloor)) / 2, kFloor, std::string(1, letter(leg)),
-                              Weight::regular, Align::centre, kBlack, 0});
+        pen_.add(Text{middle, spine() + (kSpine + cap_height(kFloor)) / 2, kFloor, std::string(1, letter(leg)),
+                      Weight::regular, Align::centre, kBlack, 0});
     }
 
     void add(Entry const& e) {
-        bool const breaker = !e.breaker.empty();
+        bool const breaker = e.poles > 0;
         for (auto const& at : stretches(input_.hanging, e.slots)) {
             Mm const x = x_ + at.from * cell_, width = (at.to - at.from) * cell_, y = top(at.column);
-            marks_.push_back(
-                Box{x, y, width, cell_height_, e.slots.size() == 2 ? 0.5 : 0.15, kBlack, false, kWhite, 0, false});
+            pen_.add(Box{x, y, width, cell_height_, e.slots.size() == 2 ? 0.5 : 0.15, kBlack, false, kWhite, 0, false});
             auto const mark = fit_line(input_.widths, e.mark, Weight::regular, width - 1, kDetail);
             // The space tells which line it is; a mark that does not fit stands there.
             if (breaker && !mark.shortened)
-                marks_.push_back(Text{x + width / 2, y + cell_height_ / 2 + 4.5, mark.x_height, e.mark, Weight::regular,
-                                      Align::centre, kBlack, 0});
+                pen_.add(Text{x + width / 2, y + cell_height_ / 2 + 4.5, mark.x_height, e.mark, Weight::regular,
+                              Align::centre, kBlack, 0});
         }
         for (Spot const s : e.slots) add_number(s, breaker);
     }
@@ -80,10 +78,9 @@ private:
         auto const words = fit_line(input_.widths, text(s), weight, width - 0.4, kNames);
         Mm const y = top(at.column) + cell_height_ / 2;
         if (!words.shortened)
-            marks_.push_back(Text{middle, y, words.x_height, text(s), weight, Align::centre, ink, 0});
+            pen_.add(Text{middle, y, words.x_height, text(s), weight, Align::centre, ink, 0});
         else // too narrow: upwards
-            marks_.push_back(
-                Text{middle + cap_height(kFloor) / 2, y + 1.5, kFloor, text(s), weight, Align::left, ink, 270});
+            pen_.add(Text{middle + cap_height(kFloor) / 2, y + 1.5, kFloor, text(s), weight, Align::left, ink, 270});
     }
 
     void add(HandleTie const& t) {
@@ -92,19 +89,18 @@ private:
         Mm const bar = 0.9;
         Mm const from = x_ + cell_ * (a.from + a.to) / 2, to = x_ + cell_ * (b.from + b.to) / 2;
         Mm const y = a.column == 0 ? spine() - 0.5 - bar : spine() + kSpine + 0.5;
-        marks_.push_back(Box{from, y, to - from, bar, 0, kBlack, true, kBlack, 0, false});
+        pen_.add(Box{from, y, to - from, bar, 0, kBlack, true, kBlack, 0, false});
     }
 
-    std::vector<Mark>& marks_;
+    Pen pen_;
     BlockInput const& input_;
     Mm y_, cell_height_, cell_ = 0, x_ = 0, main_x_ = 0;
 };
 
 } // namespace
 
-void add_panel_map(std::vector<Mark>& marks, BlockInput const& input, std::string const& main_words, Mm x, Mm y,
-                   Mm width) {
-    Map(marks, input, x, y, width).add(main_words);
+void add_panel_map(Pen const& pen, BlockInput const& input, std::string const& main_words, Mm x, Mm y, Mm width) {
+    Map(pen, input, x, y, width).add(main_words);
 }
 
 } // namespace legwork

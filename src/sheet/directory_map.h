@@ -6,12 +6,12 @@
 #pragma once
 
 #include "sheet/directory_block.h"
+#include "sheet/pen.h"
 
 namespace legwork {
 
 inline constexpr Mm kMapHeight = 34;
 
-void add_panel_map(std::vector<Mark>& marks, BlockInput const& input, std::string const& main_words, Mm x, Mm y,
-                   Mm width);
+void add_panel_map(Pen const& pen, BlockInput const& input, std::string const& main_words, Mm x, Mm y, Mm width);
 
 } // namespace legwork

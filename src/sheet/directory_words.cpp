@@ -4,6 +4,7 @@
 #include "sheet/directory_words.h"
 
 #include "rules/rule.h"
+#include "sheet/common_frame.h"
 #include "units/text.h"
 
 #include <fmt/format.h>
@@ -14,39 +15,39 @@ namespace legwork {
 
 namespace {
 
-std::string kind_words(Feed const& f) {
-    if (is_dc(f.kind)) return std::string(name(f.kind));
+Phrase kind_phrase(Feed const& f) {
+    if (is_dc(f.kind)) return with_unit(name(f.kind));
     switch (f.kind) {
-    case SupplyKind::one_leg_120: return fmt::format("120 V on leg {} only", letter(f.leg));
-    case SupplyKind::bridged_120: return "120 V on both legs";
-    default: return std::string(name(f.kind)) + " V";
+    case SupplyKind::one_leg_120: return say("directory/one-leg", std::string(1, letter(f.leg)));
+    case SupplyKind::bridged_120: return say("directory/both-legs");
+    default: return with_unit(fmt::format("{} V", name(f.kind)));
     }
 }
 
 // What does not work, or must not be believed dead or alive, on this source.
-std::string limits(Feed const& f) {
+Phrase limits(Feed const& f) {
     if (f.kind == SupplyKind::one_leg_120)
-        return fmt::format(" Lines on leg {} and 240 V circuits are dead on it.", letter(other(f.leg)));
-    if (f.kind == SupplyKind::bridged_120) return " 240 V circuits do not run on it.";
+        return say("directory/dead-on-one-leg", std::string(1, letter(other(f.leg))));
+    if (f.kind == SupplyKind::bridged_120) return say("directory/dead-on-both-legs");
     return {};
 }
 
-std::string list(std::vector<std::string> const& words) {
-    std::string all;
-    for (std::string const& w : words) all += (all.empty() ? "" : "; ") + w;
-    return all;
+Phrase circuit_phrase(DirectoryInput const& input, Panel const& panel, Circuit const& c) {
+    auto where = position_phrase(input.plan, panel, c);
+    auto const& name = name_in(input.language, c);
+    return stands_in(input.plan, panel, c) ? say("directory/circuit-here", std::move(where), name, c.mark)
+                                           : say("directory/circuit-elsewhere", std::move(where), name);
 }
 
-std::string circuit_words(DirectoryInput const& input, Panel const& panel, Circuit const& c) {
-    auto const where = position_words(input.plan, panel, c);
-    return where.starts_with(c.mark) ? where + " " + c.name : fmt::format("{} {} ({})", where, c.name, c.mark);
+Phrase sentences(Phrases words) {
+    std::erase_if(words, [](Phrase const& w) { return w.empty(); });
+    return joined("list/sentences", words);
 }
 
-std::string rating(Feed const& f) { return f.amps ? ", " + text(*f.amps) : ""; }
+Phrase rating(std::optional<Amps> amps) { return amps ? said(*amps) : Phrase(); }
 
-std::string main_off(Panel const& panel) {
-    if (!panel.main) return {};
-    return fmt::format("main {} in this panel; the wires up to it stay live", text(*panel.main));
+Phrase main_off(Panel const& panel) {
+    return panel.main ? say("directory/main-of-panel", said(*panel.main)) : Phrase();
 }
 
 // Circuits through which something else can feed this panel.
@@ -64,52 +65,53 @@ Circuit const* inlet_of(std::vector<Circuit const*> const& backs, Feed const& f)
     return at == backs.end() ? nullptr : *at;
 }
 
+Phrase off_at_feeder(Panel const& panel, Circuit const& c) {
+    auto main = main_off(panel);
+    if (c.listed) return main.empty() ? say("directory/off-that") : say("directory/off-that-or", std::move(main));
+    return main.empty() ? say("directory/off-there") : say("directory/off-there-or", std::move(main));
+}
+
 // Of a panel with a feeder, or with a power supply on a circuit of another panel.
-ListRow feeder_row(DirectoryInput const& input, Panel const& panel) {
+PhraseRow feeder_row(DirectoryInput const& input, Panel const& panel) {
     Circuit const& c = panel.feeder ? *panel.feeder : *panel.power_supply;
     auto const* at = placement_of(input.plan, c.mark);
-    ListRow row{"Panel " + panel_name(c), (c.listed ? "Circuit " : "Feeder ") + c.mark};
-    if (c.breaker) row.words += ", " + text(*c.breaker);
+    Phrases facts{c.listed ? say("directory/circuit", c.mark) : say("directory/feeder", c.mark), rating(c.breaker)};
     if (c.listed)
-        row.words += at && !at->slots.empty() ? ", on space " + numbers(at->slots) + " there" : ", no space there yet";
-    if (panel.power_supply) row.words += ", through its power supply";
-    row.words += c.listed ? ". Off: that breaker" : ". Off: its breaker there";
-    if (auto const main = main_off(panel); !main.empty()) row.words += ", or " + main;
-    row.words += ".";
-    return row;
+        facts.push_back(at && !at->slots.empty() ? say("directory/space-there", numbers(at->slots))
+                                                 : say("directory/no-space-there"));
+    if (panel.power_supply) facts.push_back(say("directory/through-supply"));
+    return {say("directory/panel", panel_name(c)),
+            sentences({say("list/stop", comma_list(std::move(facts))), off_at_feeder(panel, c)})};
 }
 
 // The main is the first source's. Whether it also parts the others hangs on a switch that is not in the file, so they
 // are killed where they are made, or at their own breaker.
-std::string off_words(DirectoryInput const& input, Panel const& panel, Circuit const* inlet, bool first) {
-    if (inlet)
-        return fmt::format(" Off: its breaker {}, space {}.", inlet->mark, position_words(input.plan, panel, *inlet));
-    if (!first) return " Off: at the source itself, stopped or unplugged.";
-    auto const main = main_off(panel);
-    return main.empty() ? " Off: no main here, so switch off where it comes from." : " Off: " + main + ".";
+Phrase off_phrase(DirectoryInput const& input, Panel const& panel, Circuit const* inlet, bool first) {
+    if (inlet) return say("directory/off-inlet", inlet->mark, position_phrase(input.plan, panel, *inlet));
+    if (!first) return say("directory/off-at-source");
+    auto main = main_off(panel);
+    return main.empty() ? say("directory/off-no-main") : say("directory/off-main", std::move(main));
 }
 
-ListRow source_row(DirectoryInput const& input, Panel const& panel, Feed const& f, Circuit const* inlet, bool first) {
-    ListRow row{f.source, kind_words(f) + rating(f)};
+PhraseRow source_row(DirectoryInput const& input, Panel const& panel, Feed const& f, Circuit const* inlet, bool first) {
     bool const from = first && !panel.feeder_said && !panel.fed_from.empty();
-    if (row.lead.empty())
-        row.lead = from ? panel.fed_from : "Supply";
-    else if (from)
-        row.words += ", from " + panel.fed_from;
-    row.words += ".";
+    Phrases facts{kind_phrase(f), rating(f.amps)};
+    if (from && !f.source.empty()) facts.push_back(say("directory/from", panel.fed_from));
+    Phrase const lead = !f.source.empty() ? Phrase(f.source) : from ? Phrase(panel.fed_from) : say("directory/supply");
+    Phrases words{say("list/stop", comma_list(std::move(facts)))};
     if (panel.feeder_said || (panel.power_supply && !from))
-        row.words = "Behind it: " + row.words;
+        words.front() = say("directory/behind", words.front());
     else
-        row.words += off_words(input, panel, inlet, first);
-    row.words += limits(f);
-    if (!f.off.empty()) row.words += " Switch off by hand first: see below.";
-    return row;
+        words.push_back(off_phrase(input, panel, inlet, first));
+    words.push_back(limits(f));
+    if (!f.off.empty()) words.push_back(say("directory/by-hand-first"));
+    return {lead, sentences(std::move(words))};
 }
 
 } // namespace
 
-std::vector<ListRow> source_rows(DirectoryInput const& input, Panel const& panel) {
-    std::vector<ListRow> rows;
+std::vector<PhraseRow> source_rows(DirectoryInput const& input, Panel const& panel) {
+    std::vector<PhraseRow> rows;
     auto const& sources = panel.feeds;
     auto backs = back_feeds(panel);
     if (panel.feeder || panel.power_supply) rows.push_back(feeder_row(input, panel));
@@ -118,64 +120,71 @@ std::vector<ListRow> source_rows(DirectoryInput const& input, Panel const& panel
         rows.push_back(source_row(input, panel, sources[i], inlet, i == 0));
         std::erase(backs, inlet);
     }
-    for (Circuit const* c : backs)
-        rows.push_back(
-            {c->name.empty() ? c->mark : c->name, fmt::format("Can feed this panel. Off: its breaker {}, space {}.",
-                                                              c->mark, position_words(input.plan, panel, *c))});
-    if (sources.size() + backs.size() > 1)
-        rows.push_back({"This panel is dead only when all of these are off. Test first.", ""});
+    for (Circuit const* c : backs) {
+        auto const& name = name_in(input.language, *c);
+        rows.push_back({name.empty() ? c->mark : name,
+                        say("directory/can-feed-off", c->mark, position_phrase(input.plan, panel, *c))});
+    }
+    if (sources.size() + backs.size() > 1) rows.push_back({say("directory/all-off"), {}});
     return rows;
 }
 
-std::vector<ListRow> off_by_hand_rows(DirectoryInput const& input, Panel const& panel) {
-    std::vector<ListRow> rows;
+std::vector<PhraseRow> off_by_hand_rows(DirectoryInput const& input, Panel const& panel) {
+    std::vector<PhraseRow> rows;
     for (Feed const& f : panel.feeds) {
-        std::vector<std::string> words;
+        Phrases words;
         for (std::string const& mark : f.off)
-            if (auto const* c = circuit_named(input.building, mark)) words.push_back(circuit_words(input, panel, *c));
+            if (auto const* c = circuit_named(input.building, mark)) words.push_back(circuit_phrase(input, panel, *c));
         if (words.empty()) continue;
         rows.push_back(
-            {fmt::format("Switch off by hand before {} is used:", f.source.empty() ? "the supply" : f.source), ""});
-        rows.push_back({"", list(words) + "."});
+            {say("directory/by-hand", f.source.empty() ? say("directory/the-supply") : Phrase(f.source)), {}});
+        rows.push_back({{}, say("list/stop", joined("list/semicolon", words))});
     }
     return rows;
 }
 
-std::string leg_totals(PanelPlan const* plan, bool two_legs) {
+Phrase leg_totals(PanelPlan const* plan, bool two_legs) {
     if (!plan || plan->situations.empty()) return {};
-    std::string words;
+    Phrases words;
     for (SituationLoad const& s : plan->situations) {
-        words += words.empty() ? "Loads in VA: " : "; ";
-        if (two_legs)
-            words += fmt::format("{} A {}, B {}, {} apart", s.name, s.leg_a_va, s.leg_b_va, s.imbalance_va);
-        else
-            words += fmt::format("{} {}", s.name, s.leg_a_va + s.leg_b_va);
+        // The first is everything at once, which no job names.
+        auto const name = words.empty() ? say("directory/connected") : Phrase(s.name);
+        words.push_back(
+            two_legs ? say("directory/load-legs", name, figure(s.leg_a_va), figure(s.leg_b_va), figure(s.imbalance_va))
+                     : say("directory/load", name, figure(s.leg_a_va + s.leg_b_va)));
     }
-    return words + ".";
+    return say("directory/loads", joined("list/semicolon", words));
 }
 
-std::string abbreviations(PanelEntries const& entries, bool legs) {
+namespace {
+
+struct Protected {
+    bool gfci = false, afci = false, at_outlet = false;
+};
+
+Phrase protection_means(Protected has) {
+    if (has.gfci && has.afci) return has.at_outlet ? say("directory/means-both-outlet") : say("directory/means-both");
+    if (has.gfci) return has.at_outlet ? say("directory/means-gfci-outlet") : say("directory/means-gfci");
+    if (has.afci) return has.at_outlet ? say("directory/means-afci-outlet") : say("directory/means-afci");
+    return {};
+}
+
+} // namespace
+
+Phrase abbreviations(PanelEntries const& entries, bool legs) {
     auto const any = [&](auto const& says) { return std::ranges::any_of(entries.entries, says); };
-    auto const remarks = [&](std::string_view word) {
-        return any([&](Entry const& e) {
-            return std::ranges::any_of(e.remarks,
-                                       [&](std::string const& r) { return r.find(word) != std::string::npos; });
-        });
-    };
-    std::vector<std::string> words;
-    if (legs) words.emplace_back("A, B: the leg of that row");
-    words.emplace_back("under the amperes: the mark on the cable's labels");
-    if (any([](Entry const& e) { return e.breaker.starts_with("2P"); })) words.emplace_back("2P: two-pole");
-    if (!entries.ties.empty()) words.emplace_back("bracket: handles move together");
-    std::string const outlet = remarks("at outlet") ? " or, where it says so, at the outlet" : "";
-    if (remarks("GFCI") && remarks("AFCI"))
-        words.push_back("GFCI, AFCI: ground-fault, arc-fault protection, reset at the breaker" + outlet);
-    else if (remarks("GFCI"))
-        words.push_back("GFCI: ground-fault protection, reset at the breaker" + outlet);
-    else if (remarks("AFCI"))
-        words.push_back("AFCI: arc-fault protection, reset at the breaker" + outlet);
-    if (remarks("downstream")) words.emplace_back("max: largest breaker for the smallest wire");
-    return list(words) + ".";
+    auto const is_said = [](Protection p) { return p == Protection::breaker || p == Protection::outlet; };
+    Protected const has{
+        any([&](Entry const& e) { return is_said(e.gfci); }), any([&](Entry const& e) { return is_said(e.afci); }),
+        any([](Entry const& e) { return e.gfci == Protection::outlet || e.afci == Protection::outlet; })};
+    Phrases words;
+    if (legs) words.push_back(say("directory/means-legs"));
+    words.push_back(say("directory/means-mark"));
+    if (any([](Entry const& e) { return e.poles == 2; })) words.push_back(say("directory/means-two-pole"));
+    if (!entries.ties.empty()) words.push_back(say("directory/means-bracket"));
+    if (auto protection = protection_means(has); !protection.empty()) words.push_back(std::move(protection));
+    if (any(&Entry::smaller_wire)) words.push_back(say("directory/means-max"));
+    return say("list/stop", joined("list/semicolon", words));
 }
 
 } // namespace legwork

@@ -4,50 +4,26 @@
 #include "sheet/labels.h"
 
 #include "rules/rule.h"
+#include "sheet/cells.h"
 #include "sheet/labels_face.h"
 #include "sheet/labels_margins.h"
 
 #include <algorithm>
 #include <functional>
+#include <iterator>
+#include <span>
 
 namespace legwork {
 
 namespace {
 
-// One die-cut label's contents, drawn into its area.
-using Face = std::function<void(Page&, Rect)>;
+// What stands on one label, drawn where text may stand.
+using Face = std::function<void(Pen const&, Rect)>;
 
-// Inside the die cut, and inside what the printer reaches: on stock without margins the outer labels lose a strip.
-Rect text_area(Form const& form, int cell) {
-    Mm const x = form.left + (cell % form.columns) * form.pitch_x, y = form.top + (cell / form.columns) * form.pitch_y;
-    Mm const left = std::max(x + kDieClear, form.margin), top = std::max(y + kDieClear, form.margin);
-    Mm const right = std::min(x + form.label_width - kDieClear, form.width - form.margin);
-    Mm const bottom = std::min(y + form.label_height - kDieClear, form.height - form.margin);
-    return {left, top, std::max(0.0, right - left), std::max(0.0, bottom - top)};
-}
+// Of a form's labels; nothing on a form without any.
+Rect face_area(std::vector<Cell> const& cells) { return cells.empty() ? Rect{} : cells.front().faces.front(); }
 
-// The least that any cell gives: all labels take that, and look alike. Nothing on a form without labels.
-Rect least_area(Form const& form) {
-    if (form.columns < 1 || form.rows < 1) return {};
-    Rect least = text_area(form, 0);
-    for (int cell = 1; cell < form.columns * form.rows; ++cell) {
-        auto const area = text_area(form, cell);
-        least.width = std::min(least.width, area.width);
-        least.height = std::min(least.height, area.height);
-    }
-    return least;
-}
-
-bool takes_text(Rect const& least) { return least.width > 0 && least.height >= block_height(1, kFloor); }
-
-Rect face_area(Form const& form, int cell, Rect const& least) {
-    Rect area = text_area(form, cell);
-    area.x += (area.width - least.width) / 2;
-    area.y += (area.height - least.height) / 2;
-    area.width = least.width;
-    area.height = least.height;
-    return area;
-}
+bool takes_text(Rect const& face) { return face.width > 0 && face.height >= block_height(1, kFloor); }
 
 // As many as stand whole beside each other on one label.
 std::vector<std::vector<Marker>> marker_labels(TextWidth const& widths, Mm width, CableEnd const& end) {
@@ -60,24 +36,49 @@ std::vector<std::vector<Marker>> marker_labels(TextWidth const& widths, Mm width
     return labels;
 }
 
-std::vector<Face> faces(SheetInput const& input, Form const& form) {
+std::vector<Face> faces(SheetInput const& input, Mm width) {
     std::vector<Face> found;
-    Mm const width = least_area(form).width;
-    auto const& widths = input.widths;
-    for (auto const& end : cable_ends(input.building, cable_runs(input.building, input.book))) {
+    for (auto const& end : cable_ends(input.building, cable_runs(input.building, input.book), input.catalogue)) {
         for (auto const& label : end.labels)
-            found.push_back([label, &widths](Page& page, Rect area) { add_cable_label(page, widths, area, label); });
-        for (auto const& some : marker_labels(widths, width, end))
-            found.push_back([some, &widths](Page& page, Rect area) { add_markers(page, widths, area, some); });
+            found.push_back([label](Pen const& pen, Rect area) { add_cable_label(pen, area, label); });
+        for (auto const& some : marker_labels(input.widths, width, end))
+            found.push_back([some](Pen const& pen, Rect area) { add_markers(pen, area, some); });
     }
     std::string unsaid;
     for (Run const& run : input.building.runs)
         if (is_unsaid(run)) unsaid += (unsaid.empty() ? "" : ", ") + run.mark;
     if (!unsaid.empty() && !found.empty()) {
-        std::string const words = "No label for " + unsaid + ": the job file names no cable there.";
-        found.push_back([words, &widths](Page& page, Rect area) { add_notice(page, widths, area, words); });
+        auto const words = input.words(say("label/none-for", unsaid));
+        found.push_back([words](Pen const& pen, Rect area) { add_notice(pen, area, words); });
     }
     return found;
+}
+
+std::vector<Face> carriers(SheetInput const& input, Rect face, std::size_t number, std::size_t pages) {
+    std::vector<Face> found;
+    for (auto const& lines : carrier_labels(input, face, number, pages))
+        found.push_back([lines](Pen const& pen, Rect area) { add_carrier(pen, area, lines); });
+    return found;
+}
+
+std::vector<Face> joined(std::vector<Face> first, std::vector<Face> then) {
+    std::ranges::move(then, std::back_inserter(first));
+    return first;
+}
+
+// Where scissors part two labels of a roll that has no die cut between them.
+void add_cuts(Pen const& pen, Form const& form, std::size_t used) {
+    if (!form.is_roll() || form.pitch_y > form.label_height) return;
+    auto const rows = (static_cast<int>(used) + form.columns - 1) / form.columns;
+    for (int row = 1; row < rows; ++row) {
+        Mm const y = form.top + row * form.pitch_y;
+        pen.add(Line{0, y, form.width, y, 0.15, kBlack, true});
+    }
+}
+
+void add_labels(Pen const& pen, std::vector<Cell> const& cells, std::span<Face const> labels) {
+    for (std::size_t i = 0; i < labels.size(); ++i)
+        for (Rect const& face : cells[i].faces) labels[i](pen.in(cells[i].place), face);
 }
 
 // What the labels of one cable show, of all of them together.
@@ -117,44 +118,48 @@ private:
 } // namespace
 
 std::vector<Printed::Name> names_on_labels(SheetInput const& input, Form const& form) {
-    Rect const area = least_area(form);
+    Rect const area = face_area(cells(form));
     if (!takes_text(area)) return {};
     Page scratch;
+    Pen const pen(scratch, input.widths);
     Shown shown;
-    for (auto const& end : cable_ends(input.building, cable_runs(input.building, input.book))) {
-        for (auto const& label : end.labels) shown.add(*end.run, add_cable_label(scratch, input.widths, area, label));
+    for (auto const& end : cable_ends(input.building, cable_runs(input.building, input.book), input.catalogue)) {
+        for (auto const& label : end.labels) shown.add(*end.run, add_cable_label(pen, area, label));
         for (auto const& some : marker_labels(input.widths, area.width, end))
-            shown.add_markers(*end.run, add_markers(scratch, input.widths, area, some));
+            shown.add_markers(*end.run, add_markers(pen, area, some));
     }
     return std::move(shown).names();
 }
 
 std::vector<Sheet> compose_labels(SheetInput const& input, Form const& form) {
-    auto const least = least_area(form);
-    if (!takes_text(least)) return {};
-    auto const cells = static_cast<std::size_t>(form.columns) * static_cast<std::size_t>(form.rows);
-    auto const labels = faces(input, form);
+    auto const places = cells(form);
+    Rect const face = face_area(places);
+    if (!takes_text(face)) return {};
+    auto labels = faces(input, face.width);
     if (labels.empty()) return {};
 
-    bool const margins = margins_hold_imprint(input, form);
-    auto const carriers = margins ? std::vector<std::vector<std::string>>{} : carrier_labels(input, least, 99, 99);
+    // A roll says once what job it is of, a sheet on each page: in its margins, else on the first labels.
+    if (form.is_roll()) labels = joined(carriers(input, face, 1, 1), std::move(labels));
+    bool const margins = !form.is_roll() && margins_hold_imprint(input, form);
+    bool const carried = !form.is_roll() && !margins;
+    std::size_t const on_each = carried ? carriers(input, face, 99, 99).size() : 0;
     // A stock so small that a page could not carry its own imprint gets one label a page at least.
-    std::size_t const per_page = cells > carriers.size() ? cells - carriers.size() : 1;
+    std::size_t const per_page = places.size() > on_each ? places.size() - on_each : 1;
     std::size_t const pages = (labels.size() + per_page - 1) / per_page;
 
-    Sheet sheet{"labels", "", "Wire labels", {}};
+    Sheet sheet{"labels", "", input.words(say("label/title")), {}};
     for (std::size_t p = 0; p < pages; ++p) {
+        auto here = carried ? carriers(input, face, p + 1, pages) : std::vector<Face>{};
+        if (here.size() >= places.size()) here.resize(places.size() - 1);
+        std::ranges::copy(
+            std::span(labels).subspan(p * per_page).first(std::min(per_page, labels.size() - p * per_page)),
+            std::back_inserter(here));
         Page page = blank_page(form);
-        std::size_t cell = 0;
-        if (margins)
-            add_margins(page, input, form, p + 1, pages);
-        else
-            for (auto const& lines : carrier_labels(input, least, p + 1, pages)) {
-                if (cell + 1 >= cells) break;
-                add_carrier(page, face_area(form, static_cast<int>(cell++), least), lines);
-            }
-        for (std::size_t i = p * per_page; i < std::min(labels.size(), (p + 1) * per_page); ++i)
-            labels[i](page, face_area(form, static_cast<int>(cell++), least));
+        page.height = page_height(form, std::span(places).first(here.size()));
+        Pen const pen(page, input.widths);
+        if (margins) add_margins(pen, input, form, p + 1, pages);
+        add_labels(pen, places, here);
+        add_cuts(pen, form, here.size());
         sheet.pages.push_back(std::move(page));
     }
     return {sheet};

@@ -114,25 +114,18 @@ Repeat fit_mark(TextWidth const& widths, std::string const& mark, Mm width, Mm h
 }
 
 // True when the mark is whole.
-bool add_mark_row(Page& page, TextWidth const& widths, Rect area, std::string const& mark) {
+bool add_mark_row(Pen const& pen, Rect area, std::string const& mark) {
     // Most marks are capitals and digits, with nothing below the line.
     bool const hangs = mark.find_first_of("gjpqyQ") != mark.npos;
     if (hangs) area.height *= cap_height(1) / block_height(1, 1);
-    auto const row = fit_mark(widths, mark, area.width, area.height);
+    auto const row = fit_mark(pen.widths(), mark, area.width, area.height);
     Mm const pitch = area.width / static_cast<Mm>(row.copies);
     Mm const baseline = area.y + (area.height + cap_height(row.x_height)) / 2;
-    auto const words = shortened(widths, mark, Weight::bold, row.x_height, area.width);
+    auto const words = shortened(pen.widths(), mark, Weight::bold, row.x_height, area.width);
     for (std::size_t i = 0; i < row.copies; ++i)
-        page.marks.push_back(Text{area.x + (static_cast<Mm>(i) + 0.5) * pitch, baseline, row.x_height, words,
-                                  Weight::bold, Align::centre, kBlack, 0});
+        pen.add(Text{area.x + (static_cast<Mm>(i) + 0.5) * pitch, baseline, row.x_height, words, Weight::bold,
+                     Align::centre, kBlack, 0});
     return words == mark;
-}
-
-// "Panel end: Main"; the word alone where the place has no name.
-std::string named(std::string word, std::string const& name) {
-    if (!name.empty()) return word + " " + name;
-    if (word.ends_with(':')) word.pop_back();
-    return word;
 }
 
 // Left an end, shortened where it must be; at the right, whole, the cable and which of the two labels this is.
@@ -176,9 +169,9 @@ struct SmallLines {
 // The two ends, and beside them the rest. An end cut short could be taken for another: unless the line above says it
 // whole, a third line saves it where there is room for three.
 SmallLines small_lines(TextWidth const& widths, CableLabel const& label, Mm width, bool three) {
-    SmallLine const here{named(label.end_word, label.end_name), Weight::bold, "", ""};
-    SmallLine const there{named(label.other_word, label.other_name), Weight::regular, "", ""};
-    std::string const which = label.keep ? "keep" : "tip";
+    SmallLine const here{label.end, Weight::bold, "", ""};
+    SmallLine const there{label.other, Weight::regular, "", ""};
+    std::string const& which = label.which;
     std::vector<SmallLine> lines{here, there};
     if (place_right(widths, lines, label.cable, which, width)) return {lines};
 
@@ -209,60 +202,60 @@ SmallLines small_lines(TextWidth const& widths, CableLabel const& label, Mm widt
 }
 
 // True when it tells the cable whole.
-bool add_small_line(Page& page, TextWidth const& widths, Rect area, Mm baseline, SmallLine const& line) {
+bool add_small_line(Pen const& pen, Rect area, Mm baseline, SmallLine const& line) {
     auto const add = [&](std::string const& words, Mm x, Weight weight, Align align) {
-        if (!words.empty()) page.marks.push_back(Text{x, baseline, kFloor, words, weight, align, kBlack, 0});
+        if (!words.empty()) pen.add(Text{x, baseline, kFloor, words, weight, align, kBlack, 0});
     };
     Mm right = area.x + area.width;
     add(line.which, right, Weight::bold, Align::right);
-    if (!line.which.empty()) right -= widths.width(line.which, kFloor, Weight::bold) + kSmallGap;
-    auto const cable = shortened(widths, line.cable, Weight::regular, kFloor, area.width / 2);
+    if (!line.which.empty()) right -= pen.width(line.which, kFloor, Weight::bold) + kSmallGap;
+    auto const cable = shortened(pen.widths(), line.cable, Weight::regular, kFloor, area.width / 2);
     add(cable, right, Weight::regular, Align::right);
-    if (!cable.empty()) right -= widths.width(cable, kFloor, Weight::regular) + kSmallGap;
+    if (!cable.empty()) right -= pen.width(cable, kFloor, Weight::regular) + kSmallGap;
     if (!line.left.empty())
-        add(shortened(widths, line.left, line.weight, kFloor, right - area.x), area.x, line.weight, Align::left);
+        add(shortened(pen.widths(), line.left, line.weight, kFloor, right - area.x), area.x, line.weight, Align::left);
     return cable == line.cable;
 }
 
 // Returns their top.
-Mm add_small_lines(Page& page, TextWidth const& widths, Rect area, CableLabel const& label, LabelShows& shows) {
+Mm add_small_lines(Pen const& pen, Rect area, CableLabel const& label, LabelShows& shows) {
     // What it feeds is not given up for a third line.
     Mm const least = block_height(std::max<std::size_t>(label.feeds.size(), 1), kFloor) + cap_height(kLeastThrice);
     bool const three = area.height >= block_height(3, kFloor) + least + 2 * kGap;
-    auto const [lines, tell_ends] = small_lines(widths, label, area.width, three);
+    auto const [lines, tell_ends] = small_lines(pen.widths(), label, area.width, three);
     shows.ends = tell_ends;
     Mm const top = area.y + area.height - block_height(lines.size(), kFloor);
     for (std::size_t i = 0; i < lines.size(); ++i)
-        shows.cable &= add_small_line(page, widths, area,
-                                      top + cap_height(kFloor) + static_cast<Mm>(i) * leading(kFloor), lines[i]);
+        shows.cable &=
+            add_small_line(pen, area, top + cap_height(kFloor) + static_cast<Mm>(i) * leading(kFloor), lines[i]);
     return top;
 }
 
 } // namespace
 
-LabelShows add_cable_label(Page& page, TextWidth const& widths, Rect area, CableLabel const& label) {
+LabelShows add_cable_label(Pen const& pen, Rect area, CableLabel const& label) {
     Mm const small = block_height(2, kFloor);
     // A very low label has room for the mark alone.
     LabelShows shows;
     shows.feeds.assign(label.feeds.size(), true);
     if (area.height < small + kGap + cap_height(kFloor)) {
-        shows.mark = add_mark_row(page, widths, area, label.mark);
+        shows.mark = add_mark_row(pen, area, label.mark);
         return shows;
     }
-    Mm const bottom = add_small_lines(page, widths, area, label, shows) - kGap;
-    auto const names = names_beside_mark(widths, label.feeds, area.width, bottom - area.y);
+    Mm const bottom = add_small_lines(pen, area, label, shows) - kGap;
+    auto const names = names_beside_mark(pen.widths(), label.feeds, area.width, bottom - area.y);
     if (!names.whole.empty()) shows.feeds = names.whole;
     Mm const height = block_height(names.lines.size(), names.x_height);
-    add_lines(page, {names.lines, names.x_height, false}, area.x, bottom - height + cap_height(names.x_height),
-              Weight::bold);
+    pen.add_lines({names.lines, names.x_height, false}, area.x, bottom - height + cap_height(names.x_height),
+                  Weight::bold);
     Mm const gap = names.lines.empty() ? 0 : kGap;
-    shows.mark = add_mark_row(page, widths, {area.x, area.y, area.width, bottom - height - gap - area.y}, label.mark);
+    shows.mark = add_mark_row(pen, {area.x, area.y, area.width, bottom - height - gap - area.y}, label.mark);
     return shows;
 }
 
-void add_notice(Page& page, TextWidth const& widths, Rect area, std::string const& words) {
-    auto const text = fit(widths, words, Weight::regular, area.width, area.height, kDetail);
-    add_lines(page, text, area.x, area.y + cap_height(text.x_height), Weight::regular);
+void add_notice(Pen const& pen, Rect area, std::string const& words) {
+    auto const text = fit(pen.widths(), words, Weight::regular, area.width, area.height, kDetail);
+    pen.add_lines(text, area.x, area.y + cap_height(text.x_height), Weight::regular);
 }
 
 } // namespace legwork

@@ -7,14 +7,13 @@
 #include "page/page.h"
 #include "page/text_width.h"
 #include "sheet/common.h"
+#include "sheet/form.h"
 #include "sheet/labels_list.h"
 
 #include <span>
 #include <vector>
 
 namespace legwork {
-
-inline constexpr Mm kDieClear = 1.5; // from text to the die cut, or to a line that scissors follow
 
 // What of a label's words it shows whole.
 struct LabelShows {
@@ -24,15 +23,15 @@ struct LabelShows {
 
 // `area` is where text may stand. The mark runs along the top as often as it fits, so that one is in sight on any side
 // of a wrap; then what it feeds; then, small, the ends and the cable.
-LabelShows add_cable_label(Page& page, TextWidth const& widths, Rect area, CableLabel const& label);
+LabelShows add_cable_label(Pen const& pen, Rect area, CableLabel const& label);
 
 // Not to be stuck anywhere: something to know about the labels.
-void add_notice(Page& page, TextWidth const& widths, Rect area, std::string const& words);
+void add_notice(Pen const& pen, Rect area, std::string const& words);
 
 // How many of these markers, from the first, stand whole on one label of this width; at least one.
 std::size_t strips(TextWidth const& widths, Mm label_width, std::span<Marker const> wanted);
 // Markers side by side with a line to cut along between them. A conductor is thin: the words come again every few
 // millimetres down the strip. True when each shows its words whole.
-bool add_markers(Page& page, TextWidth const& widths, Rect area, std::span<Marker const> markers);
+bool add_markers(Pen const& pen, Rect area, std::span<Marker const> markers);
 
 } // namespace legwork

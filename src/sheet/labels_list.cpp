@@ -5,9 +5,8 @@
 
 #include "reckon/say.h"
 #include "sheet/common_frame.h"
+#include "sheet/common_words.h"
 #include "units/text.h"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 
@@ -24,29 +23,35 @@ std::vector<Fed> feeds_of(Run const& run) {
     return fed;
 }
 
-struct EndWords {
-    std::string end, other; // as the label of this end says it; as the label of the far end does
+struct EndPhrases {
+    Phrase end, other; // as the label of this end says it; as the label of the far end does
 };
 
 // A [[cable]] joins places; only circuits end in boxes.
-EndWords end_words(Run const& run, bool panel) {
-    if (panel) return {"Panel end:", "other end: panel"};
-    if (!run.of_circuit) return {"This end:", "other end:"};
-    return {"Box end:", "other end: box"};
+EndPhrases end_phrases(Run const& run, bool panel, std::string const& name) {
+    bool const none = name.empty();
+    if (panel)
+        return {none ? say("label/panel-end-unnamed") : say("label/panel-end", name),
+                none ? say("label/other-panel-unnamed") : say("label/other-panel", name)};
+    if (!run.of_circuit)
+        return {none ? say("label/this-end-unnamed") : say("label/this-end", name),
+                none ? say("label/other-end-unnamed") : say("label/other-end", name)};
+    return {none ? say("label/box-end-unnamed") : say("label/box-end", name),
+            none ? say("label/other-box-unnamed") : say("label/other-box", name)};
 }
 
-std::string dated(Building const& building, std::string const& spaces) {
-    if (!building.revision.empty()) return fmt::format("{}, rev {}", spaces, building.revision);
-    if (building.date) return fmt::format("{}, {}", spaces, date_words(building));
-    return "";
+Phrase dated(Building const& building, std::string const& spaces) {
+    if (!building.revision.empty()) return say("label/spaces", spaces, building.revision);
+    if (building.date) return comma_list({spaces, date_phrase(*building.date)});
+    return {};
 }
 
 // A space on a label goes out of date when the balance moves the circuit, so only what the file holds is said, and
 // dated. Only at the panel, where it is looked for.
-std::string spaces_words(Building const& building, std::vector<Circuit const*> const& circuits, bool panel) {
+Phrase spaces_phrase(Building const& building, std::vector<Circuit const*> const& circuits, bool panel) {
     std::string spaces;
     for (auto const* c : circuits) {
-        if (!panel || !c->space) return "";
+        if (!panel || !c->space) return {};
         spaces += (spaces.empty() ? "" : "+") + text(*c->space);
     }
     return dated(building, spaces);
@@ -60,37 +65,50 @@ bool neutral_to_mark(CableRun const& cable) {
     });
 }
 
-void add_hot(std::vector<Marker>& markers, Building const& building, CableRun const& cable, Circuit const& c,
-             bool panel) {
-    Marker marker{c.mark, "", spaces_words(building, {&c}, panel), panel ? "panel end" : "box end"};
-    if (cable.conductors.empty()) {
-        marker.note = "hot";
-        markers.push_back(marker);
-    }
-    for (auto const& wire : cable.conductors) {
-        if (wire.job != ConductorJob::hot || wire.circuit != c.mark || wire.remark == Remark::forbidden) continue;
-        marker.note = wire.color;
-        markers.push_back(marker);
-    }
-}
+// The words of the labels of one job.
+class Words {
+public:
+    Words(Building const& building, Catalogue const& catalogue) : building_(building), catalogue_(catalogue) {}
 
-std::vector<Marker> markers_of(Building const& building, Run const& run, CableRun const& cable, bool panel) {
-    std::vector<Marker> markers;
-    if (!shared(run)) return markers;
-    if (neutral_to_mark(cable))
-        markers.push_back(
-            {"N " + run.mark, "", spaces_words(building, run.carries, panel), panel ? "panel end" : "box end"});
-    for (auto const* c : run.carries) add_hot(markers, building, cable, *c, panel);
-    return markers;
-}
+    std::string operator()(Phrase const& phrase) const { return catalogue_.words(phrase); }
 
-std::string cable_words(Run const& run) {
+    std::vector<Marker> markers_of(Run const& run, CableRun const& cable, bool panel) const {
+        std::vector<Marker> markers;
+        if (!shared(run)) return markers;
+        if (neutral_to_mark(cable)) markers.push_back(marker(say("label/neutral", run.mark), run.carries, panel));
+        for (auto const* c : run.carries) add_hot(markers, cable, *c, panel);
+        return markers;
+    }
+
+private:
+    Marker marker(Phrase const& words, std::vector<Circuit const*> const& circuits, bool panel) const {
+        return {catalogue_.words(words), "", catalogue_.words(spaces_phrase(building_, circuits, panel)),
+                catalogue_.words(panel ? say("label/marker-panel-end") : say("label/marker-box-end"))};
+    }
+
+    void add_hot(std::vector<Marker>& markers, CableRun const& cable, Circuit const& c, bool panel) const {
+        auto hot = marker(c.mark, {&c}, panel);
+        if (cable.conductors.empty()) {
+            hot.note = catalogue_.words(say("label/hot"));
+            markers.push_back(hot);
+        }
+        for (auto const& wire : cable.conductors) {
+            if (wire.job != ConductorJob::hot || wire.circuit != c.mark || wire.remark == Remark::forbidden) continue;
+            hot.note = catalogue_.words(colour(wire.color));
+            markers.push_back(hot);
+        }
+    }
+
+    Building const& building_;
+    Catalogue const& catalogue_;
+};
+
+Phrase cable_phrase(Run const& run) {
     if (!run.of_circuit) return run.piece.called;
-    auto const breaker = breaker_words(run.carries);
+    auto breaker = breaker_phrase(run.carries);
     bool const fused = std::ranges::any_of(run.carries, &Circuit::on_dc);
-    std::string words = run.piece.called;
-    if (!breaker.empty()) words += (words.empty() ? "" : ", ") + breaker + (fused ? " fuse" : "");
-    return words;
+    if (fused && !breaker.empty()) breaker = say("label/fuse", std::move(breaker));
+    return comma_list({run.piece.called, std::move(breaker)});
 }
 
 } // namespace
@@ -105,25 +123,29 @@ bool is_unsaid(Run const& run) {
     return !asked(run.carries.front()) && !asked(run.carries.front()->partner());
 }
 
-std::vector<CableEnd> cable_ends(Building const& building, std::vector<CableRun> const& cables) {
+std::vector<CableEnd> cable_ends(Building const& building, std::vector<CableRun> const& cables,
+                                 Catalogue const& catalogue) {
+    Words const words(building, catalogue);
     std::vector<CableEnd> ends;
     for (std::size_t i = 0; i < cables.size(); ++i) {
         Run const& run = building.runs[i];
         if (is_unsaid(run)) continue;
-        auto const near_words = end_words(run, run.is_home_run()), far_words = end_words(run, run.is_feeder());
-        CableLabel const common{run.mark, feeds_of(run), cable_words(run), "", "", "", "", false};
+        auto const near_end = end_phrases(run, run.is_home_run(), run.from.called),
+                   far_end = end_phrases(run, run.is_feeder(), run.to.called);
+        CableLabel const common{run.mark, feeds_of(run), words(cable_phrase(run)), "", "", "", "", ""};
         for (bool const far : {false, true}) {
             auto label = common;
-            label.end_word = (far ? far_words : near_words).end;
+            label.end = words((far ? far_end : near_end).end);
             label.end_name = (far ? run.to : run.from).called;
-            label.other_word = (far ? near_words : far_words).other;
+            label.other = words((far ? near_end : far_end).other);
             label.other_name = (far ? run.from : run.to).called;
             CableEnd end;
             end.run = &run;
-            end.labels.push_back(label);
-            label.keep = true;
-            end.labels.push_back(label);
-            end.markers = markers_of(building, run, cables[i], far ? run.is_feeder() : run.is_home_run());
+            for (auto const& which : {say("label/tip"), say("label/keep")}) {
+                label.which = words(which);
+                end.labels.push_back(label);
+            }
+            end.markers = words.markers_of(run, cables[i], far ? run.is_feeder() : run.is_home_run());
             ends.push_back(std::move(end));
         }
     }

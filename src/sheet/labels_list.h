@@ -1,11 +1,12 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// Which wire labels a job needs and what each says, before anybody asks how large it is.
+// Which wire labels a job needs and what each says in the language of a catalogue, before anybody asks how large it is.
 #pragma once
 
 #include "building/building.h"
 #include "cable/run.h"
+#include "words/catalogue.h"
 
 #include <string>
 #include <vector>
@@ -22,10 +23,10 @@ struct Fed {
 struct CableLabel {
     std::string mark; // "K1", "K1+K2"
     std::vector<Fed> feeds;
-    std::string cable;                  // "12/3, 2P 20 A"; what is not known is left out
-    std::string end_word, end_name;     // "Panel end", "Main": where this label is
-    std::string other_word, other_name; // "other end: box", "Dock": where the rest of the cable is
-    bool keep = false;                  // set back on the jacket; else at the tip, lost when the cable is trimmed
+    std::string cable;             // "12/3, 2P 20 A"; what is not known is left out
+    std::string end, end_name;     // "Panel end: Main", "Main": where this label is
+    std::string other, other_name; // "other end: box Dock", "Dock": where the rest of the cable is
+    std::string which;             // "keep": set back on the jacket; "tip": lost when the cable is trimmed
 };
 
 // Goes round one conductor.
@@ -45,7 +46,8 @@ struct CableEnd {
 
 // In the order they are pulled: cable by cable, the end nearer the panel first. Nothing for cables that are unsaid.
 // `cables`: of each of the building's runs.
-std::vector<CableEnd> cable_ends(Building const& building, std::vector<CableRun> const& cables);
+std::vector<CableEnd> cable_ends(Building const& building, std::vector<CableRun> const& cables,
+                                 Catalogue const& catalogue = english());
 
 // The file says nothing of the cable that this home run would be, not even "?": there may be none (a surge protector).
 bool is_unsaid(Run const& run);

@@ -3,43 +3,30 @@
 
 #include "sheet/labels_margins.h"
 
-#include <fmt/format.h>
-
 namespace legwork {
 
 namespace {
 
-constexpr std::string_view kWhich =
-    "tip: at the cut end. keep: on the jacket, set back where trimming will not take it.";
-// The full caution is longer than a margin.
-constexpr std::string_view kCare = "A planning aid: the local code and the authority having jurisdiction decide. For "
-                                   "people licensed or permitted to do it. Switch off, lock out, prove dead on both "
-                                   "legs; the line side may stay live with the main off.";
-constexpr std::string_view kShortCare = "A planning aid: local code and authority decide. For people licensed or "
-                                        "permitted. Switch off, lock out, prove dead "
-                                        "on both legs; the line side may stay live.";
 constexpr Mm kClear = 1; // from the text to the first label
-
-std::string page_words(std::size_t number, std::size_t pages) { return fmt::format("page {} of {}", number, pages); }
 
 struct Margins {
     std::vector<std::string> top, bottom; // the first line at the top is the imprint, its right end the page
 };
 
-std::vector<std::string> lines_of(SheetInput const& input, std::string_view words, Mm width) {
-    return fit(input.widths, words, Weight::regular, width, 1000, kFloor).lines;
+std::vector<std::string> lines_of(SheetInput const& input, Phrase const& phrase, Mm width) {
+    return fit(input.widths, input.words(phrase), Weight::regular, width, 1000, kFloor).lines;
 }
 
 std::string right_words(SheetInput const& input, std::size_t number, std::size_t pages) {
     std::string words;
     for (auto const& band : bands(input, "", false)) words += band + ", ";
-    return words + page_words(number, pages) + ", " + checked_against(input.building);
+    return words + input.words(comma_list({page_of(number, pages), checked_against(input.building)}));
 }
 
 Margins margins(SheetInput const& input, Form const& form) {
     Mm const width = form.width - 2 * form.margin;
-    Margins found{{imprint(input.building)}, lines_of(input, kCare, width)};
-    for (auto& line : lines_of(input, kWhich, width)) found.top.push_back(std::move(line));
+    Margins found{{input.words(imprint(input.building))}, lines_of(input, say("label/care"), width)};
+    for (auto& line : lines_of(input, say("label/which"), width)) found.top.push_back(std::move(line));
     return found;
 }
 
@@ -53,35 +40,34 @@ bool margins_hold_imprint(SheetInput const& input, Form const& form) {
            block_height(lines.bottom.size(), kFloor) + kClear <= below(form) - form.margin;
 }
 
-void add_margins(Page& page, SheetInput const& input, Form const& form, std::size_t number, std::size_t pages) {
+void add_margins(Pen const& pen, SheetInput const& input, Form const& form, std::size_t number, std::size_t pages) {
     auto lines = margins(input, form);
     Mm const width = form.width - 2 * form.margin;
     auto const right = shortened(input.widths, right_words(input, number, pages), Weight::bold, kFloor, width * 0.6);
     Mm const free = width - input.widths.width(right, kFloor, Weight::bold) - 3;
     lines.top.front() = shortened(input.widths, lines.top.front(), Weight::bold, kFloor, free);
     Mm const first = form.margin + cap_height(kFloor);
-    page.marks.push_back(Text{form.width - form.margin, first, kFloor, right, Weight::bold, Align::right, kBlack, 0});
-    page.marks.push_back(Text{form.margin, first, kFloor, lines.top.front(), Weight::bold, Align::left, kBlack, 0});
+    pen.add(Text{form.width - form.margin, first, kFloor, right, Weight::bold, Align::right, kBlack, 0});
+    pen.add(Text{form.margin, first, kFloor, lines.top.front(), Weight::bold, Align::left, kBlack, 0});
     lines.top.erase(lines.top.begin());
-    add_lines(page, {lines.top, kFloor, false}, form.margin, first + leading(kFloor), Weight::regular);
-    add_lines(page, {lines.bottom, kFloor, false}, form.margin,
-              form.height - form.margin - block_height(lines.bottom.size(), kFloor) + cap_height(kFloor),
-              Weight::regular);
+    pen.add_lines({lines.top, kFloor, false}, form.margin, first + leading(kFloor), Weight::regular);
+    pen.add_lines({lines.bottom, kFloor, false}, form.margin,
+                  form.height - form.margin - block_height(lines.bottom.size(), kFloor) + cap_height(kFloor),
+                  Weight::regular);
 }
 
 std::vector<std::vector<std::string>> carrier_labels(SheetInput const& input, Rect area, std::size_t number,
                                                      std::size_t pages) {
     std::vector<std::string> lines;
-    auto const add = [&](std::string_view words) {
-        for (auto& line : lines_of(input, words, area.width)) lines.push_back(std::move(line));
+    auto const add = [&](Phrase const& phrase) {
+        for (auto& line : lines_of(input, phrase, area.width)) lines.push_back(std::move(line));
     };
     for (auto const& band : bands(input, "", false)) add(band);
     if (!input.building.name.empty()) add(input.building.name);
-    auto const revision = revision_words(input.building);
-    add((revision.empty() ? "" : revision + ", ") + page_words(number, pages));
+    add(comma_list({revision_phrase(input.building), page_of(number, pages)}));
     add(checked_against(input.building));
-    add(kWhich);
-    add(kShortCare);
+    add(say("label/which"));
+    add(say("label/short-care"));
     std::size_t each = 1;
     while (block_height(each + 1, kFloor) <= area.height) ++each;
     std::vector<std::vector<std::string>> labels;
@@ -92,8 +78,8 @@ std::vector<std::vector<std::string>> carrier_labels(SheetInput const& input, Re
     return labels;
 }
 
-void add_carrier(Page& page, Rect area, std::vector<std::string> const& lines) {
-    add_lines(page, {lines, kFloor, false}, area.x, area.y + cap_height(kFloor), Weight::regular);
+void add_carrier(Pen const& pen, Rect area, std::vector<std::string> const& lines) {
+    pen.add_lines({lines, kFloor, false}, area.x, area.y + cap_height(kFloor), Weight::regular);
 }
 
 } // namespace legwork

@@ -13,23 +13,23 @@ namespace {
 constexpr Mm kLargestMarker = 3.1;
 
 // The rows down a marker strip: the words, and between them what is smaller.
-struct Row {
+struct MarkerRow {
     std::string words;
-    bool large = false;
+    bool large = false, bold = false;
 };
-std::vector<Row> marker_rows(Marker const& marker, std::size_t copies) {
-    std::vector<Row> rows;
-    for (auto const& small : {marker.note, marker.spaces, marker.end}) {
-        if (copies > 0) rows.push_back({marker.words, true});
+std::vector<MarkerRow> marker_rows(Marker const& marker, std::size_t copies) {
+    std::vector<MarkerRow> rows;
+    for (auto const* small : {&marker.note, &marker.spaces, &marker.end}) {
+        if (copies > 0) rows.push_back({marker.words, true, true});
         if (copies > 0) --copies;
-        if (!small.empty()) rows.push_back({small, false});
+        if (!small->empty()) rows.push_back({*small, false, small == &marker.note});
     }
-    std::erase_if(rows, [](Row const& r) { return r.words.empty(); });
+    std::erase_if(rows, [](MarkerRow const& r) { return r.words.empty(); });
     return rows;
 }
 
 struct Strip {
-    std::vector<Row> rows;
+    std::vector<MarkerRow> rows;
     Mm large = kFloor;
 };
 
@@ -57,18 +57,18 @@ Strip fit_strip(TextWidth const& widths, Marker const& marker, Rect area) {
     return strip;
 }
 
-bool add_marker(Page& page, TextWidth const& widths, Rect area, Marker const& marker) {
-    auto const strip = fit_strip(widths, marker, area);
+bool add_marker(Pen const& pen, Rect area, Marker const& marker) {
+    auto const strip = fit_strip(pen.widths(), marker, area);
     auto const n = strip.rows.size();
     Mm const gap = n > 1 ? (area.height - height_of(strip)) / static_cast<Mm>(n - 1) : 0;
     Mm y = area.y;
     bool whole = true;
     for (auto const& row : strip.rows) {
         Mm const x_height = row.large ? strip.large : kFloor;
-        auto const weight = row.large || row.words == marker.note ? Weight::bold : Weight::regular;
-        auto const words = shortened(widths, row.words, weight, x_height, area.width);
+        auto const weight = row.bold ? Weight::bold : Weight::regular;
+        auto const words = shortened(pen.widths(), row.words, weight, x_height, area.width);
         whole &= words == row.words;
-        page.marks.push_back(
+        pen.add(
             Text{area.x + area.width / 2, y + cap_height(x_height), x_height, words, weight, Align::centre, kBlack, 0});
         y += block_height(1, x_height) + gap;
     }
@@ -97,18 +97,18 @@ std::size_t strips(TextWidth const& widths, Mm width, std::span<Marker const> wa
     return n;
 }
 
-bool add_markers(Page& page, TextWidth const& widths, Rect area, std::span<Marker const> markers) {
+bool add_markers(Pen const& pen, Rect area, std::span<Marker const> markers) {
     // Each its own need, and an equal share of what is left.
-    Mm const share = (area.width - least_width(widths, markers)) / static_cast<Mm>(markers.size());
+    Mm const share = (area.width - least_width(pen.widths(), markers)) / static_cast<Mm>(markers.size());
     Mm x = area.x;
     bool whole = true;
     for (auto const& marker : markers) {
         if (&marker != &markers.front()) {
-            page.marks.push_back(Line{x + kDieClear, area.y, x + kDieClear, area.y + area.height, 0.15, kBlack, true});
+            pen.add(Line{x + kDieClear, area.y, x + kDieClear, area.y + area.height, 0.15, kBlack, true});
             x += 2 * kDieClear;
         }
-        Mm const width = markers.size() == 1 ? area.width : least_width(widths, marker) + share;
-        whole &= add_marker(page, widths, {x, area.y, width, area.height}, marker);
+        Mm const width = markers.size() == 1 ? area.width : least_width(pen.widths(), marker) + share;
+        whole &= add_marker(pen, {x, area.y, width, area.height}, marker);
         x += width;
     }
     return whole;

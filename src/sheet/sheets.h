@@ -15,6 +15,7 @@
 #include "page/text_width.h"
 #include "rules/directory/printed.h"
 #include "sheet/form.h"
+#include "words/catalogue.h"
 
 #include <span>
 #include <string_view>
@@ -28,7 +29,9 @@ struct SheetInput {
     Findings const& findings; // all of them, the sheets' own included
     CodeBook const& book;
     TextWidth const& widths;
-    std::string file; // the job file's name as the person typed it, for "how to reprint"
+    std::string file;                       // the job file's name as the person typed it, for "how to reprint"
+    Catalogue const& catalogue = english(); // what the sheet speaks
+    std::string words(Phrase const& phrase) const { return catalogue.words(phrase); } // words/phrase.h
 };
 
 struct SheetKind {

@@ -19,6 +19,11 @@ namespace {
 constexpr Mm kGap = 4;         // between cards, for the scissors
 constexpr Mm kLeastWidth = 85; // of a card: its rows need it
 
+std::string part_words(SheetInput const& input, std::size_t number, std::size_t parts) {
+    return input.words(
+        say("note/part", figure(static_cast<std::int64_t>(number)), figure(static_cast<std::int64_t>(parts))));
+}
+
 struct Part {
     BoxCard card;
     std::string part; // "2 of 3"; empty for a whole card
@@ -27,9 +32,9 @@ struct Part {
 
 // A card that no column could hold goes on as several, parted between cables.
 std::vector<BoxCard> parted(TextWidth const& widths, BoxCard const& card, CardFoot const& foot, Mm width, Mm height) {
-    BoxCard const empty{card.title, card.kind, card.room, {}, {}};
+    BoxCard const empty{card.title, card.is_panel, card.heading, card.under, {}, {}};
     auto const height_with = [&](std::vector<CableNote> const& cables, std::vector<std::string> const& missing) {
-        return card_height(widths, width, {card.title, card.kind, card.room, cables, missing}, foot);
+        return card_height(widths, width, {card.title, card.is_panel, card.heading, card.under, cables, missing}, foot);
     };
     Mm const bare = height_with({}, {}), missing = height_with({}, card.missing) - bare;
     std::vector<BoxCard> parts{empty};
@@ -53,7 +58,7 @@ std::vector<Part> parts_of(SheetInput const& input, CardFoot const& foot, Mm wid
     for (auto const& card : tape_cards(input)) {
         auto const parts = parted(input.widths, card, foot, width, height);
         for (std::size_t i = 0; i < parts.size(); ++i)
-            all.push_back({parts[i], parts.size() > 1 ? fmt::format("{} of {}", i + 1, parts.size()) : "",
+            all.push_back({parts[i], parts.size() > 1 ? part_words(input, i + 1, parts.size()) : "",
                            card_height(input.widths, width, parts[i], foot)});
     }
     return all;
@@ -91,8 +96,12 @@ private:
 CardFoot card_foot(SheetInput const& input) {
     CardFoot foot;
     // What is proposed says so in its row.
-    for (auto const& band : bands(input, "", false)) foot.band += (foot.band.empty() ? "" : ". ") + band;
-    foot.imprint = imprint(input.building) + ", " + input.building.code;
+    Phrases said;
+    for (auto const& band : bands(input, "", false)) said.push_back(band);
+    foot.band = input.words(joined("note/bands", said));
+    foot.widest_part = part_words(input, 99, 99);
+    foot.care = input.words(say("note/care"));
+    foot.imprint = input.words(say("list/comma", imprint(input.building), input.building.code));
     return foot;
 }
 
@@ -106,15 +115,14 @@ struct Cut {
 
 Cut cut_into_cards(SheetInput const& input, Form const& form) {
     Frame frame;
-    frame.title = "Tape notes";
-    frame.subtitle = "A card for each panel and box: cut out, take along";
+    frame.title = input.words(say("note/title"));
+    frame.subtitle = input.words(say("note/subtitle"));
     frame.shows_spaces = true;
-    frame.foot.emplace_back("as made: the colour says what the wire is, no tape. Tape goes all round, at this end and "
-                            "wherever the wire can be seen.");
+    frame.foot.push_back(input.words(say("note/as-made-means")));
     if (auto const others = other_cables(input.building); !others.empty())
-        frame.foot.push_back(fmt::format("No circuit is on {}: not in these notes.", fmt::join(others, ", ")));
-    if (auto const live = live_between_boxes(input.building); !live.empty())
-        frame.foot.push_back(fmt::format("Live, and not in these notes: {}.", fmt::join(live, ", ")));
+        frame.foot.push_back(input.words(say("note/other-cables", fmt::format("{}", fmt::join(others, ", ")))));
+    if (auto const live = live_between_boxes(input); !live.empty())
+        frame.foot.push_back(input.words(say("note/live-cables", fmt::format("{}", fmt::join(live, ", ")))));
     Rect const area = content_area(input, form, frame);
     auto const each = static_cast<std::size_t>(std::max(1.0, (area.width + kGap) / (kLeastWidth + kGap)));
     Columns const columns(area, each);
@@ -131,11 +139,11 @@ Where where(Building const& building, std::string const& cable_mark) {
 
 std::vector<Sheet> compose_tape_notes(SheetInput const& input, Form const& form) {
     auto [frame, foot, columns, parts] = cut_into_cards(input, form);
-    Sheet sheet{"tape-notes", "", "Tape notes", {}};
+    Sheet sheet{"tape-notes", "", input.words(say("note/title")), {}};
     for (auto const& part : parts) {
         auto const at = columns.take(part.height);
         while (sheet.pages.size() <= at.page) sheet.pages.push_back(blank_page(form));
-        add_card(sheet.pages[at.page], input.widths, at.x, at.y, columns.width(), part.card, part.part, foot);
+        add_card({sheet.pages[at.page], input.widths}, at.x, at.y, columns.width(), part.card, part.part, foot);
     }
     if (sheet.pages.empty()) return {};
     add_frame(input, form, frame, sheet.pages);
@@ -148,13 +156,13 @@ std::vector<Printed::Name> names_on_notes(SheetInput const& input, Form const& f
     std::vector<Printed::Name> titles;
     for (auto const& [card, part, height] : made.parts) {
         Page scratch;
-        auto const shows = add_card(scratch, input.widths, 0, 0, made.columns.width(), card, part, made.foot);
+        auto const shows = add_card({scratch, input.widths}, 0, 0, made.columns.width(), card, part, made.foot);
         for (std::size_t i = 0; i < card.cables.size(); ++i)
             cables.try_emplace(card.cables[i].mark, true).first->second &= shows.cables[i];
         if (shows.title) continue;
-        bool const panel = card.kind == "panel" || card.cables.empty();
+        bool const panel = card.is_panel || card.cables.empty();
         titles.push_back({panel ? Where{card.title, {}, "name"} : where(input.building, card.cables.front().mark),
-                          false, fmt::format("the name of the {}", card.kind)});
+                          false, card.is_panel ? "the name of the panel" : "the name of the box"});
     }
     std::vector<Printed::Name> names;
     for (auto const& [mark, whole] : cables)

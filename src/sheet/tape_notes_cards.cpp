@@ -3,6 +3,7 @@
 
 #include "sheet/tape_notes_cards.h"
 
+#include "sheet/common_frame.h"
 #include "sheet/labels_list.h"
 #include "sheet/tape_notes_words.h"
 
@@ -22,15 +23,18 @@ CableNote cable_note(SheetInput const& input, EndOf const& end) {
     bool const other_panel = end.far ? run.is_home_run() : run.is_feeder();
     auto const& other = (end.far ? run.from : run.to).called;
     auto const& kind = run.piece.called;
-    note.about = fmt::format("{}{} {}{}", kind, kind.empty() ? "cable" : "", end.far ? "from " : "to ",
-                             other_panel ? panel_words(other) : other);
-    note.stops = stops(input.findings, run);
+    Phrase const called = kind.empty() ? say("note/cable") : Phrase(kind);
+    Phrase const place = other_panel ? panel_phrase(other) : Phrase(other);
+    note.about = input.words(end.far ? say("note/from", called, place) : say("note/to", called, place));
+    note.stops = stops(input, run);
     for (std::size_t i = 0; i < cable.conductors.size(); ++i) note.wires.push_back(wire_note(input, end, i));
     note.remarks = pair_remarks(input, end);
     if (!end.far && !cable.note.empty()) note.remarks.push_back(cable.note);
-    note.faults = cable_faults(cable);
+    note.faults = cable_faults(input, cable);
     return note;
 }
+
+Phrase panel_title(std::string const& name) { return Phrase::unless_said(say("note/panel-title", name)); }
 
 class Cards {
 public:
@@ -39,7 +43,8 @@ public:
           cables_(cable_runs(input.building, input.book)),
           unsaid_(input.building.panels.size() + input.building.unlisted.size()) {
         for (auto const* list : {&input.building.panels, &input.building.unlisted})
-            for (Panel const& p : *list) panels_.push_back({p.name, "panel", p.building, {}, {}});
+            for (Panel const& p : *list)
+                panels_.push_back({p.name, true, input.words(panel_title(p.name)), p.building, {}, {}});
     }
 
     std::vector<BoxCard> make() {
@@ -72,9 +77,9 @@ private:
     std::vector<BoxCard> take() {
         for (std::size_t i = 0; i < panels_.size(); ++i)
             if (!unsaid_[i].empty())
-                panels_[i].missing.push_back(fmt::format(
-                    "No cable in the job file for {}: where there is one, add it ({}) and print again.", unsaid_[i],
-                    i < input_.building.panels.size() ? "cable = \"12/2\"" : "feeder_cable = \"6/3\""));
+                panels_[i].missing.push_back(input_.words(
+                    say("note/no-cable", unsaid_[i],
+                        as_is(i < input_.building.panels.size() ? "cable = \"12/2\"" : "feeder_cable = \"6/3\""))));
         std::vector<BoxCard> cards;
         auto const move_in = [&](std::vector<BoxCard>& from) {
             for (auto& card : from)
@@ -89,7 +94,14 @@ private:
 
     BoxCard* box(EndOf const& end) {
         auto const [at, fresh] = index_.try_emplace(end.here().box, boxes_.size());
-        if (fresh) boxes_.push_back({end.here().called, "box", end.run().carries.front()->room, {}, {}});
+        auto const& called = end.here().called;
+        if (fresh)
+            boxes_.push_back({called,
+                              false,
+                              called,
+                              input_.words(comma_list({say("note/box-end"), end.run().carries.front()->room})),
+                              {},
+                              {}});
         return &boxes_[at->second];
     }
 
@@ -111,13 +123,13 @@ std::vector<std::string> other_cables(Building const& building) {
     return marks;
 }
 
-std::vector<std::string> live_between_boxes(Building const& building) {
+std::vector<std::string> live_between_boxes(SheetInput const& input) {
     std::vector<std::string> cables;
-    for (Run const& run : building.runs) {
+    for (Run const& run : input.building.runs) {
         if (run.of_circuit || run.carries.empty()) continue;
         std::vector<std::string> marks;
         for (Circuit const* c : run.carries) marks.push_back(c->mark);
-        cables.push_back(fmt::format("{} (of {})", run.mark, fmt::join(marks, "+")));
+        cables.push_back(input.words(say("note/live-cable", run.mark, fmt::format("{}", fmt::join(marks, "+")))));
     }
     return cables;
 }

@@ -4,7 +4,6 @@
 #include "sheet/tape_notes_draw.h"
 
 #include "sheet/tape_notes_ink.h"
-#include "sheet/tape_notes_words.h"
 
 #include <algorithm>
 #include <utility>
@@ -20,30 +19,26 @@ constexpr Mm kTapeWidth = 19;      // of the column at the right
 constexpr Mm kBetween = kCardRule; // white between rows
 constexpr Mm kFrame = 0.5;
 constexpr Mm kSwatchBelow = 1.6; // from the middle of a drawn wire to what is clear of it
-constexpr std::string_view kCare = "Switch off, lock out, prove dead on both legs before touching.";
 
 // Draws from the top down; `y` is where the next thing begins.
 class CardPen {
 public:
-    CardPen(Page& page, TextWidth const& widths, Mm x, Mm y, Mm width)
-        : page_(page), widths_(widths), left_(x + kPad), right_(x + width - kPad), y_(y + kPad) {}
+    CardPen(Pen const& pen, Mm x, Mm y, Mm width)
+        : pen_(pen), widths_(pen.widths()), left_(x + kPad), right_(x + width - kPad), y_(y + kPad) {}
 
     Mm y() const { return y_; }
     // Whether all that was said since the last such question stands there whole.
     bool was_whole() { return std::exchange(whole_, true); }
 
     void title(BoxCard const& card, std::string const& part) {
-        auto const name = card.kind == "panel" ? panel_words(card.title, "Panel") : card.title;
         Mm const part_width = part.empty() ? 0 : widths_.width(part, kDetail, Weight::regular) + 3;
-        auto const text =
-            noted(fit(widths_, name, Weight::bold, width() - part_width, block_height(2, kNames), 3.1, kDetail));
+        auto const text = noted(
+            fit(widths_, card.heading, Weight::bold, width() - part_width, block_height(2, kNames), 3.1, kDetail));
         Mm const first = y_ + cap_height(text.x_height);
         if (!part.empty()) add(part, right_, first, kDetail, Weight::regular, Align::right);
-        add_lines(page_, text, left_, first, Weight::bold);
+        pen_.add_lines(text, left_, first, Weight::bold);
         y_ += block_height(text.lines.size(), text.x_height) + 0.8;
-        std::string under = card.kind == "panel" ? card.room : "box end";
-        if (card.kind != "panel" && !card.room.empty()) under += ", " + card.room;
-        if (!under.empty()) paragraph(under, left_, kDetail, Weight::regular);
+        if (!card.under.empty()) paragraph(card.under, left_, kDetail, Weight::regular);
         rule(0.5);
     }
 
@@ -53,8 +48,8 @@ public:
         Mm const about_left = left_ + mark_width + 3;
         auto const about =
             noted(fit(widths_, note.about, Weight::regular, right_ - about_left, block_height(2, kFloor), kDetail));
-        add_lines(page_, mark, left_, y_ + cap_height(kNames), Weight::bold);
-        Mm const last = add_lines(page_, about, about_left, y_ + cap_height(kNames), Weight::regular);
+        pen_.add_lines(mark, left_, y_ + cap_height(kNames), Weight::bold);
+        Mm const last = pen_.add_lines(about, about_left, y_ + cap_height(kNames), Weight::regular);
         y_ = last + descent(kNames) + kBetween;
         for (auto const& stop : note.stops) framed(stop);
         for (auto const& wire : note.wires) row(wire);
@@ -66,13 +61,13 @@ public:
 
     void foot(CardFoot const& foot) {
         if (!foot.band.empty()) paragraph(foot.band, left_, kDetail, Weight::bold);
-        paragraph(std::string(kCare), left_, kFloor, Weight::bold);
+        paragraph(foot.care, left_, kFloor, Weight::bold);
         paragraph(shortened(widths_, foot.imprint, Weight::regular, kFloor, width()), left_, kFloor, Weight::regular);
         y_ += kPad - kBetween;
     }
 
     void rule(Mm thick) {
-        page_.marks.push_back(Line{left_, y_, right_, y_, thick, kBlack, false});
+        pen_.add(Line{left_, y_, right_, y_, thick, kBlack, false});
         y_ += kBetween;
     }
 
@@ -81,44 +76,44 @@ private:
     Mm text_left() const { return left_ + kWireWidth + kArrow + 3.5; }
 
     void add(std::string words, Mm x, Mm baseline, Mm x_height, Weight weight, Align align = Align::left) {
-        page_.marks.push_back(Text{x, baseline, x_height, std::move(words), weight, align, kBlack, 0});
+        pen_.add(Text{x, baseline, x_height, std::move(words), weight, align, kBlack, 0});
     }
 
     void paragraph(std::string const& words, Mm left, Mm x_height, Weight weight) {
         auto const text = noted(fit(widths_, words, weight, right_ - left, 1000, x_height, x_height));
-        y_ = add_lines(page_, text, left, y_ + cap_height(x_height), weight) + descent(x_height) + kBetween * 0.6;
+        y_ = pen_.add_lines(text, left, y_ + cap_height(x_height), weight) + descent(x_height) + kBetween * 0.6;
     }
 
     void arrow(Mm x, Mm y) {
-        page_.marks.push_back(Line{x, y, x + kArrow, y, 0.35, kBlack, false});
+        pen_.add(Line{x, y, x + kArrow, y, 0.35, kBlack, false});
         for (Mm const side : {-1.1, 1.1})
-            page_.marks.push_back(Line{x + kArrow - 1.3, y + side, x + kArrow, y, 0.35, kBlack, false});
+            pen_.add(Line{x + kArrow - 1.3, y + side, x + kArrow, y, 0.35, kBlack, false});
     }
 
     void framed(std::string const& words) {
         auto const text = noted(fit(widths_, words, Weight::bold, width() - 4, 1000, kFloor));
         Mm const height = block_height(text.lines.size(), kFloor) + 3;
-        page_.marks.push_back(Box{left_, y_, width(), height, kFrame, kBlack, false, kWhite, 0, false});
-        add_lines(page_, text, left_ + 2, y_ + 1.5 + cap_height(kFloor), Weight::bold);
+        pen_.add(Box{left_, y_, width(), height, kFrame, kBlack, false, kWhite, 0, false});
+        pen_.add_lines(text, left_ + 2, y_ + 1.5 + cap_height(kFloor), Weight::bold);
         y_ += height + kBetween;
     }
 
     // Name of the colour, the wire itself, an arrow; job and landing; at the right the tape.
     void row(WireNote const& wire) {
         Mm const top = y_, first = top + cap_height(kDetail), wire_y = first + 2.9;
-        add_lines(page_, noted(fit_line(widths_, wire.color, Weight::bold, kWireWidth, kDetail)), left_, first,
-                  Weight::bold);
-        add_wire(page_, left_, wire_y, kWireWidth, wire.color);
+        pen_.add_lines(noted(fit_line(widths_, wire.color_words, Weight::bold, kWireWidth, kDetail)), left_, first,
+                       Weight::bold);
+        add_wire(pen_, left_, wire_y, kWireWidth, wire.color);
         if (!wire.lands.empty()) arrow(left_ + kWireWidth + 1.5, wire_y);
         Mm const free = right_ - kTapeWidth - 2 - text_left();
         auto const job = noted(fit(widths_, wire.job, Weight::bold, free, block_height(2, kDetail), kDetail));
-        Mm last = add_lines(page_, job, text_left(), first, Weight::bold);
+        Mm last = pen_.add_lines(job, text_left(), first, Weight::bold);
         if (!wire.lands.empty()) {
             bool const beside_tape = wire.remark == Remark::tape || wire.remark == Remark::ask_first;
             Mm const room = beside_tape ? free : right_ - text_left();
             auto const lands =
                 noted(fit(widths_, wire.lands, Weight::regular, room, block_height(3, kDetail), kDetail));
-            last = add_lines(page_, lands, text_left(), last + leading(kDetail), Weight::regular);
+            last = pen_.add_lines(lands, text_left(), last + leading(kDetail), Weight::regular);
         }
         Mm const tape_bottom = tape(wire, first, wire_y);
         y_ = std::max({last + descent(kDetail), wire_y + kSwatchBelow, tape_bottom}) + kBetween;
@@ -132,20 +127,20 @@ private:
     Mm tape(WireNote const& wire, Mm first, Mm wire_y) {
         Mm const x = right_ - kTapeWidth;
         if (wire.remark == Remark::forbidden) {
-            add("no tape", x, first, kDetail, Weight::bold);
+            add(wire.tape_words, x, first, kDetail, Weight::bold);
             return first;
         }
         if (wire.tape.empty()) {
-            add("as made", x, first, kDetail, Weight::regular);
+            add(wire.tape_words, x, first, kDetail, Weight::regular);
             return first;
         }
-        auto const words = noted(fit_line(widths_, wire.tape + " tape", Weight::bold, kTapeWidth, kDetail));
-        add_lines(page_, words, x, first, Weight::bold);
-        add_wire(page_, x, wire_y + 0.6, kTapeWidth - 2, wire.color);
-        add_tape(page_, x, wire_y + 0.6, kTapeWidth - 2, wire.tape);
+        auto const words = noted(fit_line(widths_, wire.tape_words, Weight::bold, kTapeWidth, kDetail));
+        pen_.add_lines(words, x, first, Weight::bold);
+        add_wire(pen_, x, wire_y + 0.6, kTapeWidth - 2, wire.color);
+        add_tape(pen_, x, wire_y + 0.6, kTapeWidth - 2, wire.tape);
         if (wire.remark != Remark::ask_first) return wire_y + 2.8;
         Mm const below = wire_y + 3.6 + cap_height(kFloor);
-        add("ask first", x, below, kFloor, Weight::bold);
+        add(wire.ask_words, x, below, kFloor, Weight::bold);
         return below + descent(kFloor);
     }
 
@@ -154,7 +149,7 @@ private:
         return text;
     }
 
-    Page& page_;
+    Pen pen_;
     TextWidth const& widths_;
     Mm left_, right_, y_;
     bool whole_ = true;
@@ -162,28 +157,28 @@ private:
 
 } // namespace
 
-CardShows add_card(Page& page, TextWidth const& widths, Mm x, Mm y, Mm width, BoxCard const& card,
-                   std::string const& part, CardFoot const& foot) {
-    CardPen pen(page, widths, x, y, width);
+CardShows add_card(Pen const& pen, Mm x, Mm y, Mm width, BoxCard const& card, std::string const& part,
+                   CardFoot const& foot) {
+    CardPen in_card(pen, x, y, width);
     CardShows shows;
-    pen.title(card, part);
-    shows.title = pen.was_whole();
+    in_card.title(card, part);
+    shows.title = in_card.was_whole();
     for (std::size_t i = 0; i < card.cables.size(); ++i) {
-        pen.cable(card.cables[i]);
-        shows.cables.push_back(pen.was_whole());
-        if (i + 1 < card.cables.size()) pen.rule(0.15);
+        in_card.cable(card.cables[i]);
+        shows.cables.push_back(in_card.was_whole());
+        if (i + 1 < card.cables.size()) in_card.rule(0.15);
     }
-    for (auto const& words : card.missing) pen.missing(words);
-    pen.rule(0.15);
-    pen.foot(foot);
-    shows.height = pen.y() - y;
-    page.marks.push_back(Box{x, y, width, shows.height, 0.15, kBlack, false, kWhite, 0, true});
+    for (auto const& words : card.missing) in_card.missing(words);
+    in_card.rule(0.15);
+    in_card.foot(foot);
+    shows.height = in_card.y() - y;
+    pen.add(Box{x, y, width, shows.height, 0.15, kBlack, false, kWhite, 0, true});
     return shows;
 }
 
 Mm card_height(TextWidth const& widths, Mm width, BoxCard const& card, CardFoot const& foot) {
     Page scratch;
-    return add_card(scratch, widths, 0, 0, width, card, "99 of 99", foot).height;
+    return add_card({scratch, widths}, 0, 0, width, card, foot.widest_part, foot).height;
 }
 
 } // namespace legwork

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "sheet/common.h"
+#include "sheet/pen.h"
 #include "sheet/tape_notes_cards.h"
 
 #include <string>
@@ -14,8 +15,10 @@ namespace legwork {
 
 // Said on every card, since it is cut out of its page.
 struct CardFoot {
-    std::string band;    // "DRAFT: 2 errors"; may be empty
-    std::string imprint; // job, revision, date, code: one line
+    std::string band; // "DRAFT: 2 errors"; may be empty
+    std::string care;
+    std::string widest_part; // "99 of 99": what stands behind the title where a card has parts
+    std::string imprint;     // job, revision, date, code: one line
 };
 
 inline constexpr Mm kCardRule = 1.8; // height that the rule between two cables adds
@@ -27,8 +30,8 @@ struct CardShows {
 };
 
 // Draws the card with its top left corner at (x, y). `part` stands behind the title ("2 of 3").
-CardShows add_card(Page& page, TextWidth const& widths, Mm x, Mm y, Mm width, BoxCard const& card,
-                   std::string const& part, CardFoot const& foot);
+CardShows add_card(Pen const& pen, Mm x, Mm y, Mm width, BoxCard const& card, std::string const& part,
+                   CardFoot const& foot);
 Mm card_height(TextWidth const& widths, Mm width, BoxCard const& card, CardFoot const& foot);
 
 } // namespace legwork

@@ -46,21 +46,21 @@ std::vector<Ink> inks_of(std::string_view color) {
     return found;
 }
 
-void add_piece(Page& page, Mm x, Mm y, Mm width, Mm thick, std::string_view color) {
+void add_piece(Pen const& pen, Mm x, Mm y, Mm width, Mm thick, std::string_view color) {
     auto const inks = inks_of(color);
-    page.marks.push_back(Box{x, y - thick / 2, width, thick, kOutline, kBlack, !inks.empty(),
-                             inks.empty() ? kWhite : inks.front(), 0, inks.empty()});
-    if (inks.size() > 1) page.marks.push_back(Line{x, y, x + width, y, thick / 3, inks[1], false});
+    pen.add(Box{x, y - thick / 2, width, thick, kOutline, kBlack, !inks.empty(), inks.empty() ? kWhite : inks.front(),
+                0, inks.empty()});
+    if (inks.size() > 1) pen.add(Line{x, y, x + width, y, thick / 3, inks[1], false});
 }
 
 } // namespace
 
-void add_wire(Page& page, Mm x, Mm y, Mm width, std::string_view color) {
-    add_piece(page, x, y, width, color == "bare" ? kBare : kThick, color);
+void add_wire(Pen const& pen, Mm x, Mm y, Mm width, std::string_view color) {
+    add_piece(pen, x, y, width, color == "bare" ? kBare : kThick, color);
 }
 
-void add_tape(Page& page, Mm x, Mm y, Mm width, std::string_view color) {
-    add_piece(page, x + width * 0.3, y, width * 0.4, kTape, color);
+void add_tape(Pen const& pen, Mm x, Mm y, Mm width, std::string_view color) {
+    add_piece(pen, x + width * 0.3, y, width * 0.4, kTape, color);
 }
 
 } // namespace legwork

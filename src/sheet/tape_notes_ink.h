@@ -4,7 +4,7 @@
 // Colours of insulation and tape as drawn. They only repeat the word beside them.
 #pragma once
 
-#include "page/page.h"
+#include "sheet/pen.h"
 
 #include <string_view>
 
@@ -12,8 +12,8 @@ namespace legwork {
 
 // A short thick piece of the conductor, lying between x and x + width about the height y. A word that is no colour we
 // know leaves it unfilled.
-void add_wire(Page& page, Mm x, Mm y, Mm width, std::string_view color);
+void add_wire(Pen const& pen, Mm x, Mm y, Mm width, std::string_view color);
 // A band of tape round the middle of such a piece.
-void add_tape(Page& page, Mm x, Mm y, Mm width, std::string_view color);
+void add_tape(Pen const& pen, Mm x, Mm y, Mm width, std::string_view color);
 
 } // namespace legwork

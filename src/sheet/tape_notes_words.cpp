@@ -4,20 +4,16 @@
 #include "sheet/tape_notes_words.h"
 
 #include "codebook/cite.h"
+#include "reckon/say.h"
+#include "sheet/common_words.h"
 #include "units/text.h"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <map>
 
 namespace legwork {
 
-std::string panel_words(std::string const& name, std::string_view word) {
-    std::string lower;
-    for (char const c : name) lower += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-    return lower.find("panel") != lower.npos ? name : fmt::format("{} {}", word, name);
-}
+Phrase panel_phrase(std::string const& name) { return Phrase::unless_said(say("note/panel", name)); }
 
 namespace {
 
@@ -27,20 +23,25 @@ std::string panel_name(Circuit const& c) { return c.panel ? c.panel->name : ""; 
 
 // "breaker 8+10" of one circuit or a pair; says so where the file does not have these spaces, the plan none, or another
 // panel than `panel` does.
-std::string breaker_of(SheetInput const& input, std::vector<Circuit const*> const& circuits, Panel const* panel) {
-    std::string const word = circuits.front()->on_dc() ? "fuse" : "breaker";
-    std::vector<std::string> spaces;
+Phrase breaker_of(SheetInput const& input, std::vector<Circuit const*> const& circuits, Panel const* panel) {
+    bool const fuse = circuits.front()->on_dc();
+    Phrases spaces;
     bool proposed = false;
-    if (!circuits.front()->listed) return fmt::format("{} of {}", word, circuits.front()->mark);
+    if (auto const& mark = circuits.front()->mark; !circuits.front()->listed)
+        return fuse ? say("note/fuse-of", mark) : say("note/breaker-of", mark);
     for (Circuit const* c : circuits) {
         auto const* placed = placement_of(input.plan, c->mark);
-        if (!placed || placed->slots.empty())
-            return fmt::format("{} of {} (no space yet)", word, circuits.size() > 1 ? c->cable_mark() : c->mark);
+        if (!placed || placed->slots.empty()) {
+            auto const mark = circuits.size() > 1 ? c->cable_mark() : c->mark;
+            return fuse ? say("note/fuse-no-space", mark) : say("note/breaker-no-space", mark);
+        }
         for (Spot const s : placed->slots) spaces.push_back(text(s));
         proposed |= placed->slots != placed->from;
-        if (c->panel != panel) spaces.back() += " in " + panel_words(panel_name(*c));
+        if (c->panel != panel) spaces.back() = say("note/in", spaces.back(), panel_phrase(panel_name(*c)));
     }
-    return fmt::format("{} {}{}", word, fmt::join(spaces, "+"), proposed ? " (proposed)" : "");
+    auto const all = joined("note/plus", spaces);
+    auto const where = fuse ? say("note/fuse", all) : say("note/breaker", all);
+    return proposed ? say("note/proposed", where) : where;
 }
 
 // How many hots of the same circuit come before this one in the cable.
@@ -54,19 +55,19 @@ std::size_t hots_before(CableRun const& run, std::size_t conductor) {
 
 // Leg A of a sub-panel is leg A of the panel above: swapped, its loads would weigh on the other leg. The first hot of
 // the cable takes leg A at both ends.
-std::string feeder_hot(SheetInput const& input, EndOf const& end, Circuit const& c, Panel const& fed, bool second) {
+Phrase feeder_hot(SheetInput const& input, EndOf const& end, Circuit const& c, Panel const& fed, bool second) {
     Leg const leg = second ? Leg::b : Leg::a;
-    if (end.far) return fmt::format("main terminal of leg {}", letter(leg));
+    if (end.far) return say("note/main-terminal-leg", std::string(1, letter(leg)));
     auto const* placed = placement_of(input.plan, c.mark);
     auto const breaker = breaker_of(input, {&c}, c.panel);
     if (c.panel && placed)
         for (Spot const s : placed->slots)
             if (c.panel->layout.has(s.space) && c.panel->layout.leg(s.space) == leg)
-                return fmt::format("{}, pole at {}: leg {} of {}", breaker, text(s), letter(leg), fed.name);
-    return fmt::format("{}: leg {} of {}", breaker, letter(leg), fed.name);
+                return say("note/feeder-pole", breaker, text(s), std::string(1, letter(leg)), fed.name);
+    return say("note/feeder-leg", breaker, std::string(1, letter(leg)), fed.name);
 }
 
-std::string hot_lands(SheetInput const& input, EndOf const& end, std::size_t conductor) {
+Phrase hot_lands(SheetInput const& input, EndOf const& end, std::size_t conductor) {
     auto const& carries = end.run().carries;
     auto const at = std::ranges::find(carries, end.cable().conductors[conductor].circuit, &Circuit::mark);
     if (at == carries.end()) return {};
@@ -74,20 +75,21 @@ std::string hot_lands(SheetInput const& input, EndOf const& end, std::size_t con
     bool const second = hots_before(end.cable(), conductor) > 0;
     Panel const* fed = c->fed_panel();
     if (end.panel() && fed && c->poles == 2) return feeder_hot(input, end, *c, *fed, second);
-    if (end.panel() && end.far) return "main terminal";
+    if (end.panel() && end.far) return say("note/main-terminal");
     auto const breaker = breaker_of(input, {c}, end.here().panel);
-    return c->poles == 2 ? fmt::format("{}, {}", breaker, second ? "other pole" : "one pole") : breaker;
+    if (c->poles != 2) return breaker;
+    return second ? say("note/other-pole", breaker) : say("note/one-pole", breaker);
 }
 
-std::string neutral_at_panel(EndOf const& end) {
-    if (on_dc(end.run())) return "negative bar";
+Phrase neutral_at_panel(EndOf const& end) {
+    if (on_dc(end.run())) return say("note/negative-bar");
     auto const at_breaker = [&](Protection Circuit::*kind) {
         return !end.far && std::ranges::count(end.run().carries, Protection::breaker, kind) > 0;
     };
     // The current that a ground-fault breaker compares must come back through it.
-    if (at_breaker(&Circuit::gfci)) return "neutral terminal of the GFCI breaker, not the bar";
-    if (at_breaker(&Circuit::afci)) return "neutral terminal of the AFCI breaker if it has one, else neutral bar";
-    return "neutral bar";
+    if (at_breaker(&Circuit::gfci)) return say("note/neutral-gfci");
+    if (at_breaker(&Circuit::afci)) return say("note/neutral-afci");
+    return say("note/neutral-bar");
 }
 
 // The end that the next piece of this circuit has in the same box; nothing when the cable ends here or the box is a
@@ -115,126 +117,134 @@ bool is_loop(EndOf const& end) {
     return c.switch_loop && end.run().segment > 0 && conductor_of(end.cable(), ConductorJob::switched, c.mark);
 }
 
-std::string wire_words(Conductor const& wire) {
-    return wire.tape.empty() || wire.remark == Remark::forbidden ? wire.color
-                                                                 : wire.color + " with " + wire.tape + " tape";
+Phrase wire_phrase(Conductor const& wire) {
+    if (wire.tape.empty() || wire.remark == Remark::forbidden) return colour(wire.color);
+    return say("note/with-tape", colour(wire.color), colour(wire.tape));
 }
 
 // A hot or neutral in a box: its like in the cable beyond, and what is here.
-std::string at_box(EndOf const& end, Conductor const& wire) {
+Phrase at_box(EndOf const& end, Conductor const& wire) {
     bool const hot = wire.job == ConductorJob::hot;
     auto const& circuit = wire.circuit.empty() ? end.run().carries.front()->mark : wire.circuit;
-    if (is_loop(end) && end.far) return hot ? "the switch" : "the switch if it takes one, else cap it";
-    if (!hot && wire.circuit.empty()) return "all neutrals here, tail to each device";
+    if (is_loop(end) && end.far) return hot ? say("note/the-switch") : say("note/switch-or-cap");
+    if (!hot && wire.circuit.empty()) return say("note/all-neutrals");
     auto const beyond = across_box(end, circuit);
     auto const* like = beyond ? conductor_of(beyond->cable(), wire.job, circuit) : nullptr;
     if (!end.far) {
-        if (beyond && beyond->run().carries.size() > 1 && !hot) return "all neutrals here, tail to each device";
-        return like ? fmt::format("the {} of {}", wire_words(*like), beyond->run().mark) : "the device here";
+        if (beyond && beyond->run().carries.size() > 1 && !hot) return say("note/all-neutrals");
+        return like ? say("note/wire-of", wire_phrase(*like), beyond->run().mark) : say("note/device-here");
     }
     auto const there = beyond ? beyond->run().to.called : std::string();
     if (beyond && is_loop(*beyond)) {
-        if (!hot) return like ? fmt::format("the light, and the {} to {}", wire_words(*like), there) : "the light";
-        return like ? fmt::format("the {} to {}, never the light", wire_words(*like), there) : "the switch";
+        if (!hot) return like ? say("note/light-and-wire", wire_phrase(*like), there) : say("note/the-light");
+        return like ? say("note/wire-never-light", wire_phrase(*like), there) : say("note/the-switch");
     }
-    return like ? fmt::format("the {} to {}, and devices here", wire_words(*like), there) : "the device here, or on";
+    return like ? say("note/wire-and-devices", wire_phrase(*like), there) : say("note/device-or-on");
 }
 
-struct Words {
-    std::string job, lands;
+struct Landing {
+    Phrase job, lands;
 };
 
-Words conductor_words(SheetInput const& input, EndOf const& end, std::size_t conductor) {
+Landing landing(SheetInput const& input, EndOf const& end, std::size_t conductor) {
     Conductor const& wire = end.cable().conductors[conductor];
     bool const panel = end.panel(), loop = is_loop(end), dc = on_dc(end.run());
-    auto const of = [&](std::string_view what) {
-        return fmt::format("{} of {}", what, wire.circuit.empty() ? end.run().mark : wire.circuit);
-    };
-    std::string const capped = "nothing here: cap it";
+    bool const shared = end.run().carries.size() > 1;
+    auto const& of = wire.circuit.empty() ? end.run().mark : wire.circuit;
+    auto const capped = say("note/cap");
     switch (wire.job) {
     case ConductorJob::hot:
-        return {of(dc ? "positive" : "hot"), panel ? hot_lands(input, end, conductor) : at_box(end, wire)};
+        return {dc ? say("note/positive-of", of) : say("note/hot-of", of),
+                panel ? hot_lands(input, end, conductor) : at_box(end, wire)};
     case ConductorJob::neutral:
-        return {(end.run().carries.size() > 1 ? "shared " : "") + of(dc ? "negative" : "neutral"),
+        return {dc ? (shared ? say("note/shared-negative-of", of) : say("note/negative-of", of))
+                   : (shared ? say("note/shared-neutral-of", of) : say("note/neutral-of", of)),
                 panel ? neutral_at_panel(end) : at_box(end, wire)};
     case ConductorJob::ground:
-        if (panel) return {"ground", dc ? "ground bar, where there is one" : "ground bar"};
-        return {"ground", "all grounds, device, metal box"};
+        if (panel) return {say("note/ground"), dc ? say("note/ground-bar-dc") : say("note/ground-bar")};
+        return {say("note/ground"), say("note/all-grounds")};
     case ConductorJob::switched:
-        if (loop) return {of("switched wire"), end.far ? "the switch" : "the light"};
-        return {of("switched wire"), panel ? capped : "from the switch to what it switches"};
-    case ConductorJob::traveller: return {of("traveller"), panel ? capped : "from switch to switch"};
+        if (loop) return {say("note/switched-of", of), end.far ? say("note/the-switch") : say("note/the-light")};
+        return {say("note/switched-of", of), panel ? capped : say("note/from-switch")};
+    case ConductorJob::traveller: return {say("note/traveller-of", of), panel ? capped : say("note/switch-to-switch")};
     case ConductorJob::spare: break;
     }
-    return {"spare", capped};
+    return {say("note/spare"), capped};
 }
 
-std::string cited(Conductor const& wire, std::string_view verdict) {
+// What stands behind it, and whether that is known from a page.
+Phrase cited_reference(Reference const& reference) {
+    auto said = reference_phrase(reference);
+    bool const told = text(reference).ends_with("memory)");
+    return reference.source == Source::memory && !told ? say("note/from-memory", std::move(said)) : said;
+}
+
+Phrase why_phrase(Conductor const& wire) {
     if (wire.reference.section.empty()) return wire.why;
-    return fmt::format(
-        "{} {}: {}{}.", wire.why, verdict, text(wire.reference),
-        wire.reference.source == Source::memory && !text(wire.reference).ends_with("memory)") ? " (from memory)" : "");
+    auto reference = cited_reference(wire.reference);
+    switch (wire.remark) {
+    case Remark::ask_first: return say("note/disputed", wire.why, std::move(reference));
+    case Remark::forbidden: return say("note/forbidden", wire.why, std::move(reference));
+    default: return say("note/allowed", wire.why, std::move(reference));
+    }
 }
 
-std::string tie_words(SheetInput const& input, Circuit const& a, Circuit const& b, bool at_panel) {
-    auto const spaces = breaker_of(input, {&a, &b}, a.panel) + (at_panel ? "" : " in " + panel_words(panel_name(a)));
+Phrase tie_phrase(SheetInput const& input, Circuit const& a, Circuit const& b, bool at_panel) {
+    auto breaker = breaker_of(input, {&a, &b}, a.panel);
+    if (!at_panel) breaker = say("note/in", std::move(breaker), panel_phrase(panel_name(a)));
     switch (a.pair ? a.pair->tie : Tie::none) {
-    case Tie::two_pole_breaker: return fmt::format("{} and {} go off together: two-pole {}.", a.mark, b.mark, spaces);
-    case Tie::handle_tie: return fmt::format("{} and {} go off together: handle tie, {}.", a.mark, b.mark, spaces);
+    case Tie::two_pole_breaker: return say("note/two-pole-tie", a.mark, b.mark, std::move(breaker));
+    case Tie::handle_tie: return say("note/handle-tie", a.mark, b.mark, std::move(breaker));
     case Tie::none: break;
     }
-    return fmt::format("{} and {} are not tied: turn both off before touching either ({}).", a.mark, b.mark, spaces);
+    return say("note/no-tie", a.mark, b.mark, std::move(breaker));
 }
 
 // Two hots on two legs read the volts between the legs; on one leg they read nothing. Empty when no source of the panel
 // has two legs with a voltage between them.
-std::string meter_check(Panel const& panel) {
-    std::map<std::int64_t, std::string> by_volts;
+Phrase meter_check(Panel const& panel) {
+    std::map<std::int64_t, Phrases> by_volts; // the sources
     for (auto const& feed : panel.feeds)
-        if (has_two_hots(feed.kind)) {
-            auto& names = by_volts[volts_between_legs(feed.kind).count];
-            names += (names.empty() ? "" : ", ") + feed.source;
-        }
+        if (has_two_hots(feed.kind)) by_volts[volts_between_legs(feed.kind).count].push_back(feed.source);
     if (by_volts.empty()) return {};
-    std::string volts;
-    for (auto const& [v, names] : by_volts)
-        volts += fmt::format("{}{} V{}", volts.empty() ? "" : " or ", v, by_volts.size() > 1 ? " on " + names : "");
-    return fmt::format("Meter check, power on: about {} between the two hots = right; 0 V = both on one leg: stop, "
-                       "switch off.",
-                       volts);
+    Phrases all;
+    for (auto const& [v, sources] : by_volts) {
+        auto volts = said(Volts{v});
+        all.push_back(by_volts.size() > 1 ? say("note/volts-on", std::move(volts), joined("list/comma", sources))
+                                          : std::move(volts));
+    }
+    return say("note/meter-check", joined("list/or", all));
 }
 
 } // namespace
 
 WireNote wire_note(SheetInput const& input, EndOf const& end, std::size_t conductor) {
     Conductor const& wire = end.cable().conductors[conductor];
-    auto words = conductor_words(input, end, conductor);
-    WireNote note{wire.color, words.job, words.lands, wire.remark, wire.tape, ""};
-    switch (wire.remark) {
-    case Remark::as_made: break;
-    case Remark::tape: note.why = cited(wire, "Allowed"); break;
-    case Remark::ask_first: note.why = cited(wire, "Disputed"); break;
-    case Remark::forbidden:
-        note.job = fmt::format("must not be the {}", words.job);
-        note.lands.clear();
-        note.why = cited(wire, "Forbidden");
-        break;
-    }
+    auto const lands = landing(input, end, conductor);
+    bool const taped = wire.remark == Remark::tape || wire.remark == Remark::ask_first;
+    WireNote note;
+    note.color = wire.color;
+    note.color_words = input.words(colour(wire.color));
+    note.job = input.words(wire.remark == Remark::forbidden ? say("note/must-not", lands.job) : lands.job);
+    if (wire.remark != Remark::forbidden) note.lands = input.words(lands.lands);
+    note.remark = wire.remark;
+    note.tape = wire.tape;
+    note.tape_words = input.words(wire.remark == Remark::forbidden ? say("note/no-tape")
+                                  : taped && !wire.tape.empty()    ? say("note/tape", colour(wire.tape))
+                                                                   : say("note/as-made"));
+    if (wire.remark == Remark::ask_first) note.ask_words = input.words(say("note/ask-first"));
+    if (wire.remark != Remark::as_made) note.why = input.words(why_phrase(wire));
     return note;
 }
 
-std::vector<std::string> stops(Findings const& findings, Run const& run) {
+std::vector<std::string> stops(SheetInput const& input, Run const& run) {
     std::vector<std::string> words;
-    for (Finding const& f : findings) {
-        // Of names; and what the rows and faults of the card say themselves.
-        bool const elsewhere =
-            f.rule.starts_with("dir-") || f.rule.starts_with("tape-") || f.rule.ends_with("-conductors");
-        if (f.severity != Severity::error || f.accepted || elsewhere) continue;
+    for (Finding const& f : input.findings) {
+        if (f.severity != Severity::error || f.accepted || !f.stops_cables) continue;
         bool const ours = std::ranges::any_of(f.where.circuits, [&](std::string const& mark) {
             return std::ranges::count(run.carries, mark, &Circuit::mark) > 0;
         });
-        if (ours)
-            words.push_back(fmt::format("Stop ({}): {}{}", f.rule, f.message, f.message.ends_with('.') ? "" : "."));
+        if (ours) words.push_back(input.words(say("note/stop", f.rule, as_sentence(f.message))));
     }
     return words;
 }
@@ -242,31 +252,31 @@ std::vector<std::string> stops(Findings const& findings, Run const& run) {
 std::vector<std::string> pair_remarks(SheetInput const& input, EndOf const& end) {
     auto const& carries = end.run().carries;
     if (carries.size() < 2) return {};
-    std::vector<std::string> remarks{tie_words(input, *carries.front(), *carries.back(), end.panel())};
+    Phrases remarks{tie_phrase(input, *carries.front(), *carries.back(), end.panel())};
     if (end.far)
-        remarks.push_back(fmt::format("First split: here. Never run the shared neutral through a device: {}.",
-                                      text(cite(input.book, "mw-pigtail"))));
+        remarks.push_back(say("note/split-here", reference_phrase(cite(input.book, "mw-pigtail"))));
     else if (!end.run().to.called.empty())
-        remarks.push_back(fmt::format("First split: box {}.", end.run().to.called));
+        remarks.push_back(say("note/split-at", end.run().to.called));
     if (Panel const* panel = carries.front()->panel)
         if (auto check = meter_check(*panel); !check.empty()) remarks.push_back(std::move(check));
-    return remarks;
+    std::vector<std::string> words;
+    for (Phrase const& r : remarks) words.push_back(input.words(r));
+    return words;
 }
 
-std::vector<std::string> cable_faults(CableRun const& cable) {
-    std::vector<std::string> faults;
+std::vector<std::string> cable_faults(SheetInput const& input, CableRun const& cable) {
+    Phrases faults;
     if (cable.conductors.empty())
-        faults.push_back(cable.kind.empty()
-                             ? "The job does not say what cable this is: nothing can be told of its wires."
-                             : fmt::format("The wires of {} are not known.", cable.kind));
-    auto const lacks = [&](int n, std::string_view what) {
-        if (n > 0)
-            faults.push_back(fmt::format("The cable has no wire for {} {} of {}: pull one with enough conductors.", n,
-                                         std::string(what) + (n > 1 ? "s" : ""), cable.mark));
-    };
-    lacks(cable.missing_hots, "hot");
-    lacks(cable.missing_neutrals, "neutral");
-    return faults;
+        faults.push_back(cable.kind.empty() ? say("note/no-kind") : say("note/unknown-wires", cable.kind));
+    if (int const n = cable.missing_hots; n > 0)
+        faults.push_back(n == 1 ? say("note/lacks-hot", figure(n), cable.mark)
+                                : say("note/lacks-hots", figure(n), cable.mark));
+    if (int const n = cable.missing_neutrals; n > 0)
+        faults.push_back(n == 1 ? say("note/lacks-neutral", figure(n), cable.mark)
+                                : say("note/lacks-neutrals", figure(n), cable.mark));
+    std::vector<std::string> words;
+    for (Phrase const& f : faults) words.push_back(input.words(f));
+    return words;
 }
 
 } // namespace legwork

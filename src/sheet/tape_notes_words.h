@@ -6,6 +6,7 @@
 #pragma once
 
 #include "sheet/tape_notes_cards.h"
+#include "words/phrase.h"
 
 #include <string>
 #include <string_view>
@@ -26,14 +27,14 @@ struct EndOf {
 };
 
 // "panel Main"; a name that says so already stands alone ("Garage panel").
-std::string panel_words(std::string const& name, std::string_view word = "panel");
+Phrase panel_phrase(std::string const& name);
 
 WireNote wire_note(SheetInput const& input, EndOf const& end, std::size_t conductor);
 // Errors that stand against this cable's circuits, besides those that its rows tell.
-std::vector<std::string> stops(Findings const& findings, Run const& run);
+std::vector<std::string> stops(SheetInput const& input, Run const& run);
 // What goes off together, the box of the first split, the meter check; empty for a cable that is not a pair's.
 std::vector<std::string> pair_remarks(SheetInput const& input, EndOf const& end);
 // What the cable lacks for its circuits, or what the file does not say of it.
-std::vector<std::string> cable_faults(CableRun const& cable);
+std::vector<std::string> cable_faults(SheetInput const& input, CableRun const& cable);
 
 } // namespace legwork

@@ -19,20 +19,21 @@ namespace {
 
 std::map<std::string, Folders> may_include() {
     // What the person typed ends at the building: no rule, search or sheet sees the job file.
-    Folders const judged{"units", "panel", "codebook", "building", "balance", "cable"};
+    Folders const judged{"units", "words", "panel", "codebook", "building", "balance", "cable"};
     auto with = [](Folders some, std::initializer_list<std::string> more) {
         some.insert(more);
         return some;
     };
     return {{"units", {}},
+            {"words", {"units"}},
             {"toml", {"units"}},
             {"job", {"units", "toml"}},
             {"panel", {"units", "job"}},
             {"codebook", {"units"}},
             {"building", {"units", "job", "panel", "codebook"}},
             {"balance", {"units", "panel", "building"}},
-            {"cable", {"units", "codebook", "building"}},
-            {"demand", {"units", "codebook", "building"}},
+            {"cable", {"units", "words", "codebook", "building"}},
+            {"demand", {"units", "words", "codebook", "building"}},
             {"reckon", with(judged, {"demand"})},
             {"rules", with(judged, {"demand", "reckon"})},
             {"page", {}},

@@ -110,7 +110,7 @@ int run(BalanceOptions const& options, Streams& streams) {
         streams.out << fmt::format(
             "{} ({}): {}{}.\n", shown_file(s.file), s.building.code, counts(judged.findings),
             status == exit_done ? "" : fmt::format("; legwork check {} lists them", shell_file(s.file)));
-        streams.out << in_lines(caution(), streams.width, 0) << '\n';
+        streams.out << in_lines(english().words(caution()), streams.width, 0) << '\n';
     }
     return has_room(plan) ? status : exit_error_finding;
 }

@@ -134,7 +134,7 @@ void tell_files(Session const& s, std::vector<WrittenFile> const& files, Streams
     if (error_exit(s) != exit_done)
         streams.out << fmt::format("The sheets carry the band DRAFT; legwork check {} says what to put right.\n",
                                    shell_file(s.file));
-    streams.out << in_lines(caution(), streams.width, 0) << '\n';
+    streams.out << in_lines(english().words(caution()), streams.width, 0) << '\n';
 }
 
 // A sheet that was asked for by name and of which there is no page, so that nobody looks for a file.

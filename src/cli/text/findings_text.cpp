@@ -87,7 +87,7 @@ void list_findings(Session const& s, FindingFilter const& shown, Streams& stream
     streams.out << fmt::format("{} ({}): {}.\n", shown_file(s.file), s.building.code, counts(s.findings));
     tell_part(s, shown, streams);
     if (!s.findings.empty()) streams.out << "legwork explain RULE tells more of the rule in [ ].\n";
-    streams.out << '\n' << in_lines(caution(), streams.width, 0) << '\n';
+    streams.out << '\n' << in_lines(english().words(caution()), streams.width, 0) << '\n';
 }
 
 void list_of_sheets(Session const& s, Streams& streams) {

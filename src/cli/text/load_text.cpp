@@ -151,7 +151,7 @@ void tell_panel(PanelWithMore const& p, Streams& streams) {
 void tell_load(Session const& session, PanelLoad const& load, Streams& streams) {
     tell_head(session, streams);
     tell_calculation(load, streams);
-    streams.out << in_lines(caution(), streams.width, 0) << '\n';
+    streams.out << in_lines(english().words(caution()), streams.width, 0) << '\n';
 }
 
 void tell_more(Session const& session, AddedCircuit const& told, WithMore const& more, Streams& streams) {
@@ -187,7 +187,7 @@ void tell_more(Session const& session, AddedCircuit const& told, WithMore const&
     streams.out << '\n';
     tell_list("Taken for granted:", told.taken, streams);
     if (p.after.load) tell_calculation(p.after, streams);
-    streams.out << "The job file is unchanged.\n" << in_lines(caution(), streams.width, 0) << '\n';
+    streams.out << "The job file is unchanged.\n" << in_lines(english().words(caution()), streams.width, 0) << '\n';
 }
 
 } // namespace legwork

@@ -120,7 +120,7 @@ void list_head(Session const& s, Streams& streams) {
     if (!s.building.revision.empty()) title += ", revision " + s.building.revision;
     title += ", " + s.building.code;
     streams.out << in_lines(fit_to_print(title), paper_width(streams), 4) << "\n\n"
-                << in_lines(caution(), paper_width(streams), 0) << "\n\n"
+                << in_lines(english().words(caution()), paper_width(streams), 0) << "\n\n"
                 << in_lines("Handles, labels, nameplates, receptacles and lengths are read with every cover on: do "
                             "those first. Open a panel or a box only for what is then still blank.",
                             paper_width(streams), 0)

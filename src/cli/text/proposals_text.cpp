@@ -56,7 +56,7 @@ void list_proposals(Session const& s, std::vector<Proposal> const& proposed, Rew
         streams.out << "Nothing to write: no size could be proposed.\n";
     else if (any)
         streams.out << "The file is unchanged; --write puts these sizes into it.\n";
-    streams.out << in_lines(caution(), streams.width, 0) << '\n';
+    streams.out << in_lines(english().words(caution()), streams.width, 0) << '\n';
 }
 
 } // namespace legwork

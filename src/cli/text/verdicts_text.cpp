@@ -70,7 +70,7 @@ void list_verdicts(Session const& s, FindingFilter const& shown, Streams& stream
                             streams.width, 0)
                 << '\n'
                 << in_lines(not_checked(), streams.width, 0) << "\n\n"
-                << in_lines(caution(), streams.width, 0) << '\n';
+                << in_lines(english().words(caution()), streams.width, 0) << '\n';
 }
 
 } // namespace legwork

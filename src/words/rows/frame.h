@@ -1,0 +1,31 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Around every sheet: head, bands, foot.
+#pragma once
+
+#include "words/row.h"
+
+#include <array>
+
+namespace legwork {
+
+inline constexpr std::array kFrameRows{
+    Row{"frame/changes-by-hand", "Changes by hand:"},
+    Row{"frame/page", "page {number} of {pages}"},
+    Row{"frame/revision", "rev. {revision}"},
+    Row{"frame/checked-against", "checked against {code}"},
+    Row{"frame/reprint", "Reprint: legwork print {file}"},
+    Row{"frame/reprint-file", "FILE", "stands for the name of the job file"},
+    Row{"frame/draft-one", "DRAFT: {n} error"},
+    Row{"frame/draft", "DRAFT: {n} errors"},
+    Row{"frame/accepted-one", "ACCEPTED: {n} error"},
+    Row{"frame/accepted", "ACCEPTED: {n} errors"},
+    Row{"frame/proposed", "PROPOSED: spaces not saved"},
+    Row{"frame/caution",
+        "A planning aid: the local code and the authority having jurisdiction decide. Work in a panel is for people "
+        "licensed or permitted to do it. Switch off, lock out, prove dead on both legs before touching. In many panels "
+        "the line side stays live with the main off."},
+};
+
+} // namespace legwork
