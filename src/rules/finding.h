@@ -35,6 +35,7 @@ struct Finding {
     bool accepted = false; // by an [[accept]] of the job
     std::string accepted_by, accepted_why;
     bool never_accepted = false; // no [[accept]] covers this one, whatever its rule (a receptacle of the wrong volts)
+    bool stops_cables = true;    // as its rule says
     bool accept_refused = false; // the job has an [[accept]] for it that does not hold
 };
 using Findings = std::vector<Finding>;

@@ -30,6 +30,7 @@ Finding finding(Case const& c, Rule const& rule, Gravity::Of of, Where where, st
     assert(of != Gravity::doubtful || !rule.gravity.doubt.empty());
     Finding f;
     f.rule = rule.id;
+    f.stops_cables = rule.stops_cables;
     f.severity = severity(grade(rule.gravity, c.book.family, of), existing.value_or(is_existing(c.building, where)));
     f.where = std::move(where);
     f.reference = cite(c.book, topic.empty() ? rule.id : topic);

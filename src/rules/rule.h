@@ -46,6 +46,9 @@ struct Rule {
     std::string_view remedy; // its usual remedy
     Gravity gravity = {};
     Acceptance accept = {};
+    // An error of it stands on the notes of its cables: stop, do not connect. False of what is about names, and of what
+    // the rows of the notes show themselves.
+    bool stops_cables = true;
     // One of these is set, by what it judges; none: legwork explains it and does not judge it yet.
     Verdict (*judge)(Case const&) = nullptr;
     Verdict (*judge_printed)(Case const&, Printed const&) = nullptr;       // how the job's words stand on the sheets

@@ -45,6 +45,7 @@ constinit Rule const dir_duplicate{
     .why = "Two lines that say \"Bedroom\" mean that the one switched off is the wrong one half of the time.",
     .remedy = "Add what tells them apart: the wall, the side, the floor, the thing.",
     .gravity = {.nec = {Grade::warning}, .ce = {Grade::warning}},
+    .stops_cables = false,
     .judge = judge,
 };
 

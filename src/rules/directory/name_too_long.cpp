@@ -32,6 +32,7 @@ constinit Rule const dir_name_too_long{
     .why = "A name that is cut off, or printed too small to read at arm's length, does not say what the breaker feeds.",
     .remedy = "Shorten the name, move the place to `room` or the remark to `note`, or choose a larger form.",
     .gravity = {.nec = {Grade::warning}, .ce = {Grade::warning}},
+    .stops_cables = false,
     .judge_printed = judge,
 };
 

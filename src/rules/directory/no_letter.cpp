@@ -29,6 +29,7 @@ constinit Rule const dir_no_letter{
     .why = "A letter that no typeface has prints as a box with a number in it, which nobody at the panel can read.",
     .remedy = "Write it in letters that print, or install a typeface that has them and print again.",
     .gravity = {.nec = {Grade::warning}, .ce = {Grade::warning}},
+    .stops_cables = false,
     .judge_printed = judge,
 };
 

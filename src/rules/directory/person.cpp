@@ -56,6 +56,7 @@ constinit Rule const dir_person{
     .remedy = "Name the room by where it is or by what it is for as long as it stands: \"Bedroom, north-east corner\", "
               "\"Men's washroom\".",
     .gravity = {.nec = {Grade::error_on_new_work, Grade::warning}, .ce = {Grade::warning}},
+    .stops_cables = false,
     .judge = judge,
 };
 

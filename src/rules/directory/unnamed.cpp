@@ -33,6 +33,7 @@ constinit Rule const dir_unnamed{
            "trial, and everything else with it.",
     .remedy = "Write what the circuit feeds and where. A breaker without a wire is `use = \"spare\"`.",
     .gravity = {.nec = {Grade::error}, .ce = {Grade::error}},
+    .stops_cables = false,
     .judge = judge,
 };
 

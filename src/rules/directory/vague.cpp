@@ -49,6 +49,7 @@ constinit Rule const dir_vague{
     .remedy = "Name the thing and the place: \"Lights\" in room \"Loft\", \"Receptacles, north wall\". What there is "
               "only one of (\"Dishwasher\") needs no place.",
     .gravity = {.nec = {Grade::warning}, .ce = {Grade::warning}},
+    .stops_cables = false,
     .judge = judge,
 };
 

@@ -5,6 +5,7 @@
 
 #include "reckon/backfeed.h"
 #include "reckon/draw.h"
+#include "rules/protection/list.h"
 
 #include <algorithm>
 #include <iterator>
@@ -67,23 +68,26 @@ Keys quiet_keys(Case const& c, Panel const& panel) {
     return keys;
 }
 
-// Old work may be protected without anybody having written so.
-Keys protection_keys(Circuit const& c, Findings const& asked) {
+// What the two rules of protection found, of which old work may have what they ask for without anybody having written
+// so.
+struct ProtectionAsked {
+    Findings ground_fault, arc_fault;
+};
+
+bool names(Findings const& found, Circuit const& c) {
+    return std::ranges::any_of(found, [&](Finding const& f) { return std::ranges::count(f.where.circuits, c.mark); });
+}
+
+Keys protection_keys(Circuit const& c, ProtectionAsked const& asked) {
     Keys keys;
     if (!c.existing) return keys;
-    for (Finding const& f : asked) {
-        if (std::ranges::find(f.where.circuits, c.mark) == f.where.circuits.end()) continue;
-        if (f.rule == "gfci-needed" && c.gfci == Protection::unsaid) add(keys, "gfci");
-        if (f.rule == "afci-needed" && c.afci == Protection::unsaid) add(keys, "afci");
-    }
+    if (c.gfci == Protection::unsaid && names(asked.ground_fault, c)) add(keys, "gfci");
+    if (c.afci == Protection::unsaid && names(asked.arc_fault, c)) add(keys, "afci");
     return keys;
 }
 
-Findings protection_asked(Case const& c) {
-    Findings all;
-    for (auto const* id : {"gfci-needed", "afci-needed"})
-        std::ranges::move(judged(*rule_named(id), c).findings(), std::back_inserter(all));
-    return all;
+ProtectionAsked protection_asked(Case const& c) {
+    return {judged(gfci_needed, c).findings(), judged(afci_needed, c).findings()};
 }
 
 // The panel that a source feeds, when it is one.

@@ -80,6 +80,7 @@ constinit Rule const tape_dc{
         "another. Somebody who takes one for the other burns out a controller or touches what they thought was dead.",
     .remedy = "Mark plus red and minus black at every end, write the volts beside the marks, and keep DC wires out of "
               "the boxes of house wiring.",
+    .stops_cables = false,
 };
 
 } // namespace legwork

@@ -34,6 +34,7 @@ constinit Rule const mw_conductors{
     .remedy = "Pull a three-conductor cable (14/3, 12/3), or a two-conductor cable for each circuit.",
     .gravity = {.nec = {Grade::error}, .ce = {Grade::error}},
     .accept = {Acceptance::Of::none, kAtOnce},
+    .stops_cables = false,
     .judge = judge,
 };
 

@@ -54,6 +54,7 @@ constinit Rule const tape_as_neutral{
            "it for 6 AWG and smaller; of the CE Code, in a cable, readings differ, and many inspectors refuse it.",
     .remedy = "Use a cable with a white wire. Red and black cable is made for 240 V loads that need no neutral.",
     .gravity = {.nec = {Grade::error, Grade::note}, .ce = {Grade::error, Grade::note, Grade::warning}},
+    .stops_cables = false,
     .judge = judge,
 };
 

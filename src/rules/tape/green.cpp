@@ -32,6 +32,7 @@ constinit Rule const tape_green{
     .remedy = "Pull a cable with enough insulated wires. No tape makes a green wire hot or neutral.",
     .gravity = {.nec = {Grade::error}, .ce = {Grade::error}},
     .accept = {Acceptance::Of::none, "Whoever touches a green or bare wire takes it for ground."},
+    .stops_cables = false,
     .judge = judge,
 };
 

@@ -90,6 +90,7 @@ constinit Rule const tape_white_as_hot{
            "is never hot.",
     .remedy = "Wrap tape of a hot colour (red, black or blue, never white, grey or green) all round the white wire.",
     .gravity = {.nec = {Grade::note, Grade::error}, .ce = {Grade::note, Grade::error}},
+    .stops_cables = false,
     .judge = judge,
 };
 

@@ -83,6 +83,7 @@ constinit Rule const wire_conductors{
            "120 V part comes back over the ground, and the frame that people touch is live.",
     .remedy = "Pull a cable with three insulated conductors and ground (10/3 in place of 10/2).",
     .gravity = {.nec = {Grade::error_on_new_work, Grade::warning}, .ce = {Grade::error_on_new_work, Grade::warning}},
+    .stops_cables = false,
     .judge = judge,
 };
 
