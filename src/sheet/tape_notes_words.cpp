@@ -171,9 +171,8 @@ Words conductor_words(SheetInput const& input, EndOf const& end, std::size_t con
 
 std::string cited(Conductor const& wire, std::string_view verdict) {
     if (wire.reference.section.empty()) return wire.why;
-    return fmt::format(
-        "{} {}: {}{}.", wire.why, verdict, text(wire.reference),
-        wire.reference.source == Source::memory && !text(wire.reference).ends_with("memory)") ? " (from memory)" : "");
+    return fmt::format("{} {}: {}{}.", wire.why, verdict, text(wire.reference),
+                       is_silently_from_memory(wire.reference) ? " (from memory)" : "");
 }
 
 std::string tie_words(SheetInput const& input, Circuit const& a, Circuit const& b, bool at_panel) {
