@@ -34,14 +34,14 @@ inline typed::Job read_text(std::string const& bytes) {
     return std::move(*read.job);
 }
 inline typed::Job read_file(std::string const& path) { // from the top of the project
-    std::ifstream file(in_sources("") + path, std::ios::binary);
+    std::ifstream file(in_sources(path), std::ios::binary);
     return read_text({std::istreambuf_iterator<char>(file), {}});
 }
 // Job files of these folders that can be read.
 inline std::vector<std::string> job_files() {
     std::vector<std::string> files;
     for (auto const* folder : {"tests/cases/load", "tests/sound", "examples"})
-        for (auto const& at : std::filesystem::directory_iterator(in_sources("") + folder))
+        for (auto const& at : std::filesystem::directory_iterator(in_sources(folder)))
             if (at.path().extension() == ".toml" && at.path().stem() != "unreadable")
                 files.push_back(std::string(folder) + "/" + at.path().filename().string());
     return files;
