@@ -66,6 +66,16 @@ enum class Side { left, right };
 
 // The job of a conductor that neither a hot nor the neutral needs.
 enum class ThirdWire { unsaid, switched, traveller, spare, neutral };
+constexpr std::string_view word(ThirdWire w) { // as typed
+    switch (w) {
+    case ThirdWire::switched: return "switched";
+    case ThirdWire::traveller: return "traveller";
+    case ThirdWire::spare: return "spare";
+    case ThirdWire::neutral: return "neutral";
+    case ThirdWire::unsaid: break;
+    }
+    return {};
+}
 
 struct Pair;
 
@@ -92,10 +102,10 @@ struct Circuit {
     std::optional<VoltAmperes> load;
     bool load_in_amperes = false; // said as a current: what it draws at its own volts, of a heater on a wye too
     std::optional<Amps> measured, mca, mop;
-    std::vector<Piece> run;          // of a pair the shared home run first; empty when nothing is said of it
-    std::string box;                 // the first box as said on this circuit
-    std::vector<std::string> colors; // insulated conductors of the home run as said; empty: as usual
-    std::string hot;                 // its colour in the home run; empty when not said
+    std::vector<Piece> run;        // of a pair the shared home run first; empty when nothing is said of it
+    std::string box;               // the first box as said on this circuit
+    std::vector<WireColor> colors; // insulated conductors of the home run as said; empty: as usual
+    std::optional<WireColor> hot;  // its colour in the home run
     ThirdWire third = ThirdWire::unsaid;
     Metal metal = Metal::copper;
     int terminals = 60;            // °C
@@ -217,7 +227,8 @@ struct Run {
     int segment = 0;                     // of a circuit; 0: the home run
     RunRole role = RunRole::unsaid;      // of a [[cable]]
     Piece piece;
-    RunEnd from, to; // `from` is the end nearer the panel
+    bool to_switch = false; // of a circuit: it ends at a switch, as far as the name of that box tells
+    RunEnd from, to;        // `from` is the end nearer the panel
     bool is_home_run() const { return of_circuit && segment == 0; }
     bool is_feeder() const { return of_circuit && to.panel; }
 };

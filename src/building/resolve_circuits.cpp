@@ -13,14 +13,10 @@ namespace legwork {
 namespace {
 
 ThirdWire third_wire(std::string_view said) {
-    struct Word {
-        std::string_view word;
-        ThirdWire wire;
-    };
-    constexpr std::array words{Word{"switched", ThirdWire::switched}, Word{"traveller", ThirdWire::traveller},
-                               Word{"spare", ThirdWire::spare}, Word{"neutral", ThirdWire::neutral}};
-    auto const at = std::ranges::find(words, said, &Word::word);
-    return at == words.end() ? ThirdWire::unsaid : at->wire;
+    using enum ThirdWire;
+    for (auto const wire : {switched, traveller, spare, neutral})
+        if (word(wire) == said) return wire;
+    return unsaid;
 }
 
 void take_words(Circuit& c, typed::Circuit const& said) {
@@ -68,8 +64,8 @@ void take_loads(Circuit& c, typed::Circuit const& said) {
 
 void take_wires(Circuit& c, typed::Circuit const& said) {
     for (typed::Segment const& s : said.run) c.run.push_back({cable_kind_named(s.kind), s.kind, s.length, s.to});
-    c.colors = said.colors;
-    c.hot = said.hot;
+    c.colors = wire_colors(said.colors);
+    if (!said.hot.empty()) c.hot = wire_color(said.hot);
     c.third = third_wire(said.third);
     c.metal = said.metal;
     c.terminals = said.terminals;

@@ -11,6 +11,11 @@
 namespace legwork {
 
 namespace {
+struct FeederKey {
+    std::string_view at_panel, key;
+};
+constexpr std::array kFeederKeys{FeederKey{"feeder_breaker", "breaker"}, FeederKey{"feeder_cable", "cable"},
+                                 FeederKey{"feeder_length", "length"}};
 
 // Two hots, unless the panel has what one brings.
 int poles_to(Panel const& fed) {
@@ -33,15 +38,18 @@ void take(Resolving& r, Circuit& c, typed::Panel const& said) {
     c.breaker = said.feeder_breaker;
     if (!said.feeder_cable.empty() || said.feeder_length)
         c.run = {{cable_kind_named(said.feeder_cable), said.feeder_cable, said.feeder_length, {}}};
-    constexpr std::array keys{std::pair{"feeder_breaker", "breaker"}, std::pair{"feeder_cable", "cable"},
-                              std::pair{"feeder_length", "length"}};
-    for (auto const& [at_panel, key] : keys)
+    for (auto const& [at_panel, key] : kFeederKeys)
         if (std::ranges::count(said.asked, at_panel) > 0) c.asked.emplace_back(key);
     c.existing = said.existing;
     c.places = places_of(c.use, c.name, c.room, c.stands_in());
 }
 
 } // namespace
+
+std::string_view feeder_key(std::string_view at_panel) {
+    auto const at = std::ranges::find(kFeederKeys, at_panel, &FeederKey::at_panel);
+    return at == kFeederKeys.end() ? std::string_view() : at->key;
+}
 
 bool has_feeder_of_its_own(typed::Job const& job, typed::Panel const& panel) {
     if (!panel.feeder || !panel.listed) return false;

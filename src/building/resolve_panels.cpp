@@ -70,7 +70,7 @@ void resolve_panels(Resolving& r) {
         p.listed = said.listed;
         p.building = said.building;
         for (std::string const& key : said.asked) // the feeder's own are asked of it
-            if (!key.starts_with("feeder_")) p.asked.push_back(key);
+            if (feeder_key(key).empty()) p.asked.push_back(key);
         take_geometry(p, said);
         take_feeds(r, p, said);
         take_ratings(p, said);

@@ -3,6 +3,7 @@
 
 // Every run of cable with its two ends, and the boxes between them.
 #include "building/resolving.h"
+#include "codebook/stock/guess_box.h"
 
 #include <fmt/format.h>
 
@@ -100,6 +101,7 @@ private:
         run.carries = std::move(carries);
         run.segment = static_cast<int>(i);
         if (i < c.run.size()) run.piece = c.run[i];
+        run.to_switch = is_switch_box(run.piece.to);
         run.from = std::move(from);
         Panel const* fed = c.fed_panel();
         bool const to_panel = fed && i + 1 >= c.run.size();

@@ -17,6 +17,9 @@ struct Resolving {
     Panel* panel(std::string_view name);     // listed or not
 };
 
+// The key of the feeder's circuit that a key of the panel stands for: "breaker" of "feeder_breaker"; empty for the
+// panel's own.
+std::string_view feeder_key(std::string_view at_panel);
 // The feeder of this panel, where it comes from a panel that is not listed: it stands in no [[circuit]].
 bool has_feeder_of_its_own(typed::Job const& job, typed::Panel const& panel);
 void resolve_panels(Resolving& r);         // what they are, what feeds them

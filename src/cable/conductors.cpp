@@ -10,21 +10,20 @@ namespace legwork {
 
 namespace {
 // Lower is sooner: the order in which a hot takes a conductor. Common practice, no source: black, then red, then blue.
-int hot_rank(std::string_view color) {
-    if (is_green(color)) return 5;
-    if (is_white(color)) return 4;
-    constexpr std::array<std::string_view, 3> kFirst{"black", "red", "blue"};
-    auto const at = std::ranges::find(kFirst, color);
-    return static_cast<int>(at - kFirst.begin());
+int hot_rank(Insulation i) {
+    if (is_green(i)) return 5;
+    if (is_white(i)) return 4;
+    constexpr std::array kFirst{Insulation::black, Insulation::red, Insulation::blue};
+    return static_cast<int>(std::ranges::find(kFirst, i) - kFirst.begin());
 }
 
 // Gives the conductors of one cable their jobs, each at most one.
 class Assignment {
 public:
-    Assignment(std::vector<std::string> const& colors, CableTask const& task) : task_(task) {
-        for (std::string const& color : colors) {
-            bool const bare = color == "bare";
-            add(color, bare ? ConductorJob::ground : ConductorJob::spare);
+    Assignment(std::vector<WireColor> const& colors, CableTask const& task) : task_(task) {
+        for (WireColor const& color : colors) {
+            bool const bare = color.is == Insulation::bare;
+            conductors_.push_back(conductor(color, bare ? ConductorJob::ground : ConductorJob::spare));
             free_.push_back(!bare);
         }
     }
@@ -43,31 +42,32 @@ public:
 private:
     using Slot = std::optional<std::size_t>;
 
-    void add(std::string color, ConductorJob job) {
-        Conductor c;
-        c.color = std::move(color);
-        c.job = job;
-        conductors_.push_back(std::move(c));
-    }
-
     template <class Fits>
     Slot first(Fits fits) const {
         for (std::size_t i = 0; i < conductors_.size(); ++i)
-            if (free_[i] && fits(conductors_[i].color)) return i;
+            if (free_[i] && fits(conductors_[i])) return i;
         return std::nullopt;
     }
-    Slot of_color(std::string_view color) const {
-        return first([&](std::string_view c) { return c == color; });
+    Slot of_color(WireColor const& color) const {
+        return first([&](Conductor const& c) { return c.color == color.name; });
     }
-    Slot white() const { return first(is_white); }
+    Slot plain(Insulation i) const {
+        return first([i](Conductor const& c) { return c.insulation == i; });
+    }
+    Slot white() const {
+        return first([](Conductor const& c) { return is_white(c.insulation); });
+    }
+    Slot green() const {
+        return first([](Conductor const& c) { return is_green(c.insulation); });
+    }
     // The free conductor that a hot takes first (or, `last`, that it would take last), no rank above `limit`.
     Slot by_rank(int limit, bool last = false) const {
         Slot best;
         for (std::size_t i = 0; i < conductors_.size(); ++i) {
-            if (!free_[i] || hot_rank(conductors_[i].color) > limit) continue;
-            int const rank = hot_rank(conductors_[i].color);
-            if (!best ||
-                (last ? rank >= hot_rank(conductors_[*best].color) : rank < hot_rank(conductors_[*best].color)))
+            if (!free_[i] || hot_rank(conductors_[i].insulation) > limit) continue;
+            int const rank = hot_rank(conductors_[i].insulation);
+            if (!best || (last ? rank >= hot_rank(conductors_[*best].insulation)
+                               : rank < hot_rank(conductors_[*best].insulation)))
                 best = i;
         }
         return best;
@@ -92,9 +92,9 @@ private:
         // Hots asked for by colour, then the white for the neutral, then the hots that take what comes.
         std::vector<bool> done(task_.hots.size());
         for (std::size_t i = 0; i < done.size(); ++i) {
-            if (task_.hots[i].color.empty()) continue;
+            if (!task_.hots[i].color) continue;
             done[i] = true;
-            if (!give(of_color(task_.hots[i].color), ConductorJob::hot, task_.hots[i].circuit)) ++missing_hots_;
+            if (!give(of_color(*task_.hots[i].color), ConductorJob::hot, task_.hots[i].circuit)) ++missing_hots_;
         }
         bool has_neutral = task_.neutral && give(white(), ConductorJob::neutral, task_.neutral_circuit);
         for (std::size_t i = 0; i < done.size(); ++i)
@@ -117,7 +117,7 @@ private:
     void switch_loop() {
         auto const& circuit = task_.hots.front().circuit;
         bool const two_hots =
-            std::ranges::count_if(conductors_, [](Conductor const& c) { return hot_rank(c.color) < 4; }) > 1;
+            std::ranges::count_if(conductors_, [](Conductor const& c) { return hot_rank(c.insulation) < 4; }) > 1;
         if (two_hots) {
             give(by_rank(3), ConductorJob::hot, circuit);
             give(by_rank(3), ConductorJob::switched, circuit);
@@ -131,21 +131,22 @@ private:
     // Positive: red where there is one. Negative: black, else white.
     void direct_current() {
         for (auto const& hot : task_.hots) {
-            Slot slot = hot.color.empty() ? of_color("red") : of_color(hot.color);
-            if (!slot && hot.color.empty()) slot = by_rank(4);
+            Slot slot = hot.color ? of_color(*hot.color) : plain(Insulation::red);
+            if (!slot && !hot.color) slot = by_rank(4);
             if (!give(slot, ConductorJob::hot, hot.circuit)) ++missing_hots_;
         }
-        Slot slot = of_color("black");
+        Slot slot = plain(Insulation::black);
         if (!slot) slot = by_rank(4);
         if (task_.neutral && !give(slot, ConductorJob::neutral, task_.neutral_circuit)) ++missing_neutrals_;
     }
 
     // A green that nothing needed is the ground; then the cable's own, unless the colours named one.
     void leftovers() {
-        bool const bare = std::ranges::any_of(conductors_, [](Conductor const& c) { return c.color == "bare"; });
-        if (!bare && give(first(is_green), ConductorJob::ground, "")) return;
+        bool const bare = std::ranges::count(conductors_, Insulation::bare, &Conductor::insulation) > 0;
+        if (!bare && give(green(), ConductorJob::ground, "")) return;
         if (bare || !task_.ground) return;
-        add(task_.wiring == Wiring::conduit ? "green" : "bare", ConductorJob::ground);
+        conductors_.push_back(
+            conductor(wire_color(task_.wiring == Wiring::conduit ? "green" : "bare"), ConductorJob::ground));
     }
 
     CableTask const& task_;
@@ -154,25 +155,19 @@ private:
     int missing_hots_ = 0, missing_neutrals_ = 0;
 };
 
-// "Black" and "gray" as the tables have them.
-std::string plain(std::string_view color) {
-    std::string out;
-    for (char const c : color) out += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-    if (out.starts_with("gray")) out[2] = 'e';
-    return out;
-}
 } // namespace
 
-bool is_white(std::string_view color) { return color.starts_with("white") || color.starts_with("grey"); }
-bool is_green(std::string_view color) { return color.starts_with("green") || color == "bare"; }
+Conductor conductor(WireColor const& color, ConductorJob job) {
+    Conductor c;
+    c.color = color.name;
+    c.insulation = color.is;
+    c.job = job;
+    return c;
+}
 
-CableConductors conductors_of(std::vector<std::string> const& colors, CableTask const& task, CodeBook const& book) {
-    std::vector<std::string> made;
-    for (std::string const& color : colors) made.push_back(plain(color));
-    CableTask asked = task;
-    for (auto& hot : asked.hots) hot.color = plain(hot.color);
-    auto result = Assignment(made, asked).run();
-    for (Conductor& c : result.conductors) remark(c, made, asked, book);
+CableConductors conductors_of(std::vector<WireColor> const& colors, CableTask const& task, CodeBook const& book) {
+    auto result = Assignment(colors, task).run();
+    for (Conductor& c : result.conductors) remark(c, colors, task, book);
     return result;
 }
 

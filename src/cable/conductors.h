@@ -8,6 +8,7 @@
 #include "cable/run.h"
 #include "units/gauge.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -19,7 +20,7 @@ enum class Wires { ac, dc, switch_loop };
 struct CableTask {
     struct Hot {
         std::string circuit;
-        std::string color; // asked for by `hot`; empty: the next hot colour
+        std::optional<WireColor> color; // asked for by `hot`; null: the next hot colour
     };
     std::vector<Hot> hots; // in the file's order
     bool neutral = false;  // something on it uses one
@@ -39,15 +40,14 @@ struct CableConductors {
     int missing_hots = 0, missing_neutrals = 0;
 };
 
-bool is_white(std::string_view color); // white or grey, plain or with a stripe
-bool is_green(std::string_view color); // green, green with yellow, bare
+Conductor conductor(WireColor const& color, ConductorJob job);
 
 // `colors`: the insulated conductors as they are in the cable. A green or bare one among them that nothing needs is the
 // ground.
-CableConductors conductors_of(std::vector<std::string> const& colors, CableTask const& task, CodeBook const& book);
+CableConductors conductors_of(std::vector<WireColor> const& colors, CableTask const& task, CodeBook const& book);
 
 // The tape that a conductor's colour and job ask for under one code (remark.cpp). Sets remark, tape, why and reference
 // of a conductor that has its job. `colors`: all insulated ones of its cable, so that the tape differs from each.
-void remark(Conductor& c, std::vector<std::string> const& colors, CableTask const& task, CodeBook const& book);
+void remark(Conductor& c, std::vector<WireColor> const& colors, CableTask const& task, CodeBook const& book);
 
 } // namespace legwork

@@ -8,17 +8,15 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
 
 namespace legwork {
 
 namespace {
 // The first usual hot colour that no other conductor of the cable has, so that the two can be told apart.
-std::string hot_tape(std::vector<std::string> const& colors) {
-    constexpr std::array<std::string_view, 3> kHotColors{"red", "black", "blue"};
-    for (auto const color : kHotColors)
-        if (std::ranges::find(colors, color) == colors.end()) return std::string(color);
-    return "red";
+std::string hot_tape(std::vector<WireColor> const& colors) {
+    for (auto const hot : {Insulation::red, Insulation::black, Insulation::blue})
+        if (std::ranges::find(colors, hot, &WireColor::is) == colors.end()) return std::string(name(hot));
+    return std::string(name(Insulation::red));
 }
 
 // `tape`: what it may be taped with; empty where another conductor is the way out.
@@ -43,7 +41,7 @@ void apply(Conductor& c, RemarkingRow const& row, CodeBook const& book, std::str
     c.reference.source = row.source;
 }
 
-void white_as_hot(Conductor& c, std::vector<std::string> const& colors, CableTask const& task, CodeBook const& book) {
+void white_as_hot(Conductor& c, std::vector<WireColor> const& colors, CableTask const& task, CodeBook const& book) {
     auto const& table = book.remarking;
     if (task.wiring == Wiring::conduit)
         return apply(c, table.white_as_hot_in_conduit, book, {},
@@ -82,14 +80,14 @@ void colored_neutral(Conductor& c, CableTask const& task, CodeBook const& book) 
 }
 } // namespace
 
-void remark(Conductor& c, std::vector<std::string> const& colors, CableTask const& task, CodeBook const& book) {
+void remark(Conductor& c, std::vector<WireColor> const& colors, CableTask const& task, CodeBook const& book) {
     bool const unused = c.job == ConductorJob::spare || c.job == ConductorJob::ground;
     if (task.wires == Wires::dc || unused) return;
-    if (is_green(c.color))
+    if (is_green(c.insulation))
         return apply(c, book.remarking.green, book, {},
                      "Green and bare are the ground and never anything else: use another conductor.");
     bool const neutral = c.job == ConductorJob::neutral;
-    if (neutral == is_white(c.color)) return;
+    if (neutral == is_white(c.insulation)) return;
     if (neutral)
         colored_neutral(c, task, book);
     else

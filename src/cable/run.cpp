@@ -21,7 +21,7 @@ CableTask task_of(Circuit const& c, Circuit const* p) {
     if (p)
         task.hots.push_back({p->mark, p->hot});
     else if (c.poles == 2)
-        task.hots.push_back({c.mark, ""});
+        task.hots.push_back({c.mark, {}});
     task.neutral = p || needs_neutral(c);
     task.white_is_neutral = may_use_neutral(c);
     task.neutral_circuit = p ? "" : c.mark;
@@ -37,9 +37,7 @@ bool is_loop(Run const& run) {
     Circuit const& c = *run.carries.front();
     auto const i = static_cast<std::size_t>(run.segment);
     if (!c.switch_loop || c.poles != 1 || i == 0 || i + 1 != c.run.size()) return false;
-    std::string to;
-    for (char const ch : run.piece.to) to += ch >= 'A' && ch <= 'Z' ? static_cast<char>(ch - 'A' + 'a') : ch;
-    return to.find("switch") != to.npos;
+    return run.to_switch;
 }
 
 std::string hot_of(CableRun const& run, std::string_view circuit) {
@@ -48,16 +46,9 @@ std::string hot_of(CableRun const& run, std::string_view circuit) {
     return at == run.conductors.end() ? std::string() : at->color;
 }
 
-Conductor made(std::string color, ConductorJob job) {
-    Conductor c;
-    c.color = std::move(color);
-    c.job = job;
-    return c;
-}
-
-std::vector<Conductor> unused(std::vector<std::string> const& colors) {
+std::vector<Conductor> unused(std::vector<WireColor> const& colors) {
     std::vector<Conductor> found;
-    for (std::string const& color : colors) found.push_back(made(color, ConductorJob::spare));
+    for (WireColor const& color : colors) found.push_back(conductor(color, ConductorJob::spare));
     return found;
 }
 
@@ -88,14 +79,14 @@ void wire(CableRun& cable, Run const& run, CodeBook const& book) {
     Circuit const& c = *run.carries.front();
     Circuit const* p = run.carries.size() > 1 ? run.carries.back() : nullptr;
     // `colors` speaks of the home run, and either circuit of a pair may say them.
-    auto const& said = !run.is_home_run() ? std::vector<std::string>{} : c.colors.empty() && p ? p->colors : c.colors;
+    auto const& said = !run.is_home_run() ? std::vector<WireColor>{} : c.colors.empty() && p ? p->colors : c.colors;
     auto const& colors = said.empty() ? kind->colors : said;
     if (!kind->power && !c.on_dc()) {
         cable.conductors = unused(colors); // no AC power cable: nothing in it may carry the circuit
         return;
     }
     CableTask task = task_of(c, p);
-    if (!run.is_home_run()) task.hots.front().color.clear(); // `hot` speaks of the home run
+    if (!run.is_home_run()) task.hots.front().color.reset(); // `hot` speaks of the home run
     if (is_loop(run)) task.wires = Wires::switch_loop;
     if (c.on_dc()) task.wires = Wires::dc;
     task.wiring = c.wiring;
@@ -111,7 +102,7 @@ void wire(CableRun& cable, Run const& run, CodeBook const& book) {
 void lay_unused(CableRun& cable, CableKind const* kind) {
     if (!kind) return;
     cable.conductors = unused(kind->colors);
-    if (kind->ground) cable.conductors.push_back(made("bare", ConductorJob::ground));
+    if (kind->ground) cable.conductors.push_back(conductor(wire_color("bare"), ConductorJob::ground));
 }
 } // namespace
 

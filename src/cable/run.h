@@ -32,7 +32,8 @@ enum class Remark {
 };
 
 struct Conductor {
-    std::string color; // as made: "black", "white", "red", "blue", "bare", "green", ...
+    std::string color;                         // as made, for people: "black", "white with blue stripe", "bare", ...
+    Insulation insulation = Insulation::other; // the same for whoever decides
     ConductorJob job = ConductorJob::spare;
     std::string circuit; // whose hot it is, or whose switched wire; empty for a shared neutral, a ground, a spare
     Remark remark = Remark::as_made;

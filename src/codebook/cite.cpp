@@ -23,7 +23,7 @@ Reference cite(CodeBook const& book, std::string_view topic) {
     if (!number) number = topic_number(topic.substr(0, topic.find('/')));
     if (!number) return {std::string(book.edition), {}, Source::practice};
     Section const& found = book.sections.of_topic[*number];
-    return {std::string(book.edition), std::string(found.where), found.source};
+    return {std::string(book.edition), std::string(found.where), found.source, found.numbers};
 }
 
 Source source_of(std::span<CodeBook const* const> books, std::string_view topic) {

@@ -115,8 +115,7 @@ Asks afci_asked(CodeBook const& book, Outlets const& o) {
     if (o.places.any_of(t.perhaps)) return Asks::perhaps;
     if (!o.places.empty()) return Asks::no;
     // Nothing tells where: what a home is full of is asked about, a thing with a place of its own is not.
-    bool const everywhere =
-        o.use ? o.use->receptacle || o.use->lighting || o.use->name == "smoke alarms" : plug == Plugged::surely;
+    bool const everywhere = o.use ? o.use->receptacle || o.use->lighting || o.use->all_over : plug == Plugged::surely;
     return everywhere ? Asks::perhaps : Asks::no;
 }
 

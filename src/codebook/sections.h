@@ -25,6 +25,7 @@ namespace legwork {
 struct Section {
     std::string_view where{}; // "210.4(B)"; empty when silent or unread
     Source source = Source::unread;
+    FromMemory numbers = FromMemory::none; // of those in `where`
 
     constexpr bool is_unread() const { return source == Source::unread; }
     constexpr bool speaks() const { return !where.empty(); }
@@ -40,8 +41,10 @@ struct SectionRow {
     std::string_view topic;
     Section says;
 
-    // `source`: how the content was come by. Where only the section's number is from memory, `where` says so.
-    consteval SectionRow(std::string_view of, std::string_view where, Source source) : topic(of), says{where, source} {
+    // `source`: how the content was come by; `numbers`: which of the section's numbers are from memory.
+    consteval SectionRow(std::string_view of, std::string_view where, Source source,
+                         FromMemory numbers = FromMemory::none)
+        : topic(of), says{where, source, numbers} {
         if (where.empty() || source == Source::unread) throw "say silent or unread instead";
     }
     consteval SectionRow(std::string_view of, Silent, Source source = Source::practice) : topic(of), says{{}, source} {

@@ -24,13 +24,23 @@ inline constexpr Silent silent{}; // the code does not speak of it
 inline constexpr Unread unread{}; // nobody has looked
 } // namespace how_read
 
+// Which numbers of a section are from memory, whatever its content is.
+enum class FromMemory { none, the_number, all_numbers, second_number, two_numbers };
+std::string_view words(FromMemory numbers); // "number from memory"; empty for none
+
 struct Reference {
-    std::string edition, section; // "NEC 2023", "210.4(B)"; section empty when no code speaks of it
-    Source source = Source::seen; // of the number or fact that decided, not of the section's number
+    std::string edition, section;          // "NEC 2023", "210.4(B)"; section empty when no code speaks of it
+    Source source = Source::seen;          // of the number or fact that decided, not of the section's number
+    FromMemory numbers = FromMemory::none; // of the section
+    bool numbers_told = false;             // among the words of `section`, where several are joined
 };
 
+// "210.4(B)", "28-108 (number from memory)"; empty when no code speaks of it.
+std::string section_words(Reference const& r);
 // "NEC 2023 210.4(B)"; "common practice" when no section speaks of it; "NEC 2023 (not read yet)".
 std::string text(Reference const& r);
+// The number or fact is from memory, and nothing in text() says so of the section.
+bool is_silently_from_memory(Reference const& r);
 std::string_view name(Source s); // "seen", "memory", "practice", "unread"
 
 } // namespace legwork

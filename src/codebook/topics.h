@@ -21,6 +21,9 @@ struct Topic {
     };
     std::string_view name;
     Basis basis = Basis::code;
+
+    constexpr std::string_view rule() const { return name.substr(0, name.find('/')); }
+    constexpr std::string_view aspect() const { return name.substr(std::min(rule().size() + 1, name.size())); }
 };
 
 inline constexpr auto kTopics = [] {

@@ -83,6 +83,9 @@ LoadCalculation finished(Work&& w, LoadMethod method, std::string title) {
     load.total_va = w.steps.total();
     load.steps = w.steps.steps();
     load.unknown = std::move(w.unknown);
+    for (auto const* items : {&w.loads.items, &w.loads.managed, &w.loads.other_buildings})
+        for (LoadItem const& i : *items)
+            if (!i.known && !i.circuit->measured) load.unknown_loads.push_back(i.circuit->mark);
     load.notes = std::move(w.notes);
     load.other_season = other_season(w);
     load.one_line = std::move(w.one_line);

@@ -44,7 +44,8 @@ bool is_no_load(Circuit const& c) {
 bool feeds_other_building(Circuit const& c) { return c.is(PanelPart::feeder) && c.load; }
 
 bool is_of_a_home(Use const* use) {
-    return use && (use->place == "kitchen" || use->place == "bathroom" || use->place == "laundry");
+    return use &&
+           (use->place == UsePlace::kitchen || use->place == UsePlace::bathroom || use->place == UsePlace::laundry);
 }
 
 // The building that the dwelling is in: that of the first circuit of a kitchen, bathroom or laundry (a suite behind a

@@ -82,6 +82,7 @@ struct LoadCalculation {
     std::vector<LineLoad> one_line;            // empty where a demand is taken on all loads together
     std::optional<OtherSeason> other_season{}; // where a load of it stands on one hot alone
     std::vector<std::string> unknown;          // what is missing: the total is then too small
+    std::vector<std::string> unknown_loads;    // of it, the marks of circuits of whose load nothing is known
     std::vector<std::string> notes;            // what was taken for granted, what was left out and why
     bool whole_dwelling = false;               // the load of all of one dwelling: its least size holds
     // All that is listed, as if it ran at once: the code has hardly a demand factor for it, and who decides may take

@@ -20,22 +20,28 @@ constexpr std::string_view kNotKnown = "not known";
 // To the hundredth of an ampere.
 std::string shown(Amps a) { return text(Amps{(a.count + 5) / 10 * 10}); }
 
-std::string section(LoadQuestion const& q, std::string_view topic) {
-    return text(cite(q.book, "load-service/" + std::string(topic)));
+Reference section(LoadQuestion const& q, std::string_view topic) {
+    return cite(q.book, "load-service/" + std::string(topic));
 }
 
 std::string_view what_it_is(LoadQuestion const& q) { return q.panel.feeder_said ? "feeder" : "service"; }
 
 void add_amps(LoadResults& all, LoadQuestion const& q, LoadCalculation const& load, ServiceSize const& size) {
-    all.push_back({"Calculated load", load.unknown.empty() ? "" : "without what is missing",
-                   fmt::format("{} VA", load.total_va), "", true});
+    all.push_back({"Calculated load",
+                   load.unknown.empty() ? "" : "without what is missing",
+                   fmt::format("{} VA", load.total_va),
+                   {},
+                   true});
     all.push_back({"Amperes", fmt::format("{} VA ÷ {} = {}", load.total_va, text(q.facts.volts), shown(size.amps)),
                    shown(size.amps), section(q, "volts"), true});
     if (!size.lines) return;
     auto const& l = *size.lines;
     all.push_back({fmt::format("Amperes of leg {}, the heavier{}", l.a_is_heavier() ? 'A' : 'B',
                                l.other_season ? ", while the other of heating and cooling runs" : ""),
-                   l.arithmetic, shown(l.heavier()), "", true});
+                   l.arithmetic,
+                   shown(l.heavier()),
+                   {},
+                   true});
 }
 
 std::string metals(ServiceWire const& w) {
@@ -48,10 +54,10 @@ std::string metals(ServiceWire const& w) {
 void add_size(LoadResults& all, LoadQuestion const& q, LoadCalculation const& load, ServiceSize const& size) {
     if (size.floor)
         all.push_back({"Least for this dwelling", size.floor_is_load ? "whatever its load" : "of its disconnect",
-                       text(*size.floor), text(size.floor_reference)});
+                       text(*size.floor), size.floor_reference});
     auto const what = fmt::format("Smallest standard {}", what_it_is(q));
     if (!size.service) {
-        all.push_back({what, "", std::string(kNotKnown), text(size.size_reference), true});
+        all.push_back({what, "", std::string(kNotKnown), size.size_reference, true});
         return;
     }
     auto const least = std::max(size.to_carry, size.floor.value_or(0_A));
@@ -65,27 +71,29 @@ void add_size(LoadResults& all, LoadQuestion const& q, LoadCalculation const& lo
                      size.floor && least == *size.floor ? "the least for this dwelling, " : "", shown(least),
                      by_method ? fmt::format(", and the {} A from which this method holds", optional->least_amps.value)
                      : dropped && least == size.to_carry
-                         ? fmt::format(", the part of an ampere left out ({})", section(q, "half-amps"))
+                         ? fmt::format(", the part of an ampere left out ({})", text(section(q, "half-amps")))
                          : ""),
-         text(*size.service), text(size.size_reference), true});
+         text(*size.service), size.size_reference, true});
     for (ServiceWire const& w : size.wires)
         all.push_back({"Its wire",
                        w.celsius > 0 ? fmt::format("at terminals of {} °C", w.celsius) : "of a whole dwelling",
-                       metals(w), text(w.reference)});
+                       metals(w), w.reference});
 }
 
 void add_present(LoadResults& all, LoadQuestion const& q, LoadCalculation const& load, ServiceSize const& size) {
     auto const what = fmt::format("Present {}", what_it_is(q));
     if (!q.facts.rating) {
-        all.push_back({what, "no main, feeder or supply says its amperes", std::string(kNotKnown), ""});
+        all.push_back({what, "no main, feeder or supply says its amperes", std::string(kNotKnown), {}});
         return;
     }
     auto const volts = text(q.facts.volts);
     auto const all_va = whole_va(q.facts.volts * *q.facts.rating);
-    all.push_back({what, fmt::format("{}: {} × {} = {} VA", q.facts.rated_by, text(*q.facts.rating), volts, all_va),
-                   text(*q.facts.rating), ""});
+    all.push_back({what,
+                   fmt::format("{}: {} × {} = {} VA", q.facts.rated_by, text(*q.facts.rating), volts, all_va),
+                   text(*q.facts.rating),
+                   {}});
     if (!size.left_va) {
-        all.push_back({"Left on it", "", std::string(kNotKnown), "", true});
+        all.push_back({"Left on it", "", std::string(kNotKnown), {}, true});
         return;
     }
     auto const used = size.lines ? size.lines->as_total_va : load.total_va;
@@ -94,8 +102,11 @@ void add_present(LoadResults& all, LoadQuestion const& q, LoadCalculation const&
             ? fmt::format("{} − {} = {}{} VA{}", all_va, used, used > all_va ? "−" : "", std::abs(all_va - used),
                           size.lines ? ", with what the heavier leg carries taken for both" : "")
             : "nothing: only the left-out part of an ampere is above it";
-    all.push_back({size.left_va < 0 ? "Too much by" : "Left on it", words,
-                   fmt::format("{} VA", *size.left_va < 0 ? -*size.left_va : *size.left_va), "", true});
+    all.push_back({size.left_va < 0 ? "Too much by" : "Left on it",
+                   words,
+                   fmt::format("{} VA", *size.left_va < 0 ? -*size.left_va : *size.left_va),
+                   {},
+                   true});
     constexpr std::string_view largest = "Largest circuit that still fits";
     auto const filled = [&](Amps breaker) {
         auto const drawn = percent(breaker, q.book.continuous_percent.value);
@@ -105,13 +116,16 @@ void add_present(LoadResults& all, LoadQuestion const& q, LoadCalculation const&
     if (!size.largest_circuit) {
         auto const smallest = standard_breaker_at_or_above(q.book, 1_A);
         all.push_back({std::string(largest),
-                       *size.left_va > 0 && smallest ? filled(*smallest) + ", more than is left" : "", "none", ""});
+                       *size.left_va > 0 && smallest ? filled(*smallest) + ", more than is left" : "",
+                       "none",
+                       {}});
         return;
     }
     all.push_back({std::string(largest),
                    filled(*size.largest_circuit) +
                        ", all of it for hours and counted in full; a motor, heat or cooling may count for more",
-                   fmt::format("{}{}", text(*size.largest_circuit), q.facts.three_wire ? ", two poles" : ""), "",
+                   fmt::format("{}{}", text(*size.largest_circuit), q.facts.three_wire ? ", two poles" : ""),
+                   {},
                    true});
 }
 } // namespace

@@ -16,8 +16,8 @@ struct LoadResult {
     std::string item;       // "Amperes"
     std::string arithmetic; // "18600 VA ÷ 240 V = 77.5 A", or words; may be empty
     std::string value;      // "77.5 A"; "not known" where something is missing
-    std::string reference;  // "NEC 2023 220.5(A)"; may be empty
-    bool wanted = false;    // one that the form asks for: shown large
+    std::optional<Reference> reference;
+    bool wanted = false; // one that the form asks for: shown large
 };
 using LoadResults = std::vector<LoadResult>;
 

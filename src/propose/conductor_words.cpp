@@ -14,14 +14,7 @@ namespace legwork {
 namespace {
 // What a conductor is for that is neither a hot nor the neutral.
 std::string extra(Circuit const& circuit) {
-    switch (circuit.third) {
-    case ThirdWire::switched: return "switched";
-    case ThirdWire::traveller: return "traveller";
-    case ThirdWire::spare: return "spare";
-    case ThirdWire::neutral:
-    case ThirdWire::unsaid: break;
-    }
-    return {};
+    return circuit.third == ThirdWire::neutral ? std::string() : std::string(word(circuit.third));
 }
 } // namespace
 

@@ -109,10 +109,10 @@ std::string origin(CodeBook const& book, FeederDrop const& d) {
     auto const share = drop_limits(book).unknown_percent.value;
     if (d.calculated) return " (the calculated load)";
     if (!d.load_known) return fmt::format(" (at {} % of its breaker, not every load being known)", share);
-    bool const named = d.situation != "connected" && !d.situation.empty();
     if (d.held)
-        return named ? " (as much as its breaker lets through)" : fmt::format(" (at {} % of its breaker)", share);
-    return named ? fmt::format(" ({})", in_situation(d.situation)) : std::string();
+        return d.in_situation ? " (as much as its breaker lets through)"
+                              : fmt::format(" (at {} % of its breaker)", share);
+    return d.in_situation ? fmt::format(" ({})", in_situation(d.situation)) : std::string();
 }
 } // namespace
 

@@ -60,6 +60,7 @@ void reckon_loads(Case const& c, Panel const& panel, FeederDrop& d) {
             if (percents.worst() > d.own.worst()) {
                 d.amperes = feeder.poles == 1 ? at.a + at.b : std::max(at.a, at.b);
                 d.situation = name_of(s);
+                d.in_situation = s != nullptr;
                 d.at = at;
                 d.kind = feed.kind;
                 d.held = asked.a > at.a || asked.b > at.b;

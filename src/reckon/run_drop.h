@@ -55,8 +55,9 @@ struct FeederDrop {
     SupplyKind kind = SupplyKind::split_120_240;
     bool held = false; // more is on it than its breaker, or the share of it, lets through
     bool load_known = true;
-    std::string situation;   // the one that loses most
-    bool calculated = false; // at the load by the code's demand factors, which the caller put in
+    std::string situation;     // the one that loses most
+    bool in_situation = false; // one of the job, not everything on at once
+    bool calculated = false;   // at the load by the code's demand factors, which the caller put in
 };
 // Of each panel, in the job's order; nothing for a panel without a feeder, on direct current, or whose feeder is not
 // there.

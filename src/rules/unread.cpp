@@ -29,10 +29,6 @@ bool needs(std::string_view rule, std::string_view topic) {
            std::ranges::any_of(kNeeds, [&](TopicNeeded const& n) { return n.rule == rule && n.topic == topic; });
 }
 
-bool is_aspect(std::string_view rule, std::string_view topic) {
-    return topic.starts_with(rule) && topic.substr(rule.size()).starts_with('/');
-}
-
 // By a section that was not read, or by a number whose section was not: then there is none to name.
 bool by_unread(Finding const& f) {
     auto const& r = f.reference;
@@ -46,11 +42,11 @@ struct UnreadTopics {
 UnreadTopics unread_of(CodeBook const& book, std::string_view rule) {
     UnreadTopics found;
     for (Topic const& t : topics()) {
-        bool const aspect = is_aspect(rule, t.name), needed = needs(rule, t.name);
+        bool const aspect = t.rule() == rule && !t.aspect().empty(), needed = needs(rule, t.name);
         if (!(aspect || needed) || !section_of(book, t.name).is_unread()) continue;
         found.all |= needed;
         if (!aspect) continue;
-        found.aspects.emplace_back(t.name.substr(rule.size() + 1));
+        found.aspects.emplace_back(t.aspect());
         std::ranges::replace(found.aspects.back(), '-', ' ');
     }
     return found;

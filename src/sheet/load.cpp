@@ -20,12 +20,12 @@ constexpr std::string_view kHowToFollow =
     "the right count: added up, they are the "
     "total.";
 
-std::vector<std::string> all_rules(PanelLoad const& load, std::string_view edition) {
-    std::vector<std::string> rules;
+std::vector<RuleMark> all_marks(PanelLoad const& load) {
+    std::vector<RuleMark> marks;
     for (auto const* steps : {&load.load->steps, &load.load->neutral})
-        for (LoadStep const& s : *steps) rules.push_back(rule_words(s.reference.section, edition, s.reference.source));
-    for (LoadResult const& r : load.results) rules.push_back(rule_words(r.reference, edition));
-    return rules;
+        for (LoadStep const& s : *steps) marks.push_back(rule_mark(s));
+    for (LoadResult const& r : load.results) marks.push_back(rule_mark(r));
+    return marks;
 }
 
 // Some lines go into later ones.
@@ -33,8 +33,9 @@ bool goes_on(LoadSteps const& steps) {
     return std::ranges::any_of(steps, [](LoadStep const& s) { return s.kind != LoadStep::Kind::counted; });
 }
 
-bool is_missing(LoadStep const& s, std::vector<std::string> const& unknown) {
-    return std::ranges::count(unknown, "the load of " + s.item) > 0;
+// A line of one load of which nothing is known.
+bool is_missing(LoadStep const& s, LoadCalculation const& load) {
+    return s.circuits.size() == 1 && std::ranges::count(load.unknown_loads, s.circuits.front()) > 0;
 }
 
 // From the method to the last note, top to bottom.
@@ -78,7 +79,7 @@ private:
         heads.push_back(table_.head(title + ", continued", listed));
         add(table_.head(title, listed));
         for (LoadStep const& s : steps) {
-            auto b = table_.step(s, s.va > 0 || !is_missing(s, load_.load->unknown));
+            auto b = table_.step(s, s.va > 0 || !is_missing(s, *load_.load));
             b.head = head;
             add(std::move(b));
         }
@@ -122,7 +123,7 @@ Sheet sheet_of(SheetInput const& input, Form const& form, PanelLoad const& load)
     Frame frame;
     frame.title = "Load calculation";
     frame.subtitle = fmt::format("{}, {}", panel.name, supply_word(panel));
-    frame.foot = star_words(all_rules(load, input.book.edition));
+    frame.foot = star_words(all_marks(load));
     frame.shows_spaces = hangs_on_spaces(load); // also of circuits in panels below
     auto const room = content_area(input, form, frame);
     auto const composed = [&](Spacing spacing) {

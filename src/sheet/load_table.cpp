@@ -49,11 +49,6 @@ void end_with_line(Block& b, Mm width) {
     b.height += kBelowLine;
 }
 
-std::string step_rule(LoadStep const& s, std::string_view edition) {
-    return rule_words(s.reference.section.empty() ? text(s.reference) : s.reference.section, edition,
-                      s.reference.source);
-}
-
 } // namespace
 
 struct LoadTable::Row {
@@ -79,12 +74,12 @@ LoadTable::LoadTable(TextWidth const& widths, PanelLoad const& load, std::string
     for (auto const* steps : {&load.load->steps, &load.load->neutral})
         for (LoadStep const& s : *steps) {
             bool const counted = s.kind == LoadStep::Kind::counted;
-            widen(rule, wide(step_rule(s, edition_), kFloor));
+            widen(rule, wide(rule_words(s), kFloor));
             widen(counted ? counted_width_ : listed_width_,
                   wide(std::to_string(s.va), kDetail, counted ? Weight::bold : Weight::regular));
             asked.push_back({wide(s.item, kDetail) + (counted ? 0 : kIndent), wide(s.arithmetic, kDetail)});
         }
-    for (LoadResult const& r : load.results) widen(rule, wide(rule_words(r.reference, edition_), kFloor));
+    for (LoadResult const& r : load.results) widen(rule, wide(rule_words(r), kFloor));
     if (listed_width_ > 0) widen(listed_width_, wide(kListed, kFloor));
     widen(counted_width_, wide(kCounts, kFloor, Weight::bold));
     for (auto const va : {load.load->total_va, load.load->neutral_va.value_or(0)})
@@ -194,8 +189,7 @@ Block LoadTable::step(LoadStep const& s, bool known) const {
     auto const figure = known ? std::to_string(s.va) : "?";
     Row row;
     row.item = s.item;
-    row.rule =
-        rule_words(s.reference.section.empty() ? text(s.reference) : s.reference.section, edition_, s.reference.source);
+    row.rule = rule_words(s);
     row.arithmetic = s.arithmetic;
     if (s.kind == LoadStep::Kind::counted) {
         row.counted = figure;
@@ -225,7 +219,7 @@ Block LoadTable::total(std::string const& item, std::string const& arithmetic, s
 Block LoadTable::result(LoadResult const& r, bool so_far) const {
     Row row;
     row.item = r.item;
-    row.rule = rule_words(r.reference, edition_);
+    row.rule = rule_words(r);
     row.arithmetic = r.arithmetic;
     row.counted = r.value;
     bool const figure = !r.value.empty() && r.value.front() >= '0' && r.value.front() <= '9';

@@ -95,25 +95,38 @@ std::string capital(std::string words) {
 
 } // namespace
 
-std::string rule_words(std::string_view reference, std::string_view edition, Source source) {
-    if (reference.starts_with(edition) && reference.size() > edition.size())
-        reference.remove_prefix(edition.size() + 1);
-    auto const number = reference.find(" (number");
-    bool const number_from_memory = number != reference.npos && reference.ends_with("from memory)");
-    std::string words(number_from_memory ? reference.substr(0, number) : reference);
-    if (source == Source::memory) return words + "**";
-    return number_from_memory ? words + "*" : words;
+namespace {
+// Words of their own tell which of several numbers it is.
+bool has_number_mark(Reference const& r) {
+    return r.numbers == FromMemory::the_number || r.numbers == FromMemory::all_numbers;
 }
 
-std::vector<std::string> star_words(std::vector<std::string> const& rules) {
-    bool one = false, two = false;
-    for (std::string const& r : rules) {
-        two = two || r.ends_with("**");
-        one = one || (r.ends_with("*") && !r.ends_with("**"));
-    }
+std::string marked(Reference const& r, RuleMark mark) {
+    // The edition stands above the column.
+    std::string words = r.source == Source::unread ? "(not read yet)"
+                        : r.section.empty()        ? text(r)
+                        : has_number_mark(r)       ? r.section
+                                                   : section_words(r);
+    return words + (mark == RuleMark::content ? "**" : mark == RuleMark::number ? "*" : "");
+}
+} // namespace
+
+RuleMark rule_mark(LoadStep const& s) {
+    if (s.reference.source == Source::memory) return RuleMark::content;
+    return has_number_mark(s.reference) ? RuleMark::number : RuleMark::none;
+}
+RuleMark rule_mark(LoadResult const& r) {
+    return r.reference && has_number_mark(*r.reference) ? RuleMark::number : RuleMark::none;
+}
+std::string rule_words(LoadStep const& s) { return marked(s.reference, rule_mark(s)); }
+std::string rule_words(LoadResult const& r) { return r.reference ? marked(*r.reference, rule_mark(r)) : std::string(); }
+
+std::vector<std::string> star_words(std::vector<RuleMark> const& marks) {
     std::vector<std::string> lines;
-    if (one) lines.emplace_back("* The number of this section is from memory.");
-    if (two) lines.emplace_back("** What this section says is from memory: look it up before you rely on it.");
+    if (std::ranges::count(marks, RuleMark::number) > 0)
+        lines.emplace_back("* The number of this section is from memory.");
+    if (std::ranges::count(marks, RuleMark::content) > 0)
+        lines.emplace_back("** What this section says is from memory: look it up before you rely on it.");
     return lines;
 }
 

@@ -13,11 +13,15 @@
 
 namespace legwork {
 
-// "220.61": the edition stands above the column. A star after it where its number is from memory, two where what it
-// says is.
-std::string rule_words(std::string_view reference, std::string_view edition, Source source = Source::seen);
+// What the star behind a section means: its number is from memory (one), or what it says is (two).
+enum class RuleMark { none, number, content };
+RuleMark rule_mark(LoadStep const& s);
+RuleMark rule_mark(LoadResult const& r);
+// "220.61*": the edition stands above the column.
+std::string rule_words(LoadStep const& s);
+std::string rule_words(LoadResult const& r); // empty where it stands on none
 // What the stars among these mean, one line each.
-std::vector<std::string> star_words(std::vector<std::string> const& rules);
+std::vector<std::string> star_words(std::vector<RuleMark> const& marks);
 
 // Lines of arithmetic: each reckoning on its own line where all do not fit on one, and no figure parted from its sign
 // or its unit.

@@ -16,12 +16,12 @@ TEST_CASE("building cable: gauge, conductors, colours", "[codebook]") {
     auto const two = cable_kind("12/2");
     REQUIRE(two);
     REQUIRE(two->gauge == Gauge::awg12);
-    REQUIRE(two->colors == std::vector<std::string>{"black", "white"});
+    REQUIRE(names(two->colors) == std::vector<std::string>{"black", "white"});
     REQUIRE(two->ground);
     REQUIRE(two->power);
     REQUIRE(two->jacket == "yellow");
-    REQUIRE(cable_kind("14/3")->colors == std::vector<std::string>{"black", "red", "white"});
-    REQUIRE(cable_kind("14/4")->colors == std::vector<std::string>{"black", "red", "blue", "white"});
+    REQUIRE(names(cable_kind("14/3")->colors) == std::vector<std::string>{"black", "red", "white"});
+    REQUIRE(names(cable_kind("14/4")->colors) == std::vector<std::string>{"black", "red", "blue", "white"});
     auto const large = cable_kind("1/0/3"); // splits at the last "/"
     REQUIRE(large);
     REQUIRE(large->gauge == Gauge::awg1_0);

@@ -14,7 +14,7 @@ namespace {
 std::string told(PanelLoad const& p) {
     std::string all;
     for (LoadResult const& r : p.results)
-        all += fmt::format("{} | {} | {} | {}\n", r.item, r.arithmetic, r.value, r.reference);
+        all += fmt::format("{} | {} | {} | {}\n", r.item, r.arithmetic, r.value, r.reference ? text(*r.reference) : "");
     return all;
 }
 std::string supply(std::string const& main) {

@@ -300,11 +300,20 @@ TEST_CASE("load: arithmetic is parted between reckonings, no figure from its sig
 }
 
 TEST_CASE("load: a section from memory has its stars and they are explained", "[sheet][load]") {
-    CHECK(rule_words("NEC 2023 220.5(A)", "NEC 2023") == "220.5(A)");
-    CHECK(rule_words("220.40 (number from memory)", "NEC 2023") == "220.40*");
-    CHECK(rule_words("215.2(A)(1), 230.42(A) (numbers from memory)", "NEC 2023") == "215.2(A)(1), 230.42(A)*");
-    CHECK(rule_words("28-108 (number from memory)", "CE 2024", Source::memory) == "28-108**");
-    CHECK(rule_words("", "CE 2024") == "");
+    auto const step = [](std::string section, Source source, FromMemory numbers) {
+        LoadStep s;
+        s.reference = {"NEC 2023", std::move(section), source, numbers};
+        return rule_words(s);
+    };
+    using enum FromMemory;
+    CHECK(step("220.5(A)", Source::seen, none) == "220.5(A)");
+    CHECK(step("220.40", Source::seen, the_number) == "220.40*");
+    CHECK(step("215.2(A)(1), 230.42(A)", Source::seen, all_numbers) == "215.2(A)(1), 230.42(A)*");
+    CHECK(step("28-108", Source::memory, the_number) == "28-108**");
+    CHECK(step("8-104, 28-108", Source::seen, second_number) == "8-104, 28-108 (second number from memory)");
+    CHECK(step("", Source::practice, none) == "common practice");
+    CHECK(step("", Source::unread, none) == "(not read yet)");
+    CHECK(rule_words(LoadResult{}) == "");
     auto const words = printed(load_sheets(read_file("tests/sound/bakery-kitchen.toml"), kEven));
     CHECK_THAT(words, Contains("8-106(1)* ") && Contains("8-104(3)** ") &&
                           Contains("* The number of this section is from memory.") && Contains("** What this section"));

@@ -4,7 +4,7 @@
 // A command's rows: each option with the field of the command's own options that it is put into.
 //
 //     struct ForOptions { std::string job; bool json = false; };
-//     constexpr Row<ForOptions> kRows[] = {{job_row, &ForOptions::job}, {json_row, &ForOptions::json}};
+//     constexpr OptionRow<ForOptions> kRows[] = {{job_row, &ForOptions::job}, {json_row, &ForOptions::json}};
 //     int run(ForOptions const& options, Streams& streams);
 //     extern Command const for_command{"for", "what it does", "", options_of<kRows>, run_with<kRows, run>};
 #pragma once
@@ -19,7 +19,7 @@
 namespace legwork {
 
 template <class O>
-struct Row {
+struct OptionRow {
     Option option;
     std::variant<bool O::*, std::string O::*, std::optional<std::string> O::*, Words O::*, std::optional<int> O::*,
                  std::optional<double> O::*>
@@ -52,9 +52,9 @@ std::vector<Option> options_of() {
 }
 
 template <class O, std::size_t n>
-O read_options(Row<O> const (&rows)[n], Given const& given) {
+O read_options(OptionRow<O> const (&rows)[n], Given const& given) {
     O options;
-    for (Row<O> const& row : rows)
+    for (OptionRow<O> const& row : rows)
         if (Words const* values = given.of(row.option.name))
             std::visit([&](auto field) { put(*values, options.*field); }, row.into);
     return options;

@@ -33,7 +33,7 @@ struct BalanceOptions {
     std::optional<double> seconds;
 };
 
-constexpr Row<BalanceOptions> kRows[] = {
+constexpr OptionRow<BalanceOptions> kRows[] = {
     {job_row, &BalanceOptions::job},
     {{.name = "--best", .help = "the least imbalance there is, whatever moves it takes"}, &BalanceOptions::best},
     {{.name = "--moves",

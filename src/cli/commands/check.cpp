@@ -26,7 +26,7 @@ struct CheckOptions {
     bool measure = false, verdicts = false, propose = false, write = false, json = false;
 };
 
-constexpr Row<CheckOptions> kRows[] = {
+constexpr OptionRow<CheckOptions> kRows[] = {
     {job_row, &CheckOptions::job},
     {{.name = "--by",
       .help = "group by circuit (one cable a heading, a multiwire pair is one cable) or by theme",

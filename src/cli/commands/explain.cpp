@@ -33,7 +33,7 @@ struct ExplainOptions {
     bool schema = false, json = false;
 };
 
-constexpr Row<ExplainOptions> kRows[] = {
+constexpr OptionRow<ExplainOptions> kRows[] = {
     {{.name = "RULE",
       .help = "a rule's id, as check prints it in [ ]",
       .unsaid = "every rule",
@@ -88,9 +88,13 @@ std::string acceptance_line(Rule const& r) {
     return a.of == Acceptance::Of::some ? fmt::format("{}. {}", words, a.why) : words;
 }
 
-// "NEC 2017, 2020: 210.4(B)" for each section, a star where what it says is from memory; empty where no edition speaks.
-std::vector<std::string> sections(Topic const& topic) {
-    std::vector<std::string> all;
+struct SectionsOf {
+    std::vector<std::string> all; // "NEC 2017, 2020: 210.4(B)", a star behind what is from memory
+    bool starred = false;
+};
+SectionsOf sections(Topic const& topic) {
+    SectionsOf found;
+    auto& all = found.all;
     for (auto const family : {Family::nec, Family::ce}) {
         auto const books = books_of(family);
         for (std::size_t i = 0; i < books.size();) {
@@ -98,13 +102,15 @@ std::vector<std::string> sections(Topic const& topic) {
             std::vector<std::string> same;
             for (; i < books.size() && section_of(*books[i], topic.name) == says; ++i)
                 same.emplace_back(books[i]->edition);
+            found.starred |= says.speaks() && says.source == Source::memory;
             if (says.is_unread()) all.push_back(fmt::format("{}: not read yet", short_editions(same)));
             if (says.speaks())
-                all.push_back(fmt::format("{}: {}{}", short_editions(same), says.where,
+                all.push_back(fmt::format("{}: {}{}", short_editions(same),
+                                          section_words(cite(*code_book(same.front()), topic.name)),
                                           says.source == Source::memory ? " *" : ""));
         }
     }
-    return all;
+    return found;
 }
 
 // "tied singles"
@@ -118,12 +124,11 @@ std::string aspect_words(std::string_view aspect) {
 void tell_sections(Rule const& r, Streams& streams) {
     bool any = false, memory = false;
     for (Topic const& t : topics()) {
-        bool const aspect = t.name.starts_with(r.id) && t.name.substr(r.id.size()).starts_with('/');
-        if (t.name != r.id && !aspect) continue;
-        auto const all = sections(t);
+        if (t.rule() != r.id) continue;
+        auto const [all, starred] = sections(t);
         if (all.empty()) continue;
-        memory |= std::ranges::any_of(all, [](std::string const& one) { return one.ends_with('*'); });
-        auto const named = aspect ? aspect_words(t.name.substr(r.id.size() + 1)) + ": " : "";
+        memory |= starred;
+        auto const named = t.aspect().empty() ? std::string() : aspect_words(t.aspect()) + ": ";
         line(streams, any ? "" : "  codes", named + joined(all, "; "));
         any = true;
     }

@@ -19,7 +19,7 @@ struct FormsOptions {
     bool json = false;
 };
 
-constexpr Row<FormsOptions> kRows[] = {{json_row, &FormsOptions::json}};
+constexpr OptionRow<FormsOptions> kRows[] = {{json_row, &FormsOptions::json}};
 
 int run(FormsOptions const& options, Streams& streams) {
     auto const forms = installed_forms();

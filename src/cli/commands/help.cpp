@@ -19,7 +19,7 @@ struct HelpOptions {
     std::string command;
 };
 
-constexpr Row<HelpOptions> kRows[] = {
+constexpr OptionRow<HelpOptions> kRows[] = {
     {{.name = "COMMAND", .help = "the command to tell of", .unsaid = "all", .completes = commands_by_name},
      &HelpOptions::command},
 };

@@ -22,7 +22,7 @@ struct LoadOptions {
     bool json = false;
 };
 
-constexpr Row<LoadOptions> kRows[] = {
+constexpr OptionRow<LoadOptions> kRows[] = {
     {job_row, &LoadOptions::job},
     {{.name = "--method",
       .help = "how it is reckoned",

@@ -52,7 +52,7 @@ struct NewOptions {
     std::string file;
 };
 
-constexpr Row<NewOptions> kRows[] = {
+constexpr OptionRow<NewOptions> kRows[] = {
     {{.name = "FILE",
       .help = "the job file to make; one that is there is never touched",
       .completes = new_files,

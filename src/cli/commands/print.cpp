@@ -47,7 +47,7 @@ Candidates sheets_by_name(Given const&) {
     return all;
 }
 
-constexpr Row<PrintOptions> kRows[] = {
+constexpr OptionRow<PrintOptions> kRows[] = {
     {job_row, &PrintOptions::job},
     {{.name = "--out",
       .value = "DIR",

@@ -28,7 +28,7 @@ Json finding_json(Session const& s, Finding const& f) {
     auto const place = place_of(s.places, f.where);
     auto reference = f.reference.edition;
     if (!f.reference.section.empty())
-        reference += (reference.empty() ? "" : " ") + f.reference.section;
+        reference += (reference.empty() ? "" : " ") + section_words(f.reference);
     else
         reference.clear();
     Json made{{"rule", f.rule},
@@ -168,7 +168,7 @@ Json citation_json(Topic const& t) {
     for (auto const family : {Family::nec, Family::ce})
         for (CodeBook const* b : books_of(family)) {
             auto const& says = section_of(*b, t.name);
-            sections[std::string(b->edition)] = text_or_null(std::string(says.where));
+            sections[std::string(b->edition)] = text_or_null(section_words(cite(*b, t.name)));
             if (says.is_unread()) unread.push_back(b->edition);
         }
     Json all{{"topic", t.name},
@@ -183,7 +183,7 @@ Json rule_json(Rule const& r) {
     auto const gravity = [&](Family f) { return r.is_checked() ? Json(letters(r.gravity, f)) : Json(nullptr); };
     auto sections = Json::array();
     for (Topic const& t : topics())
-        if (t.name.substr(0, t.name.find('/')) == r.id) sections.push_back(citation_json(t));
+        if (t.rule() == r.id) sections.push_back(citation_json(t));
     return {{"rule", r.id},
             {"asks", r.asks},
             {"why", r.why},

@@ -11,7 +11,7 @@ namespace {
 
 // "NEC 2023 422.13"; null for arithmetic, and where no section speaks of it.
 Json section_or_null(Reference const& r) {
-    return r.section.empty() ? Json(nullptr) : Json(r.edition + " " + r.section);
+    return r.section.empty() ? Json(nullptr) : Json(r.edition + " " + section_words(r));
 }
 
 Json step_json(Step const& s) {

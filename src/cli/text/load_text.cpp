@@ -25,8 +25,7 @@ std::string_view what_it_is(Panel const& panel) { return panel.feeder ? "feeder"
 std::string section(Reference const& r) {
     if (r.source == Source::unread) return "not read yet";
     if (r.section.empty()) return {};
-    bool const said = r.section.find("memory") != std::string::npos;
-    return r.source == Source::memory && !said ? r.section + ", from memory: look it up" : r.section;
+    return is_silently_from_memory(r) ? r.section + ", from memory: look it up" : section_words(r);
 }
 
 std::string right(std::int64_t va) { return fmt::format("{:>{}}", va, kFigure); }
@@ -74,7 +73,7 @@ void tell_results(LoadResults const& results, Streams& streams) {
     std::size_t const before = narrow ? 4 : item + value;
     for (LoadResult const& r : results) {
         std::vector<std::string> said;
-        for (auto const& part : {r.arithmetic, r.reference})
+        for (auto const& part : {r.arithmetic, r.reference ? text(*r.reference) : std::string()})
             if (!part.empty()) said.push_back(fit_to_print(part));
         auto const words = joined(said, "; ");
         bool const wide = narrow || character_count(r.value) >= value;

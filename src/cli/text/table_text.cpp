@@ -104,8 +104,7 @@ void print_line(Line const& line, std::vector<std::size_t> const& widths, Stream
 void print_part(TablePart const& part, Streams& streams) {
     streams.out << '\n';
     auto const editions = short_editions(part.editions);
-    bool const said = part.sections.starts_with(editions + ": ");
-    if (!editions.empty() && !said) streams.out << editions << '\n';
+    if (!editions.empty() && !part.said_together) streams.out << editions << '\n';
     if (!part.sections.empty()) streams.out << in_lines(part.sections, streams.width, 4) << '\n';
     auto const lines = lines_of(part);
     auto const widths = widths_of(lines, streams.width);

@@ -45,8 +45,7 @@ std::string at_place(std::string const& file, Place place) {
 }
 
 std::string reference_words(Reference const& r) {
-    bool const said = r.section.find("memory") != std::string::npos;
-    return r.source == Source::memory && !said ? text(r) + " (from memory: look it up)" : text(r);
+    return is_silently_from_memory(r) ? text(r) + " (from memory: look it up)" : text(r);
 }
 
 std::string joined(std::vector<std::string> const& words, std::string_view between) {

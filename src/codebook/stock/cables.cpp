@@ -20,15 +20,16 @@ struct NamedCable {
 };
 
 constexpr std::string_view kFourPairs = "white/blue,blue,white/orange,orange,white/green,green,white/brown,brown";
+constexpr std::string_view kNoJacket{};
 constexpr std::array kNamed{
-    NamedCable{"22/2 lighting strip", Gauge::awg22, "red,black", "none"},
-    NamedCable{"22/4 lighting strip", Gauge::awg22, "black,red,green,blue", "none"},
-    NamedCable{"20/2 lighting strip", Gauge::awg20, "red,black", "none"},
-    NamedCable{"18/2 lighting strip", Gauge::awg18, "red,black", "none"},
-    NamedCable{"18/4 lighting strip", Gauge::awg18, "black,red,green,blue", "none"},
-    NamedCable{"18/5 lighting strip", Gauge::awg18, "black,red,green,blue,white", "none"},
-    NamedCable{"16/2 lighting strip", Gauge::awg16, "red,black", "none"},
-    NamedCable{"16/4 lighting strip", Gauge::awg16, "black,red,green,blue", "none"},
+    NamedCable{"22/2 lighting strip", Gauge::awg22, "red,black", kNoJacket},
+    NamedCable{"22/4 lighting strip", Gauge::awg22, "black,red,green,blue", kNoJacket},
+    NamedCable{"20/2 lighting strip", Gauge::awg20, "red,black", kNoJacket},
+    NamedCable{"18/2 lighting strip", Gauge::awg18, "red,black", kNoJacket},
+    NamedCable{"18/4 lighting strip", Gauge::awg18, "black,red,green,blue", kNoJacket},
+    NamedCable{"18/5 lighting strip", Gauge::awg18, "black,red,green,blue,white", kNoJacket},
+    NamedCable{"16/2 lighting strip", Gauge::awg16, "red,black", kNoJacket},
+    NamedCable{"16/4 lighting strip", Gauge::awg16, "black,red,green,blue", kNoJacket},
     NamedCable{"18/2 thermostat", Gauge::awg18, "red,white", "brown"},
     NamedCable{"18/3 thermostat", Gauge::awg18, "red,white,green", "brown"},
     NamedCable{"18/4 thermostat", Gauge::awg18, "red,white,green,yellow", "brown"},
@@ -65,10 +66,10 @@ std::vector<std::string> split(std::string_view list) {
 }
 
 // Colours of building cable: makers' habit on both sides of the border (black, red, white; a fourth is blue).
-std::vector<std::string> building_colors(int insulated) {
-    if (insulated == 2) return {"black", "white"};
-    if (insulated == 3) return {"black", "red", "white"};
-    return {"black", "red", "blue", "white"};
+std::vector<WireColor> building_colors(int insulated) {
+    if (insulated == 2) return wire_colors({"black", "white"});
+    if (insulated == 3) return wire_colors({"black", "red", "white"});
+    return wire_colors({"black", "red", "blue", "white"});
 }
 
 // Makers' habit, no code rule: 14 white, 12 yellow, 10 orange, 8 and larger black.
@@ -92,15 +93,9 @@ std::optional<CableKind> cable_kind(std::string_view name) {
     if (auto const power = building_cable(name)) return power;
     auto const at = std::ranges::find(kNamed, name, &NamedCable::name);
     if (at == kNamed.end()) return std::nullopt;
-    auto colors = split(at->colors);
+    auto colors = wire_colors(split(at->colors));
     auto const insulated = static_cast<int>(colors.size());
-    return CableKind{std::string(name),
-                     at->gauge,
-                     insulated,
-                     std::move(colors),
-                     false,
-                     false,
-                     at->jacket == "none" ? std::string() : std::string(at->jacket)};
+    return CableKind{std::string(name), at->gauge, insulated, std::move(colors), false, false, std::string(at->jacket)};
 }
 
 CableKind const* cable_kind_named(std::string_view name) {

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "codebook/source.h"
+#include "codebook/stock/colors.h"
 #include "units/gauge.h"
 
 #include <optional>
@@ -16,10 +17,10 @@
 namespace legwork {
 
 struct CableKind {
-    std::string name;                // "12/3", "cat6"
-    std::optional<Gauge> gauge;      // null for coax
-    int insulated = 0;               // conductors besides the ground
-    std::vector<std::string> colors; // of the insulated conductors as made, common practice; empty for coax
+    std::string name;              // "12/3", "cat6"
+    std::optional<Gauge> gauge;    // null for coax
+    int insulated = 0;             // conductors besides the ground
+    std::vector<WireColor> colors; // of the insulated conductors as made, common practice; empty for coax
     bool ground = false;
     bool power = false; // AC power cable (G/N)
     std::string jacket; // usual jacket colour, common practice; empty when there is none

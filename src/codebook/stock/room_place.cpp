@@ -145,22 +145,22 @@ RoomPlaces read(std::string_view text, bool room_known) {
 
 // A use that is a place by itself, wherever the words put it.
 RoomPlaces always_of(Use const& use) {
-    if (use.name == "kitchen counter") return {kitchen, counter};
-    if (use.name == "hot tub") return {hot_tub};
-    if (use.place == "laundry") return {laundry};
+    if (use.demand == Demand::small_appliance) return {kitchen, counter};
+    if (use.demand == Demand::pool) return {hot_tub};
+    if (use.place == UsePlace::laundry) return {laundry};
     if (!use.receptacle) return {};
-    if (use.place == "bathroom") return {bathroom};
-    if (use.place == "outdoor") return {outdoor};
-    if (use.place == "garage") return {garage};
+    if (use.place == UsePlace::bathroom) return {bathroom};
+    if (use.place == UsePlace::outdoor) return {outdoor};
+    if (use.place == UsePlace::garage) return {garage};
     return {};
 }
 
 // Where a thing stands when nobody says where.
 RoomPlaces usual_of(Use const& use) {
-    if (use.place == "kitchen") return {kitchen};
-    if (use.place == "bathroom") return {bathroom};
-    if (use.place == "outdoor") return {outdoor};
-    if (use.name == "workshop") return {workshop};
+    if (use.place == UsePlace::kitchen) return {kitchen};
+    if (use.place == UsePlace::bathroom) return {bathroom};
+    if (use.place == UsePlace::outdoor) return {outdoor};
+    if (use.shop) return {workshop};
     return {};
 }
 

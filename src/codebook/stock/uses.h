@@ -39,16 +39,24 @@ enum class Demand {
 // Part of the wiring itself and no load.
 enum class PanelPart { none, main, feeder, spare, surge_protector, generator_inlet };
 
+// Where in a home it stands by its nature.
+enum class UsePlace { anywhere, kitchen, bathroom, outdoor, garage, laundry };
+std::string_view name(UsePlace place); // "anywhere", "kitchen"
+
 struct Use {
     std::string_view name; // as typed in the job
     Poles poles = Poles::either;
     Demand demand = Demand::general;
-    std::string_view place{};  // "kitchen", "bathroom", "outdoor", "garage", "laundry"; empty: anywhere
-    bool continuous = false;   // runs 3 h or more at its load, by use (lighting: the book decides)
-    bool intermittent = false; // known not to: cooking, dryers, tools, what is plugged into receptacles
-    bool motor = false;        // mostly a motor: 125 % rules apply
-    bool duty_cycle = false;   // a welder: its breaker may be larger than its wire
-    bool receptacle = false;   // feeds receptacles that people plug things into
+    UsePlace place = UsePlace::anywhere;
+    std::string_view usual_receptacle{}; // of 240 V, where nearly all are of one type (NEMA name)
+    bool unspecific = false;             // stands for whatever no other use names
+    bool all_over = false;               // in every part of a home
+    bool shop = false;                   // in a workshop, where nothing says where
+    bool continuous = false;             // runs 3 h or more at its load, by use (lighting: the book decides)
+    bool intermittent = false;           // known not to: cooking, dryers, tools, what is plugged into receptacles
+    bool motor = false;                  // mostly a motor: 125 % rules apply
+    bool duty_cycle = false;             // a welder: its breaker may be larger than its wire
+    bool receptacle = false;             // feeds receptacles that people plug things into
     bool lighting = false;
     bool heating = false;             // fixed resistance space heating: its own breaker and wire rules
     bool room_by_room = false;        // heats the room it stands in, by a thermostat there

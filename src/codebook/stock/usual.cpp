@@ -80,8 +80,8 @@ std::optional<UsualCircuit> customary_circuit(CodeBook const& book, std::string_
 }
 
 std::string_view usual_receptacle(std::string_view use, int poles) {
-    if (poles != 2) return {};
-    return use == "dryer" ? "14-30R" : use == "range" ? "14-50R" : std::string_view();
+    Use const* known = use_named(use);
+    return known && poles == 2 ? known->usual_receptacle : std::string_view();
 }
 
 Amps least_proposed_breaker() { return 15_A; }

@@ -46,7 +46,7 @@ TablePart family_citations(Family family) {
         bool worth = false;
         for (CodeBook const* b : books) {
             auto const& says = section_of(*b, t.name);
-            row.cells.emplace_back(says.speaks() ? says.where : says.is_unread() ? "not read yet" : "-");
+            row.cells.push_back(section_words(*b, t.name));
             worth |= !says.is_silent();
         }
         if (worth) part.rows.push_back(std::move(row));

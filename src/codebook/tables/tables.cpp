@@ -70,17 +70,18 @@ TableRow unread_row(std::string first, std::size_t columns) {
 }
 
 // "NEC 2017: 314.16(B); NEC 2020, 2023: 314.16(B)(1)"; empty where none speaks.
-std::string sections(std::vector<std::string> const& editions, std::string_view topic) {
-    if (topic.empty()) return {};
-    std::string all;
+void add_sections(TablePart& part, std::string_view topic) {
+    if (topic.empty()) return;
+    auto const& editions = part.editions;
     for (std::size_t i = 0; i < editions.size();) {
         auto const at = section_words(*code_book(editions[i]), topic);
         std::vector<std::string> same;
         for (; i < editions.size() && section_words(*code_book(editions[i]), topic) == at; ++i)
             same.push_back(editions[i]);
-        if (at != kSilent) all += fmt::format("{}{}: {}", all.empty() ? "" : "; ", short_editions(same), at);
+        if (at == kSilent) continue;
+        part.sections += fmt::format("{}{}: {}", part.sections.empty() ? "" : "; ", short_editions(same), at);
+        part.said_together = same.size() == editions.size();
     }
-    return all;
 }
 } // namespace
 
@@ -93,7 +94,8 @@ CodeTable const* code_table(std::string_view name) {
 
 std::string section_words(CodeBook const& book, std::string_view topic) {
     auto const& says = section_of(book, topic);
-    return std::string(says.speaks() ? says.where : says.is_unread() ? kUnread : kSilent);
+    if (says.speaks()) return section_words(cite(book, topic));
+    return std::string(says.is_unread() ? kUnread : kSilent);
 }
 
 std::vector<TableRow> unread_rows(CodeBook const& book, std::string_view prefix, std::size_t columns) {
@@ -126,7 +128,7 @@ std::vector<TablePart> by_edition(std::vector<std::string> heads, std::string_vi
         if (at == parts.end()) at = parts.insert(at, {{}, "", heads, std::move(made)});
         at->editions.emplace_back(book->edition);
     }
-    for (TablePart& part : parts) part.sections = sections(part.editions, topic);
+    for (TablePart& part : parts) add_sections(part, topic);
     return parts;
 }
 

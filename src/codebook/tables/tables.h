@@ -25,6 +25,7 @@ struct TablePart {
     std::string sections;              // where they say so; empty: the rows do, or none does
     std::vector<std::string> heads;
     std::vector<TableRow> rows;
+    bool said_together = false; // `sections` begins with all of `editions`, since all say it in the same place
 };
 
 struct CodeTable {

@@ -44,7 +44,7 @@ TableRow cable_row(std::string const& named) {
     auto const kind = cable_kind(named);
     if (!kind) return {{named, "-", "-", "-", "-"}, Source::practice};
     return {{kind->name, kind->gauge ? std::string(name(*kind->gauge)) : "-",
-             kind->colors.empty() ? "-" : fmt::format("{}", fmt::join(kind->colors, ", ")), mark(kind->ground),
+             kind->colors.empty() ? "-" : fmt::format("{}", fmt::join(names(kind->colors), ", ")), mark(kind->ground),
              kind->jacket.empty() ? "-" : kind->jacket},
             Source::practice};
 }
@@ -72,7 +72,7 @@ std::vector<TablePart> cable_table() {
 std::vector<TablePart> use_table() {
     Rows rows;
     for (Use const& u : uses())
-        rows.push_back({{std::string(u.name), poles(u.poles), u.place.empty() ? "anywhere" : std::string(u.place),
+        rows.push_back({{std::string(u.name), poles(u.poles), std::string(name(u.place)),
                          fmt::format("{}", fmt::join(traits(u), ", "))},
                         {}});
     return {{{}, "", {"use", "poles", "place", "what it says"}, std::move(rows)}};

@@ -17,8 +17,9 @@ std::vector<std::string> strangers_of(OwnCircuit const& own, Use const& use, Hom
     bool const in_bath = h.places.has(RoomPlace::bathroom);
     std::vector<std::string> strangers;
     for (Use const* other : h.things) {
-        if (other == &use || is_among(own.with, other->name) || other->name == "appliance") continue;
-        bool const one_unit = in_bath && use.heating && (other->lighting || other->name == "bath fan");
+        if (other == &use || is_among(own.with, other->name) || (other->unspecific && !other->receptacle)) continue;
+        bool const one_unit =
+            in_bath && use.heating && (other->lighting || (other->place == UsePlace::bathroom && other->motor));
         if (!one_unit) strangers.push_back(thing_name(*other));
     }
     return strangers;

@@ -105,18 +105,20 @@ std::string without_laundry(std::string_view words) {
 
 Use const* guessed(std::string_view words, Circuit const& c) { return use_named(guess_use(words, {}, c.poles, {})); }
 
+bool is_laundry_use(Use const* use) { return use && use->demand == Demand::laundry; }
+
 // What the part names; of "laundry" alone nothing.
 Use const* thing_in(NamePart const& part, Circuit const& c) {
     if (is_one_of(kSites, last_word(part.words))) return nullptr;
     Use const* use = guessed(part.words, c);
-    return use && use->name == "laundry" ? guessed(without_laundry(part.words), c) : use;
+    return is_laundry_use(use) ? guessed(without_laundry(part.words), c) : use;
 }
 
 // "Furnace and laundry" feeds both; "Lights, bath and laundry" and "Heaters and laundry" tell rooms.
 bool feeds_laundry_beside(std::vector<NamePart> const& breath, Circuit const& c) {
     auto const is_laundry = [&](NamePart const& p) {
         Use const* use = guessed(p.words, c);
-        return use && use->name == "laundry" && !thing_in(p, c);
+        return is_laundry_use(use) && !thing_in(p, c);
     };
     auto const is_one_thing = [&](NamePart const& p) {
         Use const* use = thing_in(p, c);
@@ -145,7 +147,7 @@ std::vector<Use const*> things_of(Circuit const& c) {
 std::string thing_name(Use const& use) {
     if (use.lighting) return "lights";
     std::string words(use.name);
-    return use.receptacle && use.name != "receptacles" ? words + " receptacles" : words;
+    return use.receptacle && !use.unspecific ? words + " receptacles" : words;
 }
 
 RoomPlaces places_beside(std::string_view name, RoomPlaces home) {

@@ -31,7 +31,7 @@ Finding say(Case const& c, Circuit const& circuit, CableRun const* loop) {
                     "in the box of a new switch",
                     circuit.mark, loop ? "the " + loop->kind + " loop" : "a two-wire loop", text(f.reference));
     f.fix = loop ? fmt::format("Pull {}/3 from the light to the switch, and cap the neutral in the switch box",
-                               loop->kind.substr(0, loop->kind.rfind('/')))
+                               name(*loop->of->piece.kind->gauge))
                  : "Pull a three-wire cable from the light to the switch, and cap the neutral in the switch box; if it "
                    "is there, list that cable last in `segments`, with to = \"Switch\"";
     return f;

@@ -3,6 +3,8 @@
 
 #include "rules/need/part.h"
 
+#include "codebook/stock/guess_baths.h"
+
 #include "rules/need/named_things.h"
 
 #include <fmt/format.h>
@@ -12,13 +14,6 @@
 namespace legwork {
 
 namespace {
-bool several_baths(Circuit const& c) {
-    constexpr std::string_view plurals[] = {"baths", "bathrooms", "washrooms", "both"};
-    std::string words = c.name + " " + c.room;
-    std::ranges::transform(words, words.begin(), [](char ch) { return ch >= 'A' && ch <= 'Z' ? char(ch | ' ') : ch; });
-    return std::ranges::any_of(plurals, [&](std::string_view p) { return words.find(p) != std::string::npos; });
-}
-
 std::string rating_fault(Circuit const& c, HouseholdCircuits const& need) {
     if (!need.amps || !c.breaker || *c.breaker == Amps{need.amps->value * 1000}) return {};
     return fmt::format("has a {} breaker", amps(value(*c.breaker)));
@@ -32,7 +27,8 @@ std::string sharing_fault(HomeCircuit const& h, Household part, HouseholdCircuit
     allowed.add({RoomPlace::house, RoomPlace::sink, RoomPlace::closet, RoomPlace::counter});
     std::vector<std::string> strangers;
     for (std::string const& place : names_of(beside, allowed)) strangers.push_back("the " + place);
-    bool const all_of_one_room = need.with_one_room && strangers.empty() && !several_baths(*h.circuit);
+    bool const all_of_one_room =
+        need.with_one_room && strangers.empty() && !serves_several_baths(h.circuit->name, h.circuit->room);
     for (Use const* use : h.things) {
         if (all_of_one_room || !(use->lighting || use->fixed) || (use->lighting && need.with_lighting)) continue;
         strangers.push_back(use->lighting ? "lights" : "the " + thing_name(*use));

@@ -6,6 +6,7 @@
 #include "rules/panel/list.h"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <algorithm>
 
@@ -35,13 +36,16 @@ std::string where(PanelSign const& s) {
 // Every section once, and "memory" as soon as one of them is.
 Reference reference_of(Reference one, std::vector<PanelSign> const& signs) {
     std::vector<std::string> sections;
+    one.numbers = FromMemory::none;
     for (PanelSign const& s : signs) {
         if (s.reference.section.empty()) continue;
-        if (std::ranges::count(sections, s.reference.section) == 0) sections.push_back(s.reference.section);
+        auto const section = section_words(s.reference);
+        if (std::ranges::count(sections, section) == 0) sections.push_back(section);
         if (sections.size() == 1 || s.reference.source == Source::memory) one.source = s.reference.source;
+        if (s.reference.numbers != FromMemory::none) one.numbers = s.reference.numbers;
     }
-    one.section.clear();
-    for (std::string const& s : sections) one.section += (one.section.empty() ? "" : ", ") + s;
+    one.numbers_told = true;
+    one.section = fmt::format("{}", fmt::join(sections, ", "));
     return one;
 }
 

@@ -77,8 +77,12 @@ Finding said_of(Case const& c, std::vector<Lack> const& lacks, ProtectionKind co
     bool const sure = lack.asks == Asks::yes;
     auto f = finding(c, kind.rule, gravity(lack.asks), about(circuits_of(lacks), std::string(kind.key)), lack.topic);
     if (lack.asks == Asks::relieved) return relieved(c, lacks, kind, std::move(f));
-    if (lack.not_of_a_dwelling)
-        f.reference.section += fmt::format(" ({} where nobody lives)", cite(c.book, "gfci-needed/elsewhere").section);
+    if (lack.not_of_a_dwelling) {
+        auto const elsewhere = cite(c.book, "gfci-needed/elsewhere");
+        f.reference.section =
+            fmt::format("{} ({} where nobody lives)", section_words(f.reference), section_words(elsewhere));
+        f.reference.numbers_told = true;
+    }
     auto const asks = fmt::format("{}{}: {} asks for {} protection of {}{}", words(lacks), lack.place,
                                   text(f.reference), kind.name, lack.what, sure && !lack.place.empty() ? " there" : "");
     if (!lack.hangs_on.empty() && !sure)

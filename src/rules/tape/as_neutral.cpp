@@ -20,9 +20,7 @@ Gravity::Of gravity(Remark remark) {
 
 std::string neutral_fix(Remarked const& r) {
     Conductor const& wire = *r.wire;
-    bool const white = std::ranges::any_of(r.run->conductors, [](Conductor const& w) {
-        return w.color.starts_with("white") || w.color.starts_with("grey");
-    });
+    bool const white = std::ranges::any_of(r.run->conductors, is_white, &Conductor::insulation);
     if (wire.remark == Remark::forbidden)
         return white ? "Make the white wire the neutral."
                      : fmt::format("Pull {} with a white wire in it.", r.run->kind);

@@ -34,7 +34,7 @@ int pieces_with(std::vector<CableRun> const& runs, bool (*wanted)(Conductor cons
 }
 
 bool is_neutral(Conductor const& w) { return w.job == ConductorJob::neutral; }
-bool is_ground_color(Conductor const& w) { return w.color.starts_with("green") || w.color == "bare"; }
+bool is_ground_color(Conductor const& w) { return is_green(w.insulation); }
 bool is_any(Conductor const&) { return true; }
 
 std::string kind_of(CableRun const& run) {

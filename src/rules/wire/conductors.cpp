@@ -23,7 +23,7 @@ CableRun const* lacking(std::vector<CableRun> const& runs, Circuit const& c) {
 
 // Nobody said what it needs: a range or a dryer usually has a neutral.
 bool known_by_use_only(Circuit const& circuit) {
-    return circuit.poles == 2 && circuit.outlets.empty() && circuit.third == ThirdWire::unsaid && circuit.hot.empty();
+    return circuit.poles == 2 && circuit.outlets.empty() && circuit.third == ThirdWire::unsaid && !circuit.hot;
 }
 
 std::string_view conductors_topic(Circuit const& circuit) {
@@ -48,7 +48,7 @@ Finding too_few(Case const& c, Circuit const& circuit, CableRun const& run) {
         fmt::format("{} needs {}{}; its {} has {}{}.", circuit.mark, wanted(circuit),
                     by_use ? fmt::format(" as most of its kind ({}) do", circuit.use ? circuit.use->name : "") : "",
                     run.kind, plural(static_cast<std::size_t>(insulated), "insulated conductor"),
-                    circuit.hot.empty() ? "" : fmt::format(", and its hot is said to be {}", circuit.hot));
+                    circuit.hot ? fmt::format(", and its hot is said to be {}", circuit.hot->typed) : "");
     f.fix = by_use ? "Look at its terminals: pull a cable with three conductors and ground, or list the outlet if it "
                      "uses no neutral (outlets = [\"6-50R\"])."
                    : "Pull a cable with a conductor for each; the ground never stands in for a neutral.";

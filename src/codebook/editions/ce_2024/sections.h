@@ -12,7 +12,7 @@ using namespace how_read;
 
 // Read as CE 2021, but for these.
 inline constexpr auto kSectionRows = std::to_array<SectionRow>({
-    {"panel-sign/calculated-load", "2-100 (number from memory)", memory},
+    {"panel-sign/calculated-load", "2-100", memory, FromMemory::the_number},
 });
 inline constexpr SectionTable kSections = same_as<ce_2021::kSections, kSectionRows>();
 

@@ -18,7 +18,7 @@ inline constexpr auto kSectionRows = std::to_array<SectionRow>({
     {"wire-breaker-fits/cable", "334.80, 240.4, Table 310.16", seen},
     {"wire-breaker-fits/aluminium", "310.3(A)", seen},
     {"wire-breaker-fits/dwelling-feeder", "310.12", seen},
-    {"wire-continuous/heating", "424.4(B) (number from memory)", seen},
+    {"wire-continuous/heating", "424.4(B)", seen, FromMemory::the_number},
 
     {"panel-backfeed", "705.12(B)(3)(2)", seen},
     {"panel-sign/emergency-disconnect", "230.85", memory},
@@ -26,8 +26,8 @@ inline constexpr auto kSectionRows = std::to_array<SectionRow>({
 
     {"gfci-needed/outdoor-outlets", "210.8(F)", seen},
     {"gfci-needed/appliance", "210.8(D), 422.5(A)", memory},
-    {"gfci-needed/crawl-space-lights", "210.8(C) (number from memory)", memory},
-    {"gfci-needed/boat-hoist", "555.9 (number from memory)", memory},
+    {"gfci-needed/crawl-space-lights", "210.8(C)", memory, FromMemory::the_number},
+    {"gfci-needed/boat-hoist", "555.9", memory, FromMemory::the_number},
 
     // Of rules that are explained and not checked yet.
     {"box-full", "314.16(B)(1)", seen},

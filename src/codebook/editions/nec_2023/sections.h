@@ -29,8 +29,8 @@ inline constexpr auto kSectionRows = std::to_array<SectionRow>({
     {"load-service/floor-area", "220.41", seen},
     {"load-service/lighting-demand", "Table 220.45", seen},
     {"load-service/vehicle", "220.57", seen},
-    {"load-service/managed", "220.70 (number from memory)", memory},
-    {"load-service/outlets", "220.14(I), 220.47 (numbers from memory)", memory},
+    {"load-service/managed", "220.70", memory, FromMemory::the_number},
+    {"load-service/outlets", "220.14(I), 220.47", memory, FromMemory::all_numbers},
 });
 inline constexpr SectionTable kSections = same_as<nec_2020::kSections, kSectionRows>();
 
