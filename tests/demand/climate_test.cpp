@@ -49,7 +49,7 @@ TEST_CASE("the larger of heating and cooling is told with both figures", "[deman
     auto const p = service_load(home("CE 2024", kHome + circuit("HT", "furnace", "5 kW", 2) +
                                                     circuit("A1", "air conditioner", "4 kW", 2) +
                                                     circuit("A2", "air conditioner", "2 kW", 2)));
-    auto const& s = step(p.load->steps, "The larger of heating and cooling");
+    auto const s = step(p.load->steps, "The larger of heating and cooling");
     CHECK(s.va == 6000);
     CHECK(s.arithmetic == "5000 VA or 6000 VA: 6000 VA");
     CHECK(s.circuits == std::vector<std::string>{"A1", "A2"});
@@ -61,7 +61,7 @@ TEST_CASE("a motor that heat leaves out is still the largest motor of all", "[de
     auto const loads = circuit("HT", "heating", "6 kW", 2) + circuit("AC", "air conditioner", "3 kW", 2) +
                        circuit("WP", "well pump", "1 kW", 2);
     auto const p = service_load(home("NEC 2020", kHome + loads), standard);
-    auto const& motor = step(p.load->steps, "Largest motor");
+    auto const motor = step(p.load->steps, "Largest motor");
     CHECK(motor.item == "Largest motor, more: AC, though left out");
     CHECK(motor.va == 750);
     CHECK(motor.arithmetic == "3000 VA × 25 % = 750 VA");

@@ -24,7 +24,7 @@ TEST_CASE("a limit smaller than its loads counts, whatever the loads", "[demand]
     // 40 A x 240 V = 9600 VA of 14600.
     auto const p = service_load(home("NEC 2023", home_with("40 A", "\"EV\", \"DR\"") + kCharger + kDryer), standard);
     CHECK(p.load->total_va == kStandard + 9600);
-    auto const& s = step(p.load->steps, "Energy management, at its limit");
+    auto const s = step(p.load->steps, "Energy management, at its limit");
     CHECK(s.arithmetic == "40 A × 240 V = 9600 VA");
     CHECK(s.circuits == std::vector<std::string>{"EV", "DR"});
     CHECK(text(s.reference) == "NEC 2023 220.70 (number from memory)");

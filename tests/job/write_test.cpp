@@ -245,9 +245,21 @@ private:
     std::string indent_, equals_;
 };
 
-toml::value parsed(std::string const& bytes) {
+// Without the comments, which version 4 of the library keeps and compares.
+#if defined(TOML11_VERSION_MAJOR) && TOML11_VERSION_MAJOR >= 4
+struct Bare : toml::type_config {
+    using comment_type = toml::discard_comments;
+};
+using Read = toml::basic_value<Bare>;
+Read read_toml(std::istream& stream, char const* name) { return toml::parse<Bare>(stream, name); }
+#else
+using Read = toml::value;
+Read read_toml(std::istream& stream, char const* name) { return toml::parse(stream, name); }
+#endif
+
+Read parsed(std::string const& bytes) {
     std::istringstream stream(bytes);
-    return toml::parse(stream, "edited");
+    return read_toml(stream, "edited");
 }
 
 // Bytes at the front and at the back that two texts have in common, without counting any twice.
@@ -276,7 +288,7 @@ TEST_CASE("in any shape an edit changes one value, as the library reads it", "[j
         auto& table = wanted.as_table().at("circuit").as_array().at(target).as_table();
         std::size_t const gone = table.count(key) ? 8 : 0; // the longest value that may give way
         std::istringstream stream("v = " + value);
-        table[key] = toml::parse(stream, "value").as_table().at("v");
+        table[key] = read_toml(stream, "value").as_table().at("v");
         RC_ASSERT(parsed(edited.bytes) == wanted);
         RC_ASSERT(common(before, edited.bytes) + gone >= before.size());
     }));
