@@ -4,9 +4,9 @@
 // A command's rows: each option with the field of the command's own options that it is put into.
 //
 //     struct ForOptions { std::string job; bool json = false; };
-//     constexpr OptionRow<ForOptions> kRows[] = {{job_row, &ForOptions::job}, {json_row, &ForOptions::json}};
+//     constexpr OptionRow<ForOptions> kOptions[] = {{job_row, &ForOptions::job}, {json_row, &ForOptions::json}};
 //     int run(ForOptions const& options, Streams& streams);
-//     extern Command const for_command{"for", "what it does", "", options_of<kRows>, run_with<kRows, run>};
+//     extern Command const for_command{"for", "what it does", "", options_of<kOptions>, run_with<kOptions, run>};
 #pragma once
 
 #include "cli/command.h"

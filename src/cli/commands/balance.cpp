@@ -33,7 +33,7 @@ struct BalanceOptions {
     std::optional<double> seconds;
 };
 
-constexpr OptionRow<BalanceOptions> kRows[] = {
+constexpr OptionRow<BalanceOptions> kOptions[] = {
     {job_row, &BalanceOptions::job},
     {{.name = "--best", .help = "the least imbalance there is, whatever moves it takes"}, &BalanceOptions::best},
     {{.name = "--moves",
@@ -124,6 +124,6 @@ extern Command const balance_command{
     "is proven. Without options: the fewest moves that come within 120 VA or 2 % of the "
     "heavier leg of the least imbalance, "
     "whichever is more.",
-    options_of<kRows>, run_with<kRows, run>};
+    options_of<kOptions>, run_with<kOptions, run>};
 
 } // namespace legwork

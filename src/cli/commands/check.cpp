@@ -26,7 +26,7 @@ struct CheckOptions {
     bool measure = false, verdicts = false, propose = false, write = false, json = false;
 };
 
-constexpr OptionRow<CheckOptions> kRows[] = {
+constexpr OptionRow<CheckOptions> kOptions[] = {
     {job_row, &CheckOptions::job},
     {{.name = "--by",
       .help = "group by circuit (one cable a heading, a multiwire pair is one cable) or by theme",
@@ -148,8 +148,8 @@ extern Command const check_command{
     "are judged on the default form of the directory. What the job accepts (its [[accept]] tables) comes last, with "
     "who "
     "and why. The counts at the end, in JSON too, and the exit status are always of the whole job.",
-    options_of<kRows>,
-    run_with<kRows, run>,
+    options_of<kOptions>,
+    run_with<kOptions, run>,
     "The counts and the exit status are always of the whole job: 1 while an error finding stands, shown or not."};
 
 } // namespace legwork

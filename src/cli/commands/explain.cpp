@@ -33,7 +33,7 @@ struct ExplainOptions {
     bool schema = false, json = false;
 };
 
-constexpr OptionRow<ExplainOptions> kRows[] = {
+constexpr OptionRow<ExplainOptions> kOptions[] = {
     {{.name = "RULE",
       .help = "a rule's id, as check prints it in [ ]",
       .unsaid = "every rule",
@@ -209,6 +209,6 @@ extern Command const explain_command{
     "With how grave it is under each family of codes, whether it may be accepted, and the "
     "sections of each edition. Rules to "
     "come are explained too and say that they are not checked yet.",
-    options_of<kRows>, run_with<kRows, run>};
+    options_of<kOptions>, run_with<kOptions, run>};
 
 } // namespace legwork

@@ -19,7 +19,7 @@ struct FormsOptions {
     bool json = false;
 };
 
-constexpr OptionRow<FormsOptions> kRows[] = {{json_row, &FormsOptions::json}};
+constexpr OptionRow<FormsOptions> kOptions[] = {{json_row, &FormsOptions::json}};
 
 int run(FormsOptions const& options, Streams& streams) {
     auto const forms = installed_forms();
@@ -34,7 +34,7 @@ int run(FormsOptions const& options, Streams& streams) {
 
 } // namespace
 
-extern Command const forms_command{"forms", "the forms there are, by sheet and size", "", options_of<kRows>,
-                                   run_with<kRows, run>};
+extern Command const forms_command{"forms", "the forms there are, by sheet and size", "", options_of<kOptions>,
+                                   run_with<kOptions, run>};
 
 } // namespace legwork

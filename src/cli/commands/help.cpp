@@ -19,7 +19,7 @@ struct HelpOptions {
     std::string command;
 };
 
-constexpr OptionRow<HelpOptions> kRows[] = {
+constexpr OptionRow<HelpOptions> kOptions[] = {
     {{.name = "COMMAND", .help = "the command to tell of", .unsaid = "all", .completes = commands_by_name},
      &HelpOptions::command},
 };
@@ -38,7 +38,7 @@ int run(HelpOptions const& options, Streams& streams) {
 
 } // namespace
 
-extern Command const help_command{"help", "what a command does and what can be typed", "", options_of<kRows>,
-                                  run_with<kRows, run>};
+extern Command const help_command{"help", "what a command does and what can be typed", "", options_of<kOptions>,
+                                  run_with<kOptions, run>};
 
 } // namespace legwork

@@ -22,7 +22,7 @@ struct LoadOptions {
     bool json = false;
 };
 
-constexpr OptionRow<LoadOptions> kRows[] = {
+constexpr OptionRow<LoadOptions> kOptions[] = {
     {job_row, &LoadOptions::job},
     {{.name = "--method",
       .help = "how it is reckoned",
@@ -112,8 +112,8 @@ extern Command const load_command{
     "wire, what is left on the present one, and the largest circuit that still fits. What it asks beside the circuits "
     "stands "
     "in the table [dwelling] of the job. Something missing is named, and the total is then told as \"at least\".",
-    options_of<kRows>,
-    run_with<kRows, run>,
+    options_of<kOptions>,
+    run_with<kOptions, run>,
     "What it asks beside the circuits stands in the table [dwelling] of the job: area, basement, thermostats, peak. "
     "With "
     "--add the exit status is 1 too when the answer is no."};

@@ -52,7 +52,7 @@ struct NewOptions {
     std::string file;
 };
 
-constexpr OptionRow<NewOptions> kRows[] = {
+constexpr OptionRow<NewOptions> kOptions[] = {
     {{.name = "FILE",
       .help = "the job file to make; one that is there is never touched",
       .completes = new_files,
@@ -80,6 +80,6 @@ int run(NewOptions const& options, Streams& streams) {
 
 } // namespace
 
-extern Command const new_command{"new", "a commented starter job", "", options_of<kRows>, run_with<kRows, run>};
+extern Command const new_command{"new", "a commented starter job", "", options_of<kOptions>, run_with<kOptions, run>};
 
 } // namespace legwork

@@ -47,7 +47,7 @@ Candidates sheets_by_name(Given const&) {
     return all;
 }
 
-constexpr OptionRow<PrintOptions> kRows[] = {
+constexpr OptionRow<PrintOptions> kOptions[] = {
     {job_row, &PrintOptions::job},
     {{.name = "--out",
       .value = "DIR",
@@ -192,6 +192,6 @@ extern Command const print_command{
     "print is listed with the form, in JSON under the key `findings`; the other findings are "
     "counted, and `check` lists "
     "them.",
-    options_of<kRows>, run_with<kRows, run>};
+    options_of<kOptions>, run_with<kOptions, run>};
 
 } // namespace legwork
