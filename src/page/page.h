@@ -67,6 +67,7 @@ struct Sheet {
     std::string panel; // empty when it is of the whole job
     std::string title; // for the document's metadata
     std::vector<Page> pages;
+    std::vector<std::string> cut{}; // what does not stand on it whole and no rule tells: words for who prints it
 };
 
 // One mark a line, in drawing order: what golden files hold.

@@ -93,9 +93,10 @@ void add_foot(SheetInput const& input, Form const& form, Frame const& frame, Pen
     pen.add_lines(fit_line(input.widths, input.words(imprint(input.building)), Weight::regular,
                            (right - left) * 0.5 - kGap, kFloor),
                   left, y, Weight::regular);
-    pen.add_lines(fit_line(input.widths, input.words(how_to_reprint(input)), Weight::regular,
-                           (right - left) * 0.5 - kGap, kFloor),
-                  right, y, Weight::regular, Align::right);
+    // Cut where the file lies deep in folders: no word about the building is lost.
+    pen.untold().add_lines(fit_line(input.widths, input.words(how_to_reprint(input)), Weight::regular,
+                                    (right - left) * 0.5 - kGap, kFloor),
+                           right, y, Weight::regular, Align::right);
 }
 
 Mm head_top(Form const& form, Frame const& frame) { return form.margin + (frame.strip ? kStrip : 0); }
@@ -115,13 +116,17 @@ Mm least_content_height(SheetInput const& input, Form const& form, Frame const& 
     return form.height - 2 * form.margin - kStrip - kHead - (kBand + kGap) - foot - kGap;
 }
 
-void add_frame(SheetInput const& input, Form const& form, Frame const& frame, std::vector<Page>& pages) {
-    for (std::size_t i = 0; i < pages.size(); ++i) {
-        Pen const pen(pages[i], input.widths);
+void add_frame(SheetInput const& input, Form const& form, Frame const& frame, Sheet& sheet) {
+    for (std::size_t i = 0; i < sheet.pages.size(); ++i) {
+        std::vector<std::string> cut;
+        Pen const pen = Pen(sheet.pages[i], input.widths).telling(cut);
         if (frame.strip) add_strip(input, pen, form);
-        add_head(input, form, frame, pen, head_top(form, frame), i + 1, pages.size());
+        add_head(input, form, frame, pen, head_top(form, frame), i + 1, sheet.pages.size());
         add_bands(input, form, frame, pen, head_top(form, frame) + kHead);
         add_foot(input, form, frame, pen);
+        if (i > 0) continue; // every page says the same
+        for (auto const& words : cut)
+            sheet.cut.push_back(fmt::format("its head or foot has room for no more than \"{}\"", words));
     }
 }
 

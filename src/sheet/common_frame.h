@@ -26,8 +26,8 @@ struct Frame {
 Rect content_area(SheetInput const& input, Form const& form, Frame const& frame);
 // It is no lower than that, whatever the face and the findings; minus infinity with letters that are not usual ones.
 Mm least_content_height(SheetInput const& input, Form const& form, Frame const& frame);
-// Adds head, bands and foot to pages whose contents stand in content_area().
-void add_frame(SheetInput const& input, Form const& form, Frame const& frame, std::vector<Page>& pages);
+// Adds head, bands and foot to the pages of a sheet whose contents stand in content_area(), and tells what it cut.
+void add_frame(SheetInput const& input, Form const& form, Frame const& frame, Sheet& sheet);
 // An empty page of the form.
 Page blank_page(Form const& form);
 

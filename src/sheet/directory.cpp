@@ -61,7 +61,7 @@ public:
             settle(kFloor);
             if (made_.size() >= larger.size()) made_ = std::move(larger);
         }
-        add_frame(input_, form_, frame_, made_.sheet.pages);
+        add_frame(input_, form_, frame_, made_.sheet);
         made_.sheet.name = "directory";
         made_.sheet.panel = panel_.name;
         made_.sheet.title = input_.words(comma_list({input_.building.name, say("directory/document", panel_.name)}));

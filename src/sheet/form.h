@@ -26,11 +26,12 @@ struct Form {
     // page.
     int columns = 0, rows = 0;
     Mm label_width = 0, label_height = 0, left = 0, top = 0, pitch_x = 0, pitch_y = 0;
-    int turn = 0;            // degrees clockwise that labels are read: 0, 90, 180, 270
-    std::optional<Mm> fold;  // of a flag, from the left edge as it is read: both parts carry the face
-    Mm tail = 0;             // clear film below the print, as it is read
-    Mm inset = kDieClear;    // from text to the die cut and to the fold
-    std::vector<int> skip{}; // labels that are not printed on, counted from 1 as read across the page
+    int turn = 0;             // degrees clockwise that labels are read: 0, 90, 180, 270
+    std::optional<Mm> fold{}; // of a flag, from the left edge as it is read: both parts carry the face
+    Mm tail = 0;              // clear film below the print, as it is read
+    Mm inset = kDieClear;     // from text to the die cut and to the fold
+    std::vector<int> skip{};  // labels that are not printed on, counted from 1 as read across the page
+    std::string file{};       // a person's own; empty for one that comes with the program
 
     bool is_roll() const { return height == 0; }
 };

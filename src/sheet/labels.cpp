@@ -8,6 +8,8 @@
 #include "sheet/labels_face.h"
 #include "sheet/labels_margins.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <functional>
 #include <iterator>
@@ -148,6 +150,7 @@ std::vector<Sheet> compose_labels(SheetInput const& input, Form const& form) {
     std::size_t const pages = (labels.size() + per_page - 1) / per_page;
 
     Sheet sheet{"labels", "", input.words(say("label/title")), {}};
+    if (has_mark_alone(face)) sheet.cut.emplace_back("labels so low have room for the mark alone");
     for (std::size_t p = 0; p < pages; ++p) {
         auto here = carried ? carriers(input, face, p + 1, pages) : std::vector<Face>{};
         if (here.size() >= places.size()) here.resize(places.size() - 1);
@@ -157,7 +160,11 @@ std::vector<Sheet> compose_labels(SheetInput const& input, Form const& form) {
         Page page = blank_page(form);
         page.height = page_height(form, std::span(places).first(here.size()));
         Pen const pen(page, input.widths);
-        if (margins) add_margins(pen, input, form, p + 1, pages);
+        std::vector<std::string> cut;
+        if (margins) add_margins(pen.telling(cut), input, form, p + 1, pages);
+        if (p == 0)
+            for (auto const& words : cut)
+                sheet.cut.push_back(fmt::format("its margin has room for no more than \"{}\"", words));
         add_labels(pen, places, here);
         add_cuts(pen, form, here.size());
         sheet.pages.push_back(std::move(page));

@@ -233,12 +233,12 @@ Mm add_small_lines(Pen const& pen, Rect area, CableLabel const& label, LabelShow
 
 } // namespace
 
+bool has_mark_alone(Rect area) { return area.height < block_height(2, kFloor) + kGap + cap_height(kFloor); }
+
 LabelShows add_cable_label(Pen const& pen, Rect area, CableLabel const& label) {
-    Mm const small = block_height(2, kFloor);
-    // A very low label has room for the mark alone.
     LabelShows shows;
     shows.feeds.assign(label.feeds.size(), true);
-    if (area.height < small + kGap + cap_height(kFloor)) {
+    if (has_mark_alone(area)) {
         shows.mark = add_mark_row(pen, area, label.mark);
         return shows;
     }

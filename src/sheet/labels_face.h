@@ -25,6 +25,9 @@ struct LabelShows {
 // of a wrap; then what it feeds; then, small, the ends and the cable.
 LabelShows add_cable_label(Pen const& pen, Rect area, CableLabel const& label);
 
+// Labels so low have room for the mark alone.
+bool has_mark_alone(Rect area);
+
 // Not to be stuck anywhere: something to know about the labels.
 void add_notice(Pen const& pen, Rect area, std::string const& words);
 

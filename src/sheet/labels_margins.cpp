@@ -43,12 +43,12 @@ bool margins_hold_imprint(SheetInput const& input, Form const& form) {
 void add_margins(Pen const& pen, SheetInput const& input, Form const& form, std::size_t number, std::size_t pages) {
     auto lines = margins(input, form);
     Mm const width = form.width - 2 * form.margin;
-    auto const right = shortened(input.widths, right_words(input, number, pages), Weight::bold, kFloor, width * 0.6);
-    Mm const free = width - input.widths.width(right, kFloor, Weight::bold) - 3;
-    lines.top.front() = shortened(input.widths, lines.top.front(), Weight::bold, kFloor, free);
+    auto const right = fit_line(input.widths, right_words(input, number, pages), Weight::bold, width * 0.6, kFloor);
+    Mm const free = width - input.widths.width(right.lines.front(), kFloor, Weight::bold) - 3;
+    auto const left = fit_line(input.widths, lines.top.front(), Weight::bold, free, kFloor);
     Mm const first = form.margin + cap_height(kFloor);
-    pen.add(Text{form.width - form.margin, first, kFloor, right, Weight::bold, Align::right, kBlack, 0});
-    pen.add(Text{form.margin, first, kFloor, lines.top.front(), Weight::bold, Align::left, kBlack, 0});
+    pen.add_lines(right, form.width - form.margin, first, Weight::bold, Align::right);
+    pen.add_lines(left, form.margin, first, Weight::bold);
     lines.top.erase(lines.top.begin());
     pen.add_lines({lines.top, kFloor, false}, form.margin, first + leading(kFloor), Weight::regular);
     pen.add_lines({lines.bottom, kFloor, false}, form.margin,

@@ -136,7 +136,7 @@ Sheet sheet_of(SheetInput const& input, Form const& form, PanelLoad const& load)
     Sheet sheet{"load", panel.name,
                 input.building.name + (input.building.name.empty() ? "" : ", ") + "load calculation, " + panel.name,
                 std::move(pages)};
-    add_frame(input, form, frame, sheet.pages);
+    add_frame(input, form, frame, sheet);
     return sheet;
 }
 

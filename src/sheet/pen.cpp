@@ -81,9 +81,22 @@ Pen Pen::in(Turned place) const {
     return pen;
 }
 
+Pen Pen::telling(std::vector<std::string>& cut) const {
+    Pen pen = *this;
+    pen.cut_ = &cut;
+    return pen;
+}
+
+Pen Pen::untold() const {
+    Pen pen = *this;
+    pen.cut_ = nullptr;
+    return pen;
+}
+
 void Pen::add(Mark mark) const { marks_->push_back(place_.placed(std::move(mark))); }
 
 Mm Pen::add_lines(Fitted const& text, Mm x, Mm baseline, Weight weight, Align align, Ink ink) const {
+    if (text.shortened && cut_) cut_->push_back(text.lines.back());
     Mm last = baseline;
     for (std::size_t i = 0; i < text.lines.size(); ++i) {
         last = baseline + static_cast<Mm>(i) * leading(text.x_height);

@@ -35,6 +35,10 @@ public:
     // Of the same page, in the coordinates of this place.
     Pen in(Turned place) const;
 
+    // Of the same page; it tells what it adds that is not whole.
+    Pen telling(std::vector<std::string>& cut) const;
+    Pen untold() const; // and it does not
+
     TextWidth const& widths() const { return *widths_; }
     Mm width(std::string_view words, Mm x_height, Weight weight) const {
         return widths_->width(words, x_height, weight);
@@ -49,6 +53,7 @@ private:
     std::vector<Mark>* marks_;
     TextWidth const* widths_;
     Turned place_{};
+    std::vector<std::string>* cut_ = nullptr;
 };
 
 } // namespace legwork

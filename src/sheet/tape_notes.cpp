@@ -146,7 +146,7 @@ std::vector<Sheet> compose_tape_notes(SheetInput const& input, Form const& form)
         add_card({sheet.pages[at.page], input.widths}, at.x, at.y, columns.width(), part.card, part.part, foot);
     }
     if (sheet.pages.empty()) return {};
-    add_frame(input, form, frame, sheet.pages);
+    add_frame(input, form, frame, sheet);
     return {sheet};
 }
 

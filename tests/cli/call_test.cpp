@@ -161,14 +161,37 @@ TEST_CASE("forms are listed by sheet, one default each", "[cli][forms]") {
     auto const called = call({"forms", "--json"});
     REQUIRE(called.status == 0);
     auto const value = json::parse(called.out);
+    auto const listed = call({"forms"}).out;
     std::map<std::string, int> defaults;
     for (auto const& form : value.at("forms")) {
-        REQUIRE_THAT(call({"forms"}).out, Contains(form.at("form").get<std::string>()));
-        defaults[form.at("sheet")] += form.at("default").get<bool>() ? 1 : 0;
+        auto const name = form.at("name").get<std::string>();
+        auto const at = listed.find(name + " ");
+        REQUIRE(at != std::string::npos);
+        auto const line = listed.substr(at, listed.find('\n', at) - at);
+        defaults[form.at("sheet")] += line.ends_with("(used when none is said)") ? 1 : 0;
     }
     REQUIRE(defaults.size() >= 3);
     for (auto const& [sheet, count] : defaults) {
         CAPTURE(sheet);
         REQUIRE(count == 1);
     }
+}
+
+TEST_CASE("forms as JSON tell the page, the label, how many there are on a page", "[cli][forms]") {
+    std::map<std::string, json> forms;
+    auto const value = json::parse(call({"forms", "--json"}).out);
+    for (auto const& form : value.at("forms")) forms[form.at("name")] = form;
+    // 2 5/8 x 1 in on US letter, three by ten: as die-cut stock of that size is sold.
+    auto const& sheet = forms.at("labels-letter");
+    CHECK(sheet["page_mm"] == json{215.9, 279.4});
+    CHECK(sheet["label_mm"] == json{66.675, 25.4});
+    CHECK(sheet["per_page"] == 30);
+    auto const& roll = forms.at("labels-roll-57x32");
+    CHECK(roll["page_mm"] == json{57.0, 0.0});
+    CHECK(roll["per_page"] == 1);
+    auto const& page = forms.at("directory-a4");
+    CHECK(page["page_mm"] == json{210.0, 297.0});
+    CHECK(page["label_mm"].is_null());
+    CHECK(page["per_page"] == 1);
+    for (auto const& [name, form] : forms) CHECK((form["style"].is_null() && form["goes_round_mm"].is_null()));
 }

@@ -32,11 +32,13 @@ const std::map<std::string, std::string> kMay{
     {"rules/job/measure.cpp", "keys of the job file, of which it makes the list"},
     {"reckon/say.cpp", "the situation that has no name in the job goes by that word in plans and JSON"},
     {"propose/sizing.cpp", "topics of the code book, by their ids"},
-    {"cli/sheet_files.cpp", "formats, as typed on the command line"},
-    {"cli/print.cpp", "formats, as typed on the command line"},
-    {"cli/check.cpp", "words of options, as typed on the command line"},
-    {"cli/form_file.cpp", "the ending of a file's name"},
-    {"cli/measure_list.cpp", "the place of an argument in a row's words"},
+    {"cli/files/sheet_files.cpp", "formats, as typed on the command line"},
+    {"cli/commands/print.cpp", "formats, as typed on the command line"},
+    {"cli/commands/check.cpp", "words of options, as typed on the command line"},
+    {"cli/files/form_file.cpp", "the ending of a file's name"},
+    {"cli/text/measure_list.cpp", "the place of an argument in a row's words"},
+    {"cli/call/complete.cpp", "names of shells, as their scripts type them"},
+    {"cli/keys/job_schema.cpp", "words of the schema's own language"},
 };
 
 std::string in_src(fs::path const& file) { return file.lexically_relative(in_sources("src")).generic_string(); }

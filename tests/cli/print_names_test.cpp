@@ -10,6 +10,7 @@
 #include "temporary_folder.h"
 
 #include "catch.h"
+#include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
@@ -60,8 +61,8 @@ left         = 20
 top          = 30
 )";
 constexpr auto kNarrowNotes = R"(sheet  = "tape-notes"
-title  = "Notes, 50 x 200 mm"
-width  = 50
+title  = "Notes, 70 x 200 mm"
+width  = 70
 height = 200
 margin = 5
 )";
@@ -153,9 +154,31 @@ TEST_CASE("print: labels and tape notes cut nothing in silence", "[cli][print][n
     CHECK_THAT(labels.out,
                Contains("K1: the name is too long for the labels of its cable") && Contains("(Strips of 30 x 13 mm)"));
     CHECK(scene.cut_on({"--sheet", "tape-notes"}).empty());
-    auto const notes = scene.print({"--sheet", "tape-notes", "--form", scene.folder / "narrow.toml"});
+    Scene const endless(job_with(kFitsNowhere));
+    auto const notes = endless.print({"--sheet", "tape-notes", "--form", endless.folder / "narrow.toml"});
     CHECK_THAT(notes.out, Contains("K1: what stands of its wires is too long for its tape notes") &&
-                              Contains("(Notes, 50 x 200 mm)"));
+                              Contains("(Notes, 70 x 200 mm)"));
+}
+
+TEST_CASE("print: a form too small to be read is refused, and a head that is cut is told", "[cli][print][names]") {
+    Scene const scene(job_with(kFitsLetter));
+    auto const own = [&](int width, int height) {
+        write_file(scene.folder / "own.toml",
+                   fmt::format("sheet = \"directory\"\ntitle = \"own\"\nwidth = {}\nheight = {}\n"
+                               "margin = 5\n",
+                               width, height));
+        return scene.print({"--sheet", "directory", "--form", scene.folder / "own.toml"});
+    };
+    auto const small = own(90, 60);
+    CHECK(small.status == 2);
+    CHECK_THAT(small.err, Contains("own.toml: error: the sheet directory of panel ") && Contains(" stands ") &&
+                              Contains("a larger page"));
+    auto const narrow = own(100, 297);
+    CHECK(narrow.status < 2);
+    CHECK_THAT(narrow.err, Contains("directory on the form own: its head or foot has room for no more than \""));
+    auto const good = own(210, 297);
+    CHECK(good.status < 2);
+    CHECK(good.err == "");
 }
 
 TEST_CASE("check, balance and load read no typeface for a job of usual names", "[cli][names]") {

@@ -60,7 +60,7 @@ TEST_CASE("sheets, forms and formats are chosen", "[cli][print]") {
     std::string other;
     auto const forms = json::parse(call({"forms", "--json"}).out);
     for (auto const& f : forms["forms"])
-        if (f["sheet"] == "directory" && !f["default"].get<bool>()) other = f["form"];
+        if (f["sheet"] == "directory" && f["name"] != "directory-letter") other = f["name"];
     REQUIRE_FALSE(other.empty());
     REQUIRE(
         call({"print", folder / "job.toml", "--out", folder / "a", "--sheet", "directory", "--form", other}).status ==

@@ -65,6 +65,9 @@ class Called:
 class Program:
     """`limit` seconds are far more than any call may take: only what hangs is stopped."""
 
+    # What stands on standard error of a call in which nothing went wrong: what a sheet has no room for.
+    MAY_TELL = ("nothing in this job stands on the sheet", " has room for no more than ", "have room for the mark alone")
+
     def __init__(self, path, limit):
         self.path, self.limit, self.calls = path, limit, 0
         self.last = ""
@@ -89,7 +92,7 @@ class Program:
             pass
         elif made.status not in (0, 1):
             raise Fault(f"exit {made.status}: {made.err or made.out}")
-        elif made.err and "nothing in this job stands on the sheet" not in made.err:
+        elif any(not any(told in line for told in self.MAY_TELL) for line in made.err.splitlines()):
             raise Fault(f"exit {made.status}, and on standard error: {made.err}")
         return made
 

@@ -200,7 +200,7 @@ class Journey:
         words = [f"--out={out}"]
         if self.rng.random() < 0.6:
             for sheet in {f["sheet"] for f in self.forms}:
-                words.append(f"--form={self.rng.choice([f['form'] for f in self.forms if f['sheet'] == sheet])}")
+                words.append(f"--form={self.rng.choice([f['name'] for f in self.forms if f['sheet'] == sheet])}")
         if self.is_large:
             words.append("--format=pdf")
         called = self.call("print", *words, "--json")

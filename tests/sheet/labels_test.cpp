@@ -23,7 +23,7 @@ namespace {
 std::map<std::string, int> labelled(std::vector<CableEnd> const& ends) {
     std::map<std::string, int> found;
     for (auto const& end : ends)
-        for (auto const& l : end.labels) ++found[l.mark + " | " + l.end_word + " " + l.end_name];
+        for (auto const& l : end.labels) ++found[l.mark + " | " + l.end];
     return found;
 }
 
@@ -74,8 +74,8 @@ TEST_CASE("labels: both ends of one cable stand next to each other, one to lose 
         REQUIRE(ends[i].labels.front().mark == ends[i + 1].labels.front().mark);
         REQUIRE(ends[i].labels.front().end_name == ends[i + 1].labels.front().other_name);
         REQUIRE(ends[i].labels.size() == 2);
-        REQUIRE_FALSE(ends[i].labels.front().keep);
-        REQUIRE(ends[i].labels.back().keep);
+        REQUIRE(ends[i].labels.front().which == "tip");
+        REQUIRE(ends[i].labels.back().which == "keep");
     }
     CHECK(ends.front().labels.front().cable == "12/3, 2P 20 A");
 }

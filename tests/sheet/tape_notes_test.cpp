@@ -58,7 +58,7 @@ TEST_CASE("tape notes: one card a panel and a box, with every cable that ends th
                                              "Washroom, by the basin", "Yard outlet, west post", "Desk outlets"});
     CHECK(card(cards, "Main").cables.size() == 6);
     CHECK(card(cards, "B3").cables.size() == 3); // the pair comes in, each of the two goes on
-    CHECK(card(cards, "B3").room == "Machine room");
+    CHECK(card(cards, "B3").under == "box end, Machine room");
     REQUIRE(card(cards, "Main").missing.size() == 1);
     CHECK(has(card(cards, "Main").missing.front(), "No cable in the job file for Q1"));
 }

@@ -170,11 +170,14 @@ int run(PrintOptions const& options, Streams& streams) {
     judge_on(s, ordered.sheets);
     auto formats = options.formats.empty() ? std::vector<std::string>{"pdf", "svg"} : options.formats;
     auto const written = write_sheets(s, ordered.sheets, formats, options.out_folder);
+    if (!written.problems.problems.empty())
+        return tell_problems(written.problems, options.json, streams), exit_not_understood;
     if (options.json)
         write_files_json(s, written.files, streams);
     else
         tell_files(s, written.files, streams);
     tell_empty(options, written.files, streams);
+    for (auto const& cut : written.cut) streams.err << fmt::format("legwork: {}\n", fit_to_print(cut));
     tell_old(written.old, streams);
     return error_exit(s);
 }

@@ -80,7 +80,11 @@ OpenedForm open_form(std::string const& name_or_file) {
     auto const files = form_files();
     auto const named = std::ranges::find_if(files, [&](fs::path const& f) { return f.stem() == name_or_file; });
     if (named != files.end()) return {shipped(*named), {}};
-    if (name_or_file.find('/') != std::string::npos || name_or_file.ends_with(".toml")) return open_file(name_or_file);
+    if (name_or_file.find('/') != std::string::npos || name_or_file.ends_with(".toml")) {
+        auto own = open_file(name_or_file);
+        if (own.form) own.form->file = name_or_file;
+        return own;
+    }
     std::vector<std::string> names;
     for (auto const& f : files) names.push_back(f.stem().string());
     return refused(

@@ -4,6 +4,7 @@
 #include "cli/files/sheet_files.h"
 
 #include "output/files.h"
+#include "sheet/crowded.h"
 #include "sheet/sheets.h"
 
 #include <fmt/format.h>
@@ -64,12 +65,33 @@ void draw(Session const& s, Sheet const& sheet, std::string const& stem, std::st
     }
 }
 
-std::vector<Sheet> compose(Session const& s, std::span<SheetOrder const> orders) {
+// A form of a person's own may be too small for a sheet, which nobody could read then; those that come with the program
+// are known to be large enough.
+void look_for_crowds(SheetInput const& input, Form const& form, Sheet const& sheet, FileProblems& problems) {
+    if (form.file.empty() || !problems.problems.empty()) return;
+    for (Page const& page : sheet.pages)
+        if (auto const why = crowded(page, input.widths); !why.empty()) {
+            auto const whose = sheet.panel.empty() ? "" : " of panel " + sheet.panel;
+            problems =
+                one_problem(form.file, fmt::format("the sheet {}{} does not fit on it: {}", sheet.name, whose, why),
+                            "give it a larger page or a smaller margin");
+            return;
+        }
+}
+
+std::vector<Sheet> compose(Session const& s, std::span<SheetOrder const> orders, WrittenSheets& done) {
     auto const input = s.sheet_input();
     std::vector<Sheet> sheets;
     for (SheetOrder const& o : orders)
-        for (Sheet& sheet : o.kind->compose(input, o.form))
-            if (!sheet.pages.empty()) sheets.push_back(std::move(sheet));
+        for (Sheet& sheet : o.kind->compose(input, o.form)) {
+            if (sheet.pages.empty()) continue;
+            look_for_crowds(input, o.form, sheet, done.problems);
+            for (auto const& cut : sheet.cut) {
+                auto told = fmt::format("{} on the form {}: {}", sheet.name, o.form.name, cut);
+                if (std::ranges::find(done.cut, told) == done.cut.end()) done.cut.push_back(std::move(told));
+            }
+            sheets.push_back(std::move(sheet));
+        }
     return sheets;
 }
 
@@ -94,14 +116,16 @@ WrittenSheets write_sheets(Session const& s, std::span<SheetOrder const> orders,
     std::vector<SheetBytes> drawn;
     std::set<std::string> kinds, taken, names;
     for (SheetOrder const& o : orders) kinds.emplace(o.kind->name);
-    auto const sheets = compose(s, orders);
+    WrittenSheets done;
+    auto const sheets = compose(s, orders, done);
+    if (!done.problems.problems.empty()) return done;
     std::vector<std::string> stems;
     for (Sheet const& sheet : sheets) {
         stems.push_back(
             unused_stem(sheet.panel.empty() ? sheet.name : sheet.name + "-" + file_stem(sheet.panel), taken));
         for (auto const& format : wanted) draw(s, sheet, stems.back(), format, drawn);
     }
-    WrittenSheets done{write(s, std::move(drawn), out), {}};
+    done.files = write(s, std::move(drawn), out);
     for (WrittenFile const& f : done.files) names.insert(fs::path(f.path).filename().string());
     for (std::size_t i = 0; i < sheets.size(); ++i)
         for (auto const& format : wanted)

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "cli/files/old_sheets.h"
+#include "cli/problems.h"
 #include "cli/session.h"
 
 #include <span>
@@ -21,6 +22,8 @@ struct WrittenFile {
 struct WrittenSheets {
     std::vector<WrittenFile> files;
     OldSheets old;
+    std::vector<std::string> cut{}; // what some sheet does not show whole, in words
+    FileProblems problems{};        // a form that is too small: nothing was written then
 };
 
 // "directory-Main.pdf", "directory-Main-1.svg", "labels.pdf", ...: the panel's name reduced, clashes numbered.

@@ -12,6 +12,7 @@
 #include "codebook/tables/tables.h"
 #include "panel/feeds.h"
 #include "rules/check.h"
+#include "sheet/cells.h"
 #include "units/text.h"
 
 namespace legwork {
@@ -112,9 +113,16 @@ Json file_json(WrittenFile const& f) {
             {"pages", f.pages},   {"path", f.path}};
 }
 
+// `style` and `goes_round_mm` are for labels that know what they go round.
 Json form_json(Form const& f) {
-    return {{"form", f.name},      {"sheet", f.sheet},      {"title", f.title},
-            {"width_mm", f.width}, {"height_mm", f.height}, {"default", is_default(f)}};
+    bool const labels = f.columns > 0;
+    return {{"name", f.name},
+            {"sheet", f.sheet},
+            {"style", nullptr},
+            {"page_mm", {f.width, f.height}},
+            {"label_mm", labels ? Json{f.label_width, f.label_height} : Json(nullptr)},
+            {"per_page", labels ? cells(f).size() : 1},
+            {"goes_round_mm", nullptr}};
 }
 
 std::vector<std::string> words_of_list(std::string_view list) {
