@@ -19,13 +19,14 @@ namespace legwork {
 namespace {
 constexpr std::array kKinds{
     SheetKind{"directory", "directory-letter", compose_directory, names_on_lines, "its line of the directory",
-              "the line is shortened, the whole name stands below"},
+              "the line is shortened, the whole name stands below", "directory/"},
     SheetKind{"labels", "labels-letter", compose_labels, names_on_labels, "the labels of its cable",
-              "they show a part of it"},
+              "they show a part of it", "label/"},
     SheetKind{"tape-notes", "tape-notes-letter", compose_tape_notes, names_on_notes, "its tape notes",
-              "they show a part of it"},
-    SheetKind{"load", "load-letter", compose_load},
+              "they show a part of it", "note/"},
+    SheetKind{.name = "load", .default_form = "load-letter", .compose = compose_load, .rows = "load/"},
 };
+constexpr std::array<std::string_view, 4> kOfAllSheets{"figure/", "list/", "breaker/", "frame/"};
 
 // Every text of the job that reaches a sheet.
 std::vector<std::string> printed_texts(Circuit const& c) {
@@ -65,9 +66,18 @@ std::vector<Printed::Letters> letters_of(Building const& building, TextWidth con
 Printed printed_words(SheetInput const& input, std::span<SheetOrder const> orders) {
     Printed printed;
     for (auto const& [kind, form] : orders)
-        if (kind->names) printed.sheets.push_back({form.title, kind->room, kind->if_cut, kind->names(input, form)});
+        if (kind->names)
+            printed.sheets.push_back({form.title, kind->room, kind->if_cut,
+                                      kind->names(input.in(language_of(*kind, input.building)), form)});
     printed.letters = letters_of(input.building, input.widths);
     return printed;
+}
+
+Catalogue const& language_of(SheetKind const& kind, Building const& building) {
+    auto const* wanted = building.languages.empty() ? nullptr : catalogue(building.languages.front());
+    bool const whole = wanted && wanted->has_all(kind.rows) &&
+                       std::ranges::all_of(kOfAllSheets, [&](auto rows) { return wanted->has_all(rows); });
+    return whole ? *wanted : english();
 }
 
 std::span<SheetKind const> sheet_kinds() { return kKinds; }

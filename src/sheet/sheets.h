@@ -32,6 +32,7 @@ struct SheetInput {
     std::string file;                       // the job file's name as the person typed it, for "how to reprint"
     Catalogue const& catalogue = english(); // what the sheet speaks
     std::string words(Phrase const& phrase) const { return catalogue.words(phrase); } // words/phrase.h
+    SheetInput in(Catalogue const& language) const { return {building, plan, findings, book, widths, file, language}; }
 };
 
 struct SheetKind {
@@ -42,7 +43,12 @@ struct SheetKind {
     // How names stand on it; null where every word is shown whole, on as many lines as it takes.
     std::vector<Printed::Name> (*names)(SheetInput const&, Form const&) = nullptr;
     std::string_view room = {}, if_cut = {}; // see Printed::OnForm
+    std::string_view rows = {};              // of its phrases, besides those that all sheets say: "directory/"
 };
+
+// What a sheet of this building speaks: the first language of the job, where all that the sheet may say has words of
+// it; else English, so that no sheet speaks two.
+Catalogue const& language_of(SheetKind const& kind, Building const& building);
 
 std::span<SheetKind const> sheet_kinds();
 SheetKind const* sheet_kind(std::string_view name); // null when there is none

@@ -22,7 +22,7 @@ bool has_words(std::string_view name, std::string_view words) {
     while (words.ends_with(' ')) words.remove_suffix(1);
     while (words.starts_with(' ')) words.remove_prefix(1);
     auto const same = [&](char a, char b) { return lower(a) == lower(b); };
-    return !std::ranges::search(name, words, same).empty();
+    return std::search(name.begin(), name.end(), words.begin(), words.end(), same) != name.end();
 }
 
 std::map<std::string, Catalogue, std::less<>> translated() {

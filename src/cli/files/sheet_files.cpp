@@ -83,7 +83,7 @@ std::vector<Sheet> compose(Session const& s, std::span<SheetOrder const> orders,
     auto const input = s.sheet_input();
     std::vector<Sheet> sheets;
     for (SheetOrder const& o : orders)
-        for (Sheet& sheet : o.kind->compose(input, o.form)) {
+        for (Sheet& sheet : o.kind->compose(input.in(language_of(*o.kind, s.building)), o.form)) {
             if (sheet.pages.empty()) continue;
             look_for_crowds(input, o.form, sheet, done.problems);
             for (auto const& cut : sheet.cut) {

@@ -38,16 +38,22 @@ Names boxes(Building const& b, Said said) {
     return those(b.boxes, &WiringBox::name, said);
 }
 
-constexpr std::string_view kEnglish = "sheets are in English", kUncut = "no length is cut by it",
+constexpr std::string_view kEnglish =
+                               "of the sheets only the directory speaks another one, French where it is named first",
+                           kUnshown = "the directory is not in that language", kUncut = "no length is cut by it",
                            kUnjudged = "nothing is judged by it";
 constexpr std::array kIdle{
     IdleKey{"language", kEnglish,
             [](Building const& b) {
                 return at_head(std::ranges::any_of(b.languages, [](std::string const& l) { return l != "en"; }));
             }},
-    IdleKey{"name_fr", kEnglish,
-            [](Building const& b) { return circuits(b, [](Circuit const& c) { return !c.name_fr.empty(); }); }, true},
-    IdleKey{"name_es", kEnglish,
+    IdleKey{"name_fr", kUnshown,
+            [](Building const& b) {
+                bool const shown = !b.languages.empty() && b.languages.front() == "fr";
+                return circuits(b, [&](Circuit const& c) { return !shown && !c.name_fr.empty(); });
+            },
+            true},
+    IdleKey{"name_es", kUnshown,
             [](Building const& b) { return circuits(b, [](Circuit const& c) { return !c.name_es.empty(); }); }, true},
     IdleKey{"tails", kUncut, [](Building const& b) { return at_head(b.tails.has_value()); }},
     IdleKey{"loop", kUncut, [](Building const& b) { return at_head(b.loop.has_value()); }},
@@ -75,7 +81,7 @@ constexpr std::array kIdle{
             }},
 };
 
-// "tails (no length is cut by it)", "name_fr of K1 and K2 (sheets are in English)"
+// "tails (no length is cut by it)", "name_fr of K1 and K2 (the directory is not in that language)"
 std::string words(IdleKey const& idle, Names const& names) {
     return fmt::format("{}{} ({})", idle.key, names == Names{""} ? "" : " of " + listed(names), idle.would);
 }
