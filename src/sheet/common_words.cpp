@@ -19,7 +19,9 @@ Phrase two_colours(RowFor<2> row, std::string_view name, std::string_view betwee
 } // namespace
 
 Phrase colour(std::string_view name) {
-    if (auto const row = row_number(fmt::format("colour/{}", name)); row < kRows.size()) return {row, {}};
+    // A colour is a row of its own; "striped" and the like are rows of two colours, and a name that a person may type.
+    auto const row = row_number(fmt::format("colour/{}", name));
+    if (row < kRows.size() && arguments_of(kRows[row].english) == 0) return {row, {}};
     if (name.ends_with(" stripe"))
         if (auto both = two_colours("colour/striped", name.substr(0, name.rfind(' ')), " with "); !both.empty())
             return both;

@@ -291,6 +291,16 @@ std::string two_cards(std::vector<Sheet> const& sheets, std::string_view name) {
 }
 } // namespace
 
+TEST_CASE("tape notes: a colour may have any name", "[sheet][tape]") {
+    for (auto const* color : {"striped", "two", "with", "red with", "/", "red/"}) {
+        CAPTURE(color);
+        auto a = ask("CE 2024");
+        for (auto& c : a.job.circuits)
+            if (c.mark == "O1") c.colors = {color, "black"};
+        CHECK(has(printed(a), color));
+    }
+}
+
 TEST_CASE("tape notes: a panel's card and a box's as they were looked at", "[sheet][tape][golden]") {
     for (auto const& [golden, code] :
          {std::pair("tape-notes-workshop-nec.txt", "NEC 2023"), {"tape-notes-workshop-ce.txt", "CE 2024"}})
