@@ -90,7 +90,7 @@ TEST_CASE("gettext finds the translations good", "[words]") {
     }
 }
 
-TEST_CASE("the directory speaks French whole; what is not translated is not mixed in", "[words]") {
+TEST_CASE("the directory speaks French whole, and what is not translated is not mixed in", "[words]") {
     for (auto const* rows : {"directory/", "frame/", "figure/", "list/", "breaker/"}) CHECK(french().has_all(rows));
     CHECK_FALSE(french().has_all("note/"));
     CHECK(english().has_all(""));
