@@ -56,9 +56,9 @@ std::vector<Face> faces(SheetInput const& input, Mm width) {
     return found;
 }
 
-std::vector<Face> carriers(SheetInput const& input, Rect face, std::size_t number, std::size_t pages) {
+std::vector<Face> carriers(SheetInput const& input, Rect face, Phrase const& page) {
     std::vector<Face> found;
-    for (auto const& lines : carrier_labels(input, face, number, pages))
+    for (auto const& lines : carrier_labels(input, face, page))
         found.push_back([lines](Pen const& pen, Rect area) { add_carrier(pen, area, lines); });
     return found;
 }
@@ -141,10 +141,10 @@ std::vector<Sheet> compose_labels(SheetInput const& input, Form const& form) {
     if (labels.empty()) return {};
 
     // A roll says once what job it is of, a sheet on each page: in its margins, else on the first labels.
-    if (form.is_roll()) labels = joined(carriers(input, face, 1, 1), std::move(labels));
+    if (form.is_roll()) labels = joined(carriers(input, face, {}), std::move(labels));
     bool const margins = !form.is_roll() && margins_hold_imprint(input, form);
     bool const carried = !form.is_roll() && !margins;
-    std::size_t const on_each = carried ? carriers(input, face, 99, 99).size() : 0;
+    std::size_t const on_each = carried ? carriers(input, face, page_of(99, 99)).size() : 0;
     // A stock so small that a page could not carry its own imprint gets one label a page at least.
     std::size_t const per_page = places.size() > on_each ? places.size() - on_each : 1;
     std::size_t const pages = (labels.size() + per_page - 1) / per_page;
@@ -152,7 +152,7 @@ std::vector<Sheet> compose_labels(SheetInput const& input, Form const& form) {
     Sheet sheet{"labels", "", input.words(say("label/title")), {}};
     if (has_mark_alone(face)) sheet.cut.emplace_back("labels so low have room for the mark alone");
     for (std::size_t p = 0; p < pages; ++p) {
-        auto here = carried ? carriers(input, face, p + 1, pages) : std::vector<Face>{};
+        auto here = carried ? carriers(input, face, page_of(p + 1, pages)) : std::vector<Face>{};
         if (here.size() >= places.size()) here.resize(places.size() - 1);
         std::ranges::copy(
             std::span(labels).subspan(p * per_page).first(std::min(per_page, labels.size() - p * per_page)),

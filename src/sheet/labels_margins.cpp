@@ -56,15 +56,14 @@ void add_margins(Pen const& pen, SheetInput const& input, Form const& form, std:
                   Weight::regular);
 }
 
-std::vector<std::vector<std::string>> carrier_labels(SheetInput const& input, Rect area, std::size_t number,
-                                                     std::size_t pages) {
+std::vector<std::vector<std::string>> carrier_labels(SheetInput const& input, Rect area, Phrase const& page) {
     std::vector<std::string> lines;
     auto const add = [&](Phrase const& phrase) {
         for (auto& line : lines_of(input, phrase, area.width)) lines.push_back(std::move(line));
     };
     for (auto const& band : bands(input, "", false)) add(band);
     if (!input.building.name.empty()) add(input.building.name);
-    add(comma_list({revision_phrase(input.building), page_of(number, pages)}));
+    if (auto const of = comma_list({revision_phrase(input.building), page}); !of.empty()) add(of);
     add(checked_against(input.building));
     add(say("label/which"));
     add(say("label/short-care"));

@@ -162,6 +162,8 @@ TEST_CASE("labels: a roll is as long as what stands on it, and cut between label
             return line && line->dashed && line->y1 == line->y2 && line->x1 == 0;
         });
         CHECK(static_cast<Mm>(cuts) == Approx(labels - 1));
+        // Where it is cut into pages is the file's matter: the roll is one.
+        for (auto const& text : texts(pages[i])) CHECK_THAT(text.words, !Contains("page "));
     }
     // A die-cut roll needs no scissors.
     form.pitch_y = 63;
