@@ -4,9 +4,12 @@
 #include "sheet/crowded.h"
 
 #include "sheet/common_text.h"
+#include "sheet/form_keys.h"
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <cmath>
 #include <vector>
 
 namespace legwork {
@@ -38,6 +41,12 @@ bool over(Covered const& a, Covered const& b) {
            b.top < a.bottom - kTouch;
 }
 
+bool is_good(SheetInput const& input, SheetKind const& kind, Form const& form) {
+    return std::ranges::all_of(kind.compose(input, form), [&](Sheet const& sheet) {
+        return std::ranges::all_of(sheet.pages, [&](Page const& page) { return crowded(page, input.widths).empty(); });
+    });
+}
+
 } // namespace
 
 std::string crowded(Page const& page, TextWidth const& widths) {
@@ -52,6 +61,22 @@ std::string crowded(Page const& page, TextWidth const& widths) {
         for (auto b = a + 1; b != all.end(); ++b)
             if (over(*a, *b)) return fmt::format("\"{}\" stands over \"{}\"", a->text->words, b->text->words);
     return {};
+}
+
+std::optional<Form> uncrowded(SheetInput const& input, SheetKind const& kind, Form const& form) {
+    constexpr Mm step = 10;
+    if (form.columns > 0) return std::nullopt;
+    Form good = form;
+    good.width = std::ceil(form.width / step) * step;
+    good.height = std::ceil(form.height / step) * step;
+    for (; !is_good(input, kind, good); good.width += step, good.height += step)
+        if (std::max(good.width, good.height) + step > kGreatestPage) return std::nullopt;
+    for (Mm Form::*side : {&Form::width, &Form::height})
+        for (Form less = good; good.*side - step >= form.*side; good = less) {
+            less.*side = good.*side - step;
+            if (!is_good(input, kind, less)) break;
+        }
+    return good;
 }
 
 } // namespace legwork

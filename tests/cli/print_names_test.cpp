@@ -14,6 +14,8 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <cstdio>
+#include <utility>
 
 using namespace legwork;
 using nlohmann::json;
@@ -171,14 +173,21 @@ TEST_CASE("print: a form too small to be read is refused, and a head that is cut
     };
     auto const small = own(90, 60);
     CHECK(small.status == 2);
-    CHECK_THAT(small.err, Contains("own.toml: error: the sheet directory of panel ") && Contains(" stands ") &&
-                              Contains("a larger page"));
+    REQUIRE_THAT(small.err, Contains("own.toml: error: the sheet directory of panel ") && Contains(" stands ") &&
+                                Contains("a page of "));
     auto const narrow = own(100, 297);
     CHECK(narrow.status < 2);
     CHECK_THAT(narrow.err, Contains("directory on the form own: its head or foot has room for no more than \""));
     auto const good = own(210, 297);
     CHECK(good.status < 2);
     CHECK(good.err == "");
+    // What it says does, and a step less either way does not.
+    int width = 0, height = 0;
+    REQUIRE(std::sscanf(small.err.c_str() + small.err.find("a page of "), "a page of %d x %d mm does", &width,
+                        &height) == 2);
+    CHECK(own(width, height).status < 2);
+    for (auto const& [w, h] : {std::pair(width - 10, height), std::pair(width, height - 10)})
+        if (w >= 90 && h >= 60) CHECK(own(w, h).status == 2);
 }
 
 TEST_CASE("check, balance and load read no typeface for a job of usual names", "[cli][names]") {

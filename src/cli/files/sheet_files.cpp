@@ -65,16 +65,22 @@ void draw(Session const& s, Sheet const& sheet, std::string const& stem, std::st
     }
 }
 
+std::string way_out(SheetInput const& input, SheetOrder const& order) {
+    if (auto const good = uncrowded(input, *order.kind, order.form))
+        return fmt::format("a page of {} x {} mm does", good->width, good->height);
+    return "give it a larger page or a smaller margin";
+}
+
 // A form of a person's own may be too small for a sheet, which nobody could read then; those that come with the program
 // are known to be large enough.
-void look_for_crowds(SheetInput const& input, Form const& form, Sheet const& sheet, FileProblems& problems) {
-    if (form.file.empty() || !problems.problems.empty()) return;
+void look_for_crowds(SheetInput const& input, SheetOrder const& order, Sheet const& sheet, FileProblems& problems) {
+    if (order.form.file.empty() || !problems.problems.empty()) return;
     for (Page const& page : sheet.pages)
         if (auto const why = crowded(page, input.widths); !why.empty()) {
             auto const whose = sheet.panel.empty() ? "" : " of panel " + sheet.panel;
-            problems =
-                one_problem(form.file, fmt::format("the sheet {}{} does not fit on it: {}", sheet.name, whose, why),
-                            "give it a larger page or a smaller margin");
+            problems = one_problem(order.form.file,
+                                   fmt::format("the sheet {}{} does not fit on it: {}", sheet.name, whose, why),
+                                   way_out(input, order));
             return;
         }
 }
@@ -82,16 +88,18 @@ void look_for_crowds(SheetInput const& input, Form const& form, Sheet const& she
 std::vector<Sheet> compose(Session const& s, std::span<SheetOrder const> orders, WrittenSheets& done) {
     auto const input = s.sheet_input();
     std::vector<Sheet> sheets;
-    for (SheetOrder const& o : orders)
-        for (Sheet& sheet : o.kind->compose(input.in(language_of(*o.kind, s.building)), o.form)) {
+    for (SheetOrder const& o : orders) {
+        auto const said = input.in(language_of(*o.kind, s.building));
+        for (Sheet& sheet : o.kind->compose(said, o.form)) {
             if (sheet.pages.empty()) continue;
-            look_for_crowds(input, o.form, sheet, done.problems);
+            look_for_crowds(said, o, sheet, done.problems);
             for (auto const& cut : sheet.cut) {
                 auto told = fmt::format("{} on the form {}: {}", sheet.name, o.form.name, cut);
                 if (std::ranges::find(done.cut, told) == done.cut.end()) done.cut.push_back(std::move(told));
             }
             sheets.push_back(std::move(sheet));
         }
+    }
     return sheets;
 }
 
