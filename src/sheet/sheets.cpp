@@ -4,10 +4,12 @@
 #include "sheet/sheets.h"
 
 #include "page/usual_letters.h"
+#include "sheet/common_words.h"
 #include "sheet/directory.h"
 #include "sheet/labels.h"
 #include "sheet/load.h"
 #include "sheet/tape_notes.h"
+#include "words/spoken.h"
 
 #include <fmt/format.h>
 
@@ -28,8 +30,8 @@ constexpr std::array kKinds{
 };
 
 // Every text of the job that reaches a sheet.
-std::vector<std::string> printed_texts(Circuit const& c) {
-    std::vector<std::string> words{c.mark, c.name, c.room, c.note, c.building, c.box};
+std::vector<std::string> printed_texts(Circuit const& c, std::string_view language) {
+    std::vector<std::string> words{c.mark, c.name, name_in(language, c), c.room, c.note, c.building, c.box};
     bool const shares = c.pair && c.pair->second == &c; // the shared home run stands at its first member
     for (std::size_t i = shares ? 1 : 0; i < c.run.size(); ++i) words.push_back(c.run[i].to);
     return words;
@@ -46,6 +48,7 @@ std::string missing_letters(TextWidth const& widths, std::vector<std::string> co
 }
 
 std::vector<Printed::Letters> letters_of(Building const& building, TextWidth const& widths) {
+    auto const& language = spoken("directory", building.languages).language();
     std::vector<Printed::Letters> all;
     auto const look = [&](Where where, std::vector<std::string> const& words) {
         if (std::ranges::any_of(words, [](std::string const& w) { return !w.empty(); }))
@@ -55,7 +58,8 @@ std::vector<Printed::Letters> letters_of(Building const& building, TextWidth con
     for (Supply const& s : building.supplies) of_job.push_back(s.name);
     look({}, of_job);
     for (Panel const& p : building.panels) look({p.name, {}, "name"}, {p.name, p.fed_from, p.building});
-    for (Circuit const& c : building.circuits) look({c.panel ? c.panel->name : "", {c.mark}, "name"}, printed_texts(c));
+    for (Circuit const& c : building.circuits)
+        look({c.panel ? c.panel->name : "", {c.mark}, "name"}, printed_texts(c, language));
     for (Run const& r : building.runs)
         if (!r.of_circuit) look({"", {r.mark}, "name"}, {r.mark, r.name, r.from.called, r.to.called});
     return all;
@@ -65,9 +69,21 @@ std::vector<Printed::Letters> letters_of(Building const& building, TextWidth con
 Printed printed_words(SheetInput const& input, std::span<SheetOrder const> orders) {
     Printed printed;
     for (auto const& [kind, form] : orders)
-        if (kind->names) printed.sheets.push_back({form.title, kind->room, kind->if_cut, kind->names(input, form)});
+        if (kind->names)
+            printed.sheets.push_back(
+                {form.title, kind->room, kind->if_cut, kind->names(in_its_language(*kind, input), form)});
     printed.letters = letters_of(input.building, input.widths);
     return printed;
+}
+
+SheetInput in_its_language(SheetKind const& kind, SheetInput const& input) {
+    return {input.building,
+            input.plan,
+            input.findings,
+            input.book,
+            input.widths,
+            input.file,
+            spoken(kind.name, input.building.languages)};
 }
 
 std::span<SheetKind const> sheet_kinds() { return kKinds; }

@@ -52,6 +52,9 @@ struct SheetOrder {
     SheetKind const* kind;
     Form form;
 };
+// The same input for a sheet of this kind: it speaks the job's first language where it is whole in it.
+SheetInput in_its_language(SheetKind const& kind, SheetInput const& input);
+
 // How the job's words stand on these sheets, for the rules that ask: which names each form takes whole, and which
 // letters of the job no face has. Measures no more than it must: of most jobs nothing. Findings of `input` stand for
 // the bands that take their room.

@@ -3,8 +3,8 @@
 
 #include "words/catalogue.h"
 
-#include "words/phrase.h"
 #include "words/po.h"
+#include "words/say.h"
 
 #include <algorithm>
 #include <cassert>
@@ -84,6 +84,7 @@ std::string Catalogue::figure(std::string_view digits) const {
     static constexpr RowFor<2> kDecimal("figure/decimal"), kThousands("figure/thousands");
     auto const point = digits.find('.');
     std::string_view const whole = digits.substr(0, point);
+    if (!std::ranges::all_of(whole, [](char c) { return c >= '0' && c <= '9'; })) return std::string(digits); // 120/240
     std::size_t const first = whole.size() > kGroup ? (whole.size() - 1) % kGroup + 1 : whole.size();
     std::string grouped(whole.substr(0, first));
     for (std::size_t i = first; i < whole.size(); i += kGroup)
