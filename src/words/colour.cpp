@@ -23,10 +23,10 @@ Phrase two_colours(RowFor<2> row, std::string_view name, std::string_view betwee
 Phrase colour(std::string_view name) {
     if (auto const row = row_number(fmt::format("colour/{}", name)); row < kRows.size()) return {row, {}};
     if (name.ends_with(" stripe"))
-        if (auto both = two_colours("colour/striped", name.substr(0, name.rfind(' ')), " with "); !both.empty())
+        if (auto both = two_colours("colours/striped", name.substr(0, name.rfind(' ')), " with "); !both.empty())
             return both;
-    if (auto both = two_colours("colour/with", name, " with "); !both.empty()) return both;
-    if (auto both = two_colours("colour/two", name, "/"); !both.empty()) return both;
+    if (auto both = two_colours("colours/with", name, " with "); !both.empty()) return both;
+    if (auto both = two_colours("colours/two", name, "/"); !both.empty()) return both;
     return as_is(name);
 }
 

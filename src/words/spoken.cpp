@@ -12,7 +12,7 @@ namespace {
 
 using Beginnings = std::string_view;
 constexpr std::array<Beginnings, 5> kDirectory{"figure/", "list/", "breaker/", "frame/", "directory/"};
-constexpr std::array<Beginnings, 6> kLabels{"figure/", "list/", "breaker/", "frame/", "label/", "colour/"};
+constexpr std::array<Beginnings, 7> kLabels{"figure/", "list/", "breaker/", "frame/", "label/", "colour/", "colours/"};
 // The tape notes carry messages of check, which are in English.
 constexpr std::array kSheets{
     SpokenSheet{"directory", kDirectory},

@@ -72,7 +72,7 @@ TEST_CASE("a name that has the row's words already stands alone", "[words]") {
 TEST_CASE("a colour is said by its parts, and what is no colour as it stands", "[words]") {
     for (auto const* name : {"black", "white with red stripe", "white/blue", "green with yellow", "striped"})
         CHECK(en(colour(name)) == name);
-    auto const words = with("colour/striped", "{ground} rayé de {stripe}");
+    auto const words = with("colours/striped", "{ground} rayé de {stripe}");
     CHECK(words.words(colour("white with red stripe")) == "white rayé de red");
     CHECK(colour("blackish") == as_is("blackish"));
     CHECK(colour("black") == say("colour/black"));
