@@ -9,7 +9,7 @@ BUILD_PACKAGES="g++ cmake ninja-build pkg-config libcairo2-dev libpango1.0-dev l
 # Judges from outside: a PDF reader, an SVG renderer, an XML parser, a JSON Schema validator, MIP solvers, the shells
 # that complete.
 TEST_PACKAGES="catch2 librapidcheck-dev python3 python3-jsonschema poppler-utils qpdf librsvg2-bin libxml2-utils glpk-utils coinor-cbc
-    locales bash zsh fish gettext"
+    locales gettext bash zsh fish"
 # A compiler with libFuzzer, what names the functions in its reports, and a linker that is quick about its programs.
 FUZZ_PACKAGES="clang libclang-rt-dev llvm lld"
 FORMAT_PACKAGES="clang-format"

@@ -70,20 +70,14 @@ Printed printed_words(SheetInput const& input, std::span<SheetOrder const> order
     Printed printed;
     for (auto const& [kind, form] : orders)
         if (kind->names)
-            printed.sheets.push_back(
-                {form.title, kind->room, kind->if_cut, kind->names(in_its_language(*kind, input), form)});
+            printed.sheets.push_back({form.title, kind->room, kind->if_cut,
+                                      kind->names(input.in(language_of(*kind, input.building)), form)});
     printed.letters = letters_of(input.building, input.widths);
     return printed;
 }
 
-SheetInput in_its_language(SheetKind const& kind, SheetInput const& input) {
-    return {input.building,
-            input.plan,
-            input.findings,
-            input.book,
-            input.widths,
-            input.file,
-            spoken(kind.name, input.building.languages)};
+Catalogue const& language_of(SheetKind const& kind, Building const& building) {
+    return spoken(kind.name, building.languages);
 }
 
 std::span<SheetKind const> sheet_kinds() { return kKinds; }

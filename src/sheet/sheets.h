@@ -32,6 +32,7 @@ struct SheetInput {
     std::string file;                       // the job file's name as the person typed it, for "how to reprint"
     Catalogue const& catalogue = english(); // what the sheet speaks
     std::string words(Phrase const& phrase) const { return catalogue.words(phrase); } // words/phrase.h
+    SheetInput in(Catalogue const& language) const { return {building, plan, findings, book, widths, file, language}; }
 };
 
 struct SheetKind {
@@ -44,6 +45,10 @@ struct SheetKind {
     std::string_view room = {}, if_cut = {}; // see Printed::OnForm
 };
 
+// What a sheet of this building speaks: the first language of the job, where all that the sheet may say has words of
+// it; else English, so that no sheet speaks two.
+Catalogue const& language_of(SheetKind const& kind, Building const& building);
+
 std::span<SheetKind const> sheet_kinds();
 SheetKind const* sheet_kind(std::string_view name); // null when there is none
 
@@ -52,9 +57,6 @@ struct SheetOrder {
     SheetKind const* kind;
     Form form;
 };
-// The same input for a sheet of this kind: it speaks the job's first language where it is whole in it.
-SheetInput in_its_language(SheetKind const& kind, SheetInput const& input);
-
 // How the job's words stand on these sheets, for the rules that ask: which names each form takes whole, and which
 // letters of the job no face has. Measures no more than it must: of most jobs nothing. Findings of `input` stand for
 // the bands that take their room.

@@ -4,8 +4,8 @@
 // The gate before the TOML library. toml11 3.7.1 overflows the stack on deep nesting, takes integers past 64 bits for
 // others, and its time grows with the square of a line's values; so a text reaches it only when this scanner, which is
 // total and linear, has found its grammar whole (TOML 1.0, without the meaning: keys given twice are left to toml11)
-// and its size within bounds. toml11 refuses most of what is no TOML by itself, but at the line's first letter and without
-// the way out. The scanner also knows where keys stand, which toml11 does not tell.
+// and its size within bounds. toml11 refuses most of what is no TOML by itself, but at the line's first letter and
+// without the way out. The scanner also knows where keys stand, which toml11 does not tell.
 #pragma once
 
 #include <cstddef>

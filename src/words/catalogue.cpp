@@ -22,7 +22,7 @@ bool has_words(std::string_view name, std::string_view words) {
     while (words.ends_with(' ')) words.remove_suffix(1);
     while (words.starts_with(' ')) words.remove_prefix(1);
     auto const same = [&](char a, char b) { return lower(a) == lower(b); };
-    return !std::ranges::search(name, words, same).empty();
+    return std::search(name.begin(), name.end(), words.begin(), words.end(), same) != name.end();
 }
 
 std::map<std::string, Catalogue, std::less<>> translated() {
@@ -84,7 +84,6 @@ std::string Catalogue::figure(std::string_view digits) const {
     static constexpr RowFor<2> kDecimal("figure/decimal"), kThousands("figure/thousands");
     auto const point = digits.find('.');
     std::string_view const whole = digits.substr(0, point);
-    if (!std::ranges::all_of(whole, [](char c) { return c >= '0' && c <= '9'; })) return std::string(digits); // 120/240
     std::size_t const first = whole.size() > kGroup ? (whole.size() - 1) % kGroup + 1 : whole.size();
     std::string grouped(whole.substr(0, first));
     for (std::size_t i = first; i < whole.size(); i += kGroup)

@@ -19,7 +19,7 @@ class Phrase {
 public:
     enum class Kind {
         as_it_stands, // a name that a person typed, a mark, a section: the same in every language
-        figure,       // digits with "." before decimals; other figures ("120/240", "1/0") stand as they are
+        figure,       // digits with "." before decimals
         row,
     };
 

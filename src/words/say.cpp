@@ -30,7 +30,9 @@ Phrase figure(Amps a) {
 Phrase with_unit(std::string_view figure_and_unit) {
     auto const space = figure_and_unit.find(' ');
     if (space == std::string_view::npos) return as_is(figure_and_unit);
-    return say("figure/with-unit", Phrase::figure(std::string(figure_and_unit.substr(0, space))),
+    auto const front = figure_and_unit.substr(0, space);
+    bool const is_figure = front.find_first_not_of("0123456789.") == std::string_view::npos; // "120/240" is none
+    return say("figure/with-unit", is_figure ? Phrase::figure(std::string(front)) : as_is(front),
                as_is(figure_and_unit.substr(space + 1)));
 }
 

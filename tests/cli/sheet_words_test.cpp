@@ -222,7 +222,7 @@ TEST_CASE("a directory in French has no English word on it, and the other sheets
         REQUIRE(s.building.languages == std::vector<std::string>{"fr"});
         for (SheetKind const& kind : sheet_kinds()) {
             auto const form = default_form(std::string(kind.name));
-            auto const spoken = in_its_language(kind, input_of(s, none, english()));
+            auto const spoken = input_of(s, none, language_of(kind, s.building));
             auto const sheets = kind.compose(spoken, form);
             if (kind.name != "directory") {
                 CHECK(spoken.catalogue.language() == "en");
@@ -253,7 +253,7 @@ TEST_CASE("a French directory shows the French names that the job has", "[words]
     auto const shown = [&](Session const& s, std::string_view kind, std::string_view words) {
         auto const& k = *sheet_kind(kind);
         auto const texts =
-            texts_of(k.compose(in_its_language(k, input_of(s, none, english())), default_form(std::string(kind))));
+            texts_of(k.compose(input_of(s, none, language_of(k, s.building)), default_form(std::string(kind))));
         return std::ranges::any_of(texts, [&](Text const& t) { return t.words.find(words) != t.words.npos; });
     };
     auto const s = opened(path, bytes);

@@ -38,6 +38,13 @@ TEST_CASE("braces and percents that a person typed stay what they are", "[words]
     CHECK(en(say("list/comma", std::string("{more}"), std::string("B"))) == "{more}, B");
 }
 
+TEST_CASE("two languages serve at once", "[words]") {
+    auto const off = say("directory/off-with", std::string("7"));
+    CHECK(en(off) == "off together with 7");
+    CHECK(fr(off) == "coupure commune avec 7");
+    CHECK(en(off) == "off together with 7");
+}
+
 TEST_CASE("phrases are arguments of phrases", "[words]") {
     auto const inside = say("directory/not-tied", say("directory/no-space", std::string("K1")), std::string("5"));
     CHECK(en(inside) == "K1 (no space yet) and 5 not tied: turn both off");

@@ -80,10 +80,10 @@ void look_for_crowds(SheetInput const& input, Form const& form, Sheet const& she
 }
 
 std::vector<Sheet> compose(Session const& s, std::span<SheetOrder const> orders, WrittenSheets& done) {
+    auto const input = s.sheet_input();
     std::vector<Sheet> sheets;
-    for (SheetOrder const& o : orders) {
-        auto const input = in_its_language(*o.kind, s.sheet_input());
-        for (Sheet& sheet : o.kind->compose(input, o.form)) {
+    for (SheetOrder const& o : orders)
+        for (Sheet& sheet : o.kind->compose(input.in(language_of(*o.kind, s.building)), o.form)) {
             if (sheet.pages.empty()) continue;
             look_for_crowds(input, o.form, sheet, done.problems);
             for (auto const& cut : sheet.cut) {
@@ -92,7 +92,6 @@ std::vector<Sheet> compose(Session const& s, std::span<SheetOrder const> orders,
             }
             sheets.push_back(std::move(sheet));
         }
-    }
     return sheets;
 }
 
