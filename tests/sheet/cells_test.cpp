@@ -165,7 +165,8 @@ TEST_CASE("labels: a roll is as long as what stands on it, and cut between label
     }
     // A die-cut roll needs no scissors.
     form.pitch_y = 63;
-    for (auto const& page : compose_labels(job.input(widths), form)[0].pages)
+    auto const die_cut = compose_labels(job.input(widths), form);
+    for (auto const& page : die_cut[0].pages)
         CHECK(std::ranges::none_of(page.marks, [](Mark const& m) {
             auto const* line = std::get_if<Line>(&m);
             return line && line->dashed && line->x1 == 0;
