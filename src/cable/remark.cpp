@@ -4,6 +4,7 @@
 #include "cable/conductors.h"
 
 #include "codebook/cite.h"
+#include "words/say.h"
 
 #include <fmt/format.h>
 
@@ -31,12 +32,10 @@ Remark as_remark(Remarking r, std::string const& tape) {
     return Remark::tape;
 }
 
-void apply(Conductor& c, RemarkingRow const& row, CodeBook const& book, std::string tape, std::string why) {
+void apply(Conductor& c, RemarkingRow const& row, CodeBook const& book, std::string tape, Phrase why) {
     c.remark = as_remark(row.as, tape);
     if (c.remark != Remark::forbidden) c.tape = std::move(tape);
-    c.why = row.as == Remarking::unread
-                ? fmt::format("Nobody has read yet what {} says of this wire: ask the inspector first.", book.edition)
-                : std::move(why);
+    c.why = row.as == Remarking::unread ? say("wire/unread", as_is(book.edition)) : std::move(why);
     c.reference = cite(book, row.topic);
     c.reference.source = row.source;
 }
@@ -44,48 +43,33 @@ void apply(Conductor& c, RemarkingRow const& row, CodeBook const& book, std::str
 void white_as_hot(Conductor& c, std::vector<WireColor> const& colors, CableTask const& task, CodeBook const& book) {
     auto const& table = book.remarking;
     if (task.wiring == Wiring::conduit)
-        return apply(c, table.white_as_hot_in_conduit, book, {},
-                     "In conduit a white or grey wire is never hot: pull a wire of another colour.");
+        return apply(c, table.white_as_hot_in_conduit, book, {}, say("wire/conduit-white-hot"));
     if (task.wires == Wires::switch_loop) {
         auto const& row = table.white_in_switch_loop;
-        return apply(
-            c, row, book, hot_tape(colors),
-            row.as == Remarking::not_asked
-                ? "White feeds the switch, the other wire comes back switched. This code does not ask for tape "
-                  "here; it saves the next person."
-                : "White feeds the switch, the other wire comes back switched: never the other way round.");
+        return apply(c, row, book, hot_tape(colors),
+                     row.as == Remarking::not_asked ? say("wire/switch-loop-unasked") : say("wire/switch-loop"));
     }
-    apply(c, table.white_as_hot_in_cable, book, hot_tape(colors),
-          "White means neutral to whoever opens this box next: tape it all round.");
+    apply(c, table.white_as_hot_in_cable, book, hot_tape(colors), say("wire/white-hot"));
 }
 
-std::string not_long_enough(CodeBook const& book) {
-    return fmt::format("A neutral smaller than {} AWG is white or grey over its whole length, tape is no cure: use a "
-                       "cable with a white wire.",
-                       name(book.remarking.large_from));
-}
+Phrase awg(Gauge gauge) { return with_unit(fmt::format("{} AWG", name(gauge))); }
 
 void colored_neutral(Conductor& c, CableTask const& task, CodeBook const& book) {
     auto const& table = book.remarking;
     if (task.gauge >= table.large_from)
-        return apply(c, table.large_as_neutral, book, "white",
-                     fmt::format("{} AWG and larger may be marked white at its ends.", name(table.large_from)));
+        return apply(c, table.large_as_neutral, book, "white", say("wire/large-neutral", awg(table.large_from)));
     auto const& row =
         task.wiring == Wiring::conduit ? table.small_as_neutral_in_conduit : table.small_as_neutral_in_cable;
     apply(c, row, book, "white",
-          row.as == Remarking::disputed
-              ? "Readings of the code differ on taping this wire white. Ask the inspector first, in writing; then tape "
-                "both ends and in every box."
-              : not_long_enough(book));
+          row.as == Remarking::disputed ? say("wire/neutral-disputed")
+                                        : say("wire/small-neutral", awg(table.large_from)));
 }
 } // namespace
 
 void remark(Conductor& c, std::vector<WireColor> const& colors, CableTask const& task, CodeBook const& book) {
     bool const unused = c.job == ConductorJob::spare || c.job == ConductorJob::ground;
     if (task.wires == Wires::dc || unused) return;
-    if (is_green(c.insulation))
-        return apply(c, book.remarking.green, book, {},
-                     "Green and bare are the ground and never anything else: use another conductor.");
+    if (is_green(c.insulation)) return apply(c, book.remarking.green, book, {}, say("wire/green"));
     bool const neutral = c.job == ConductorJob::neutral;
     if (neutral == is_white(c.insulation)) return;
     if (neutral)

@@ -4,8 +4,8 @@
 #include "cable/run.h"
 
 #include "cable/conductors.h"
-
-#include <fmt/format.h>
+#include "words/colour.h"
+#include "words/say.h"
 
 #include <algorithm>
 
@@ -52,9 +52,9 @@ std::vector<Conductor> unused(std::vector<WireColor> const& colors) {
     return found;
 }
 
-std::string change(std::string const& before, std::string const& now, Circuit const& c) {
+Phrase change(std::string const& before, std::string const& now, Circuit const& c) {
     if (before.empty() || now.empty() || before == now) return {};
-    return fmt::format("{}: its hot is {} up to this box, {} from here on; join the two.", c.mark, before, now);
+    return say("wire/change", c.mark, colour(before), colour(now));
 }
 
 CableRun ends_of(Run const& run) {

@@ -15,6 +15,7 @@
 
 #include "building/building.h"
 #include "codebook/code_book.h"
+#include "words/phrase.h"
 
 #include <optional>
 #include <string>
@@ -38,7 +39,7 @@ struct Conductor {
     std::string circuit; // whose hot it is, or whose switched wire; empty for a shared neutral, a ground, a spare
     Remark remark = Remark::as_made;
     std::string tape;    // colour of the tape; empty for as_made and forbidden
-    std::string why;     // one or two short sentences; empty for as_made
+    Phrase why;          // one or two short sentences; empty for as_made
     Reference reference; // of the re-marking; section empty for as_made
 };
 
@@ -53,7 +54,7 @@ struct CableRun {
     bool from_panel = false, to_panel = false;  // that end is a panel (a feeder's far end is one too)
     std::vector<Conductor> conductors;          // insulated in the cable's order, then the ground; empty when not known
     int missing_hots = 0, missing_neutrals = 0; // conductors that the circuits need and the cable lacks
-    std::string note; // what changes at the box where this piece begins ("red becomes black"); mostly empty
+    Phrase note; // what changes at the box where this piece begins ("red becomes black"); mostly empty
     bool is_only_of(Circuit const& c) const {
         return of->of_circuit && of->carries.size() == 1 && of->carries.front() == &c;
     }

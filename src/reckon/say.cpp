@@ -5,7 +5,7 @@
 
 #include "units/text.h"
 #include "words/catalogue.h"
-#include "words/phrase.h"
+#include "words/say.h"
 
 #include <fmt/format.h>
 

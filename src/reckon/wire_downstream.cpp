@@ -6,7 +6,7 @@
 #include "cable/run.h"
 #include "codebook/stock/cables.h"
 #include "words/catalogue.h"
-#include "words/phrase.h"
+#include "words/say.h"
 
 #include <fmt/format.h>
 

@@ -6,6 +6,7 @@
 #include "rules/check.h"
 #include "sheet/common_text.h"
 #include "sheet/pen.h"
+#include "words/say.h"
 
 #include <fmt/format.h>
 

@@ -2,38 +2,47 @@
 // SPDX-License-Identifier: MIT
 
 #include "sheet/common_words.h"
+#include "words/say.h"
 
 #include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
 
 namespace legwork {
 
 namespace {
 
-// Of two colours with something between them; nothing when it is not there.
-Phrase two_colours(RowFor<2> row, std::string_view name, std::string_view between) {
-    auto const at = name.find(between);
-    if (at == name.npos) return {};
-    return {row.number, {colour(name.substr(0, at)), colour(name.substr(at + between.size()))}};
+struct NameIn {
+    std::string_view language, key;
+    std::string Circuit::*name;
+};
+constexpr std::array kNames{NameIn{"fr", "name_fr", &Circuit::name_fr}, NameIn{"es", "name_es", &Circuit::name_es}};
+constexpr NameIn kName{"", "name", &Circuit::name};
+
+NameIn const& said_name(std::string_view language, Circuit const& c) {
+    auto const at = std::ranges::find(kNames, language, &NameIn::language);
+    return at != kNames.end() && !(c.*at->name).empty() ? *at : kName;
 }
 
 } // namespace
 
-Phrase colour(std::string_view name) {
-    // A colour is a row of its own; "striped" and the like are rows of two colours, and a name that a person may type.
-    auto const row = row_number(fmt::format("colour/{}", name));
-    if (row < kRows.size() && arguments_of(kRows[row].english) == 0) return {row, {}};
-    if (name.ends_with(" stripe"))
-        if (auto both = two_colours("colour/striped", name.substr(0, name.rfind(' ')), " with "); !both.empty())
-            return both;
-    if (auto both = two_colours("colour/with", name, " with "); !both.empty()) return both;
-    if (auto both = two_colours("colour/two", name, "/"); !both.empty()) return both;
-    return as_is(name);
-}
+std::string const& name_in(std::string_view language, Circuit const& c) { return c.*said_name(language, c).name; }
+std::string_view name_key_in(std::string_view language, Circuit const& c) { return said_name(language, c).key; }
 
 Phrase reference_phrase(Reference const& reference) {
     if (reference.source == Source::unread) return say("reference/unread", reference.edition);
     if (reference.section.empty()) return say("reference/practice");
-    return as_is(text(reference));
+    Phrase const section = as_is(fmt::format("{} {}", reference.edition, reference.section));
+    if (reference.numbers_told) return section;
+    switch (reference.numbers) {
+    case FromMemory::none: break;
+    case FromMemory::the_number: return say("reference/number", section);
+    case FromMemory::all_numbers: return say("reference/numbers", section);
+    case FromMemory::second_number: return say("reference/second-number", section);
+    case FromMemory::two_numbers: return say("reference/two-numbers", section);
+    }
+    return section;
 }
 
 } // namespace legwork

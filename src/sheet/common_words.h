@@ -4,15 +4,19 @@
 // Phrases that several sheets say.
 #pragma once
 
+#include "building/building.h"
 #include "codebook/source.h"
+#include "words/colour.h"
 #include "words/phrase.h"
 
 #include <string_view>
 
 namespace legwork {
 
-// Of a conductor or tape, as a job or a kind of cable names it: "red", "white with red stripe", "white/blue".
-Phrase colour(std::string_view name);
+// The circuit's name in this language where the job has it, else as it is called.
+std::string const& name_in(std::string_view language, Circuit const& c);
+// The job's key of that name: "name", "name_fr".
+std::string_view name_key_in(std::string_view language, Circuit const& c);
 // "NEC 2023 210.4(B)", "common practice".
 Phrase reference_phrase(Reference const& reference);
 

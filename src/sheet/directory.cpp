@@ -4,9 +4,11 @@
 #include "sheet/directory.h"
 
 #include "sheet/common.h"
+#include "sheet/common_words.h"
 #include "sheet/directory_list.h"
 #include "sheet/directory_map.h"
 #include "sheet/directory_words.h"
+#include "words/say.h"
 
 #include <algorithm>
 
@@ -215,7 +217,9 @@ std::vector<Printed::Name> names(SheetInput const& input, Form const& form, bool
         if (lay_out_all || !directory.surely_takes_all_names()) shortened = directory.make().shortened;
         for (Circuit const* c : panel.circuits) {
             bool const whole = std::ranges::find(shortened, c->mark) == shortened.end();
-            if (!whole || !c->name.empty()) names.push_back({{panel.name, {c->mark}, "name"}, whole});
+            auto const& language = input.catalogue.language();
+            if (!whole || !name_in(language, *c).empty())
+                names.push_back({{panel.name, {c->mark}, std::string(name_key_in(language, *c))}, whole});
         }
     }
     return names;

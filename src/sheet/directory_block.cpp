@@ -6,6 +6,7 @@
 #include "page/usual_letters.h"
 #include "sheet/common_text.h"
 #include "sheet/directory_cell.h"
+#include "words/say.h"
 
 #include <algorithm>
 

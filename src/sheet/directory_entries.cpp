@@ -5,7 +5,9 @@
 
 #include "reckon/say.h"
 #include "reckon/wire_downstream.h"
+#include "sheet/common_words.h"
 #include "units/text.h"
+#include "words/say.h"
 
 #include <algorithm>
 #include <set>
@@ -197,12 +199,6 @@ Phrase position_phrase(Plan const& plan, Panel const& panel, Circuit const& c) {
 
 bool stands_in(Plan const& plan, Panel const& panel, Circuit const& c) {
     return c.panel == &panel && !slots_of(plan, c.mark).empty();
-}
-
-std::string const& name_in(std::string_view language, Circuit const& c) {
-    if (language == "fr" && !c.name_fr.empty()) return c.name_fr;
-    if (language == "es" && !c.name_es.empty()) return c.name_es;
-    return c.name;
 }
 
 } // namespace legwork

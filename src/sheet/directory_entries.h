@@ -64,7 +64,5 @@ std::string numbers(std::vector<Spot> const& slots); // "5", "5+7"
 Phrase position_phrase(Plan const& plan, Panel const& panel, Circuit const& c);
 // That is a space of this panel.
 bool stands_in(Plan const& plan, Panel const& panel, Circuit const& c);
-// In the language where the job has it, else as it is called.
-std::string const& name_in(std::string_view language, Circuit const& c);
 
 } // namespace legwork

@@ -5,7 +5,9 @@
 
 #include "rules/rule.h"
 #include "sheet/common_frame.h"
+#include "sheet/common_words.h"
 #include "units/text.h"
+#include "words/say.h"
 
 #include <fmt/format.h>
 

@@ -7,6 +7,7 @@
 #include "sheet/cells.h"
 #include "sheet/labels_face.h"
 #include "sheet/labels_margins.h"
+#include "words/say.h"
 
 #include <fmt/format.h>
 

@@ -7,6 +7,7 @@
 #include "sheet/common_frame.h"
 #include "sheet/common_words.h"
 #include "units/text.h"
+#include "words/say.h"
 
 #include <algorithm>
 
@@ -16,10 +17,10 @@ namespace {
 
 bool shared(Run const& run) { return run.of_circuit && run.carries.size() > 1; }
 
-std::vector<Fed> feeds_of(Run const& run) {
+std::vector<Fed> feeds_of(Run const& run, std::string_view language) {
     if (!run.of_circuit) return {{"", run.name, ""}};
     std::vector<Fed> fed;
-    for (auto const* c : run.carries) fed.push_back({shared(run) ? c->mark : "", c->name, c->room});
+    for (auto const* c : run.carries) fed.push_back({shared(run) ? c->mark : "", name_in(language, *c), c->room});
     return fed;
 }
 
@@ -132,7 +133,8 @@ std::vector<CableEnd> cable_ends(Building const& building, std::vector<CableRun>
         if (is_unsaid(run)) continue;
         auto const near_end = end_phrases(run, run.is_home_run(), run.from.called),
                    far_end = end_phrases(run, run.is_feeder(), run.to.called);
-        CableLabel const common{run.mark, feeds_of(run), words(cable_phrase(run)), "", "", "", "", ""};
+        CableLabel const common{run.mark, feeds_of(run, catalogue.language()), words(cable_phrase(run)), "", "", "", "",
+                                ""};
         for (bool const far : {false, true}) {
             auto label = common;
             label.end = words((far ? far_end : near_end).end);

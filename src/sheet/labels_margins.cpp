@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "sheet/labels_margins.h"
+#include "words/say.h"
 
 namespace legwork {
 

@@ -4,10 +4,12 @@
 #include "sheet/sheets.h"
 
 #include "page/usual_letters.h"
+#include "sheet/common_words.h"
 #include "sheet/directory.h"
 #include "sheet/labels.h"
 #include "sheet/load.h"
 #include "sheet/tape_notes.h"
+#include "words/spoken.h"
 
 #include <fmt/format.h>
 
@@ -19,18 +21,17 @@ namespace legwork {
 namespace {
 constexpr std::array kKinds{
     SheetKind{"directory", "directory-letter", compose_directory, names_on_lines, "its line of the directory",
-              "the line is shortened, the whole name stands below", "directory/"},
+              "the line is shortened, the whole name stands below"},
     SheetKind{"labels", "labels-letter", compose_labels, names_on_labels, "the labels of its cable",
-              "they show a part of it", "label/"},
+              "they show a part of it"},
     SheetKind{"tape-notes", "tape-notes-letter", compose_tape_notes, names_on_notes, "its tape notes",
-              "they show a part of it", "note/"},
-    SheetKind{.name = "load", .default_form = "load-letter", .compose = compose_load, .rows = "load/"},
+              "they show a part of it"},
+    SheetKind{"load", "load-letter", compose_load},
 };
-constexpr std::array<std::string_view, 4> kOfAllSheets{"figure/", "list/", "breaker/", "frame/"};
 
 // Every text of the job that reaches a sheet.
-std::vector<std::string> printed_texts(Circuit const& c) {
-    std::vector<std::string> words{c.mark, c.name, c.room, c.note, c.building, c.box};
+std::vector<std::string> printed_texts(Circuit const& c, std::string_view language) {
+    std::vector<std::string> words{c.mark, c.name, name_in(language, c), c.room, c.note, c.building, c.box};
     bool const shares = c.pair && c.pair->second == &c; // the shared home run stands at its first member
     for (std::size_t i = shares ? 1 : 0; i < c.run.size(); ++i) words.push_back(c.run[i].to);
     return words;
@@ -47,6 +48,7 @@ std::string missing_letters(TextWidth const& widths, std::vector<std::string> co
 }
 
 std::vector<Printed::Letters> letters_of(Building const& building, TextWidth const& widths) {
+    auto const& language = spoken("directory", building.languages).language();
     std::vector<Printed::Letters> all;
     auto const look = [&](Where where, std::vector<std::string> const& words) {
         if (std::ranges::any_of(words, [](std::string const& w) { return !w.empty(); }))
@@ -56,7 +58,8 @@ std::vector<Printed::Letters> letters_of(Building const& building, TextWidth con
     for (Supply const& s : building.supplies) of_job.push_back(s.name);
     look({}, of_job);
     for (Panel const& p : building.panels) look({p.name, {}, "name"}, {p.name, p.fed_from, p.building});
-    for (Circuit const& c : building.circuits) look({c.panel ? c.panel->name : "", {c.mark}, "name"}, printed_texts(c));
+    for (Circuit const& c : building.circuits)
+        look({c.panel ? c.panel->name : "", {c.mark}, "name"}, printed_texts(c, language));
     for (Run const& r : building.runs)
         if (!r.of_circuit) look({"", {r.mark}, "name"}, {r.mark, r.name, r.from.called, r.to.called});
     return all;
@@ -74,10 +77,7 @@ Printed printed_words(SheetInput const& input, std::span<SheetOrder const> order
 }
 
 Catalogue const& language_of(SheetKind const& kind, Building const& building) {
-    auto const* wanted = building.languages.empty() ? nullptr : catalogue(building.languages.front());
-    bool const whole = wanted && wanted->has_all(kind.rows) &&
-                       std::ranges::all_of(kOfAllSheets, [&](auto rows) { return wanted->has_all(rows); });
-    return whole ? *wanted : english();
+    return spoken(kind.name, building.languages);
 }
 
 std::span<SheetKind const> sheet_kinds() { return kKinds; }

@@ -43,7 +43,6 @@ struct SheetKind {
     // How names stand on it; null where every word is shown whole, on as many lines as it takes.
     std::vector<Printed::Name> (*names)(SheetInput const&, Form const&) = nullptr;
     std::string_view room = {}, if_cut = {}; // see Printed::OnForm
-    std::string_view rows = {};              // of its phrases, besides those that all sheets say: "directory/"
 };
 
 // What a sheet of this building speaks: the first language of the job, where all that the sheet may say has words of

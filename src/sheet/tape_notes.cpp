@@ -5,6 +5,7 @@
 
 #include "rules/rule.h"
 #include "sheet/tape_notes_draw.h"
+#include "words/say.h"
 
 #include <fmt/format.h>
 

@@ -6,6 +6,7 @@
 #include "sheet/common_frame.h"
 #include "sheet/labels_list.h"
 #include "sheet/tape_notes_words.h"
+#include "words/say.h"
 
 #include <fmt/format.h>
 
@@ -29,7 +30,7 @@ CableNote cable_note(SheetInput const& input, EndOf const& end) {
     note.stops = stops(input, run);
     for (std::size_t i = 0; i < cable.conductors.size(); ++i) note.wires.push_back(wire_note(input, end, i));
     note.remarks = pair_remarks(input, end);
-    if (!end.far && !cable.note.empty()) note.remarks.push_back(cable.note);
+    if (!end.far && !cable.note.empty()) note.remarks.push_back(input.words(cable.note));
     note.faults = cable_faults(input, cable);
     return note;
 }

@@ -7,6 +7,7 @@
 #include "reckon/say.h"
 #include "sheet/common_words.h"
 #include "units/text.h"
+#include "words/say.h"
 
 #include <algorithm>
 #include <map>

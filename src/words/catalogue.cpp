@@ -3,8 +3,8 @@
 
 #include "words/catalogue.h"
 
-#include "words/phrase.h"
 #include "words/po.h"
+#include "words/say.h"
 
 #include <algorithm>
 #include <cassert>

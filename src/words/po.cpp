@@ -127,14 +127,4 @@ private:
 
 PoFile read_po(std::string_view bytes) { return PoReader().read(bytes); }
 
-std::string po_quoted(std::string_view text) {
-    std::string quoted = "\"";
-    for (char const c : text) {
-        auto const at = std::ranges::find(kEscapes, c, &Escape::meant);
-        if (at != kEscapes.end()) quoted += '\\';
-        quoted += at != kEscapes.end() ? at->letter : c;
-    }
-    return quoted + "\"";
-}
-
 } // namespace legwork

@@ -24,7 +24,5 @@ struct PoFile {
 };
 
 PoFile read_po(std::string_view bytes);
-// Between quotes, as a PO file has it.
-std::string po_quoted(std::string_view text);
 
 } // namespace legwork

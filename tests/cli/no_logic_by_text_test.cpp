@@ -1,8 +1,8 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// What is decided is decided by values: outside of what reads a person's own words, no folder that judges, reckons or
-// proposes looks for letters in a text. DEVELOPERS.md, "How data flows".
+// What is decided is decided by values: outside of what reads a person's own words, no folder that judges, reckons,
+// proposes or composes looks for letters in a text. DEVELOPERS.md, "How data flows".
 
 #include "catch.h"
 #include "source_folder.h"
@@ -17,8 +17,8 @@ namespace fs = std::filesystem;
 
 namespace {
 
-const std::set<std::string> kFolders{"cable",    "rules",    "reckon",  "demand", "propose",
-                                     "codebook", "building", "balance", "cli"};
+const std::set<std::string> kFolders{"cable",    "rules",   "reckon", "demand", "propose", "codebook",
+                                     "building", "balance", "cli",    "sheet",  "words"};
 
 // The files that may, and why.
 const std::map<std::string, std::string> kMay{
@@ -28,9 +28,13 @@ const std::map<std::string, std::string> kMay{
     {"building/resolve_circuits.cpp", "turns typed words into values"},
     {"codebook/editions/checked_edition.h", "names a topic while compiling"},
     {"codebook/signs.cpp", "picks the text of a language by its code"},
-    {"rules/job/no_effect.cpp", "languages are codes"},
     {"rules/job/measure.cpp", "keys of the job file, of which it makes the list"},
     {"reckon/say.cpp", "the situation that has no name in the job goes by that word in plans and JSON"},
+    {"sheet/form.cpp", "the sheet that a form's file names"},
+    {"sheet/labels_list.cpp", "keys of the job file, as typed"},
+    {"sheet/tape_notes_ink.cpp", "names of colours as typed, which it turns into inks"},
+    {"words/po.cpp", "keywords of PO files"},
+    {"words/colour.cpp", "names of colours as typed, which it turns into phrases"},
     {"propose/sizing.cpp", "topics of the code book, by their ids"},
     {"cli/files/sheet_files.cpp", "formats, as typed on the command line"},
     {"cli/commands/print.cpp", "formats, as typed on the command line"},

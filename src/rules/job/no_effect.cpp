@@ -3,6 +3,7 @@
 
 // Keys that are read and do nothing yet. Who typed them counts on them, so silence would be a lie.
 #include "rules/job/list.h"
+#include "words/spoken.h"
 
 #include <fmt/format.h>
 
@@ -16,7 +17,7 @@ namespace {
 // head of the file; empty where nobody typed it.
 using Names = std::vector<std::string>;
 struct IdleKey {
-    std::string_view key, would; // what becomes of it
+    std::string_view key, would; // what becomes of it; empty of the language, which is told by sheet
     Names (*said)(Building const&);
     bool of_circuits = false;
 };
@@ -38,23 +39,58 @@ Names boxes(Building const& b, Said said) {
     return those(b.boxes, &WiringBox::name, said);
 }
 
-constexpr std::string_view kEnglish =
-                               "of the sheets only the directory speaks another one, French where it is named first",
-                           kUnshown = "the directory is not in that language", kUncut = "no length is cut by it",
+constexpr std::string_view kNameUnsaid = "no sheet is in that language", kUncut = "no length is cut by it",
                            kUnjudged = "nothing is judged by it";
+// Languages of the job, and of each those sheets that do not speak it: all of them when it is not the first.
+struct Silent {
+    std::string language;
+    std::vector<std::string> sheets;
+};
+std::vector<Silent> silent_in(Building const& b) {
+    std::vector<Silent> all;
+    for (std::string const& l : b.languages) {
+        Silent silent{l, {}};
+        for (SpokenSheet const& s : spoken_sheets())
+            if (spoken(s.name, b.languages).language() != l) silent.sheets.emplace_back(s.name);
+        if (l != english().language() && !silent.sheets.empty()) all.push_back(std::move(silent));
+    }
+    return all;
+}
+bool is_spoken(Building const& b, std::string_view language) {
+    return std::ranges::any_of(
+        spoken_sheets(), [&](SpokenSheet const& s) { return spoken(s.name, b.languages).language() == language; });
+}
+
+// "only the directory is in \"fr\": the other sheets are in English"
+std::string spoken_words(Building const& b) {
+    std::vector<std::string> all;
+    for (auto const& [language, sheets] : silent_in(b)) {
+        std::vector<std::string> others;
+        for (SpokenSheet const& s : spoken_sheets())
+            if (std::ranges::count(sheets, s.name) == 0) others.emplace_back(s.name);
+        if (language != b.languages.front())
+            all.push_back(fmt::format("no sheet is in \"{}\", since sheets speak the first language", language));
+        else if (others.empty())
+            all.push_back(fmt::format("no sheet is in \"{}\" yet: they are in English", language));
+        else
+            all.push_back(
+                fmt::format("only the {1} is in \"{0}\": the other sheets are in English", language, listed(others)));
+    }
+    return fmt::format("{}", fmt::join(all, ", and "));
+}
+
 constexpr std::array kIdle{
-    IdleKey{"language", kEnglish,
+    IdleKey{"language", "", [](Building const& b) { return at_head(!silent_in(b).empty()); }},
+    IdleKey{"name_fr", kNameUnsaid,
             [](Building const& b) {
-                return at_head(std::ranges::any_of(b.languages, [](std::string const& l) { return l != "en"; }));
-            }},
-    IdleKey{"name_fr", kUnshown,
-            [](Building const& b) {
-                bool const shown = !b.languages.empty() && b.languages.front() == "fr";
-                return circuits(b, [&](Circuit const& c) { return !shown && !c.name_fr.empty(); });
+                return circuits(b, [&](Circuit const& c) { return !c.name_fr.empty() && !is_spoken(b, "fr"); });
             },
             true},
-    IdleKey{"name_es", kUnshown,
-            [](Building const& b) { return circuits(b, [](Circuit const& c) { return !c.name_es.empty(); }); }, true},
+    IdleKey{"name_es", kNameUnsaid,
+            [](Building const& b) {
+                return circuits(b, [&](Circuit const& c) { return !c.name_es.empty() && !is_spoken(b, "es"); });
+            },
+            true},
     IdleKey{"tails", kUncut, [](Building const& b) { return at_head(b.tails.has_value()); }},
     IdleKey{"loop", kUncut, [](Building const& b) { return at_head(b.loop.has_value()); }},
     IdleKey{"runs_with", "situations say what runs together",
@@ -81,9 +117,10 @@ constexpr std::array kIdle{
             }},
 };
 
-// "tails (no length is cut by it)", "name_fr of K1 and K2 (the directory is not in that language)"
-std::string words(IdleKey const& idle, Names const& names) {
-    return fmt::format("{}{} ({})", idle.key, names == Names{""} ? "" : " of " + listed(names), idle.would);
+// "tails (no length is cut by it)", "name_fr of K1 and K2 (no sheet is in that language)"
+std::string words(Building const& b, IdleKey const& idle, Names const& names) {
+    return fmt::format("{}{} ({})", idle.key, names == Names{""} ? "" : " of " + listed(names),
+                       idle.would.empty() ? spoken_words(b) : std::string(idle.would));
 }
 
 Verdict judge(Case const& c) {
@@ -98,7 +135,7 @@ Verdict judge(Case const& c) {
         if (idle.of_circuits)
             for (std::string const& mark : names)
                 if (std::ranges::find(where.circuits, mark) == where.circuits.end()) where.circuits.push_back(mark);
-        all.push_back(words(idle, names));
+        all.push_back(words(c.building, idle, names));
     }
     if (all.empty()) return seen.verdict();
     auto f = finding(c, job_no_effect, Gravity::usual, where, {}, false);

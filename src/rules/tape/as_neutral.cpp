@@ -3,6 +3,7 @@
 
 #include "rules/tape/list.h"
 #include "rules/tape/remarked.h"
+#include "words/catalogue.h"
 
 #include <fmt/format.h>
 
@@ -37,7 +38,7 @@ Verdict judge(Case const& c) {
     for (auto const& r : remarked(runs, [](Conductor const& w) { return is_neutral(w) && !is_ground_color(w); })) {
         Finding f = about_wire(c, tape_as_neutral, gravity(r.wire->remark), r);
         f.message = fmt::format("{}: in its {} the {} wire would be the neutral. {}", r.run->mark, kind_of(*r.run),
-                                r.wire->color, r.wire->why);
+                                r.wire->color, english().words(r.wire->why));
         f.fix = neutral_fix(r);
         seen.found(std::move(f));
     }

@@ -3,6 +3,7 @@
 
 #include "rules/tape/list.h"
 #include "rules/tape/remarked.h"
+#include "words/catalogue.h"
 
 #include <fmt/format.h>
 
@@ -15,8 +16,9 @@ Verdict judge(Case const& c) {
     seen.looked(pieces_with(runs, is_any));
     for (auto const& r : remarked(runs, is_ground_color)) {
         Finding f = about_wire(c, tape_green, Gravity::usual, r);
-        f.message = fmt::format("{}: in its {} the {} wire would be {}. {}", r.run->mark, kind_of(*r.run),
-                                r.wire->color, is_neutral(*r.wire) ? "the neutral" : "hot", r.wire->why);
+        f.message =
+            fmt::format("{}: in its {} the {} wire would be {}. {}", r.run->mark, kind_of(*r.run), r.wire->color,
+                        is_neutral(*r.wire) ? "the neutral" : "hot", english().words(r.wire->why));
         f.fix = "Pull a cable with enough black, red and white wires; leave the green to the ground.";
         seen.found(std::move(f));
     }

@@ -3,6 +3,7 @@
 
 #include "rules/tape/list.h"
 #include "rules/tape/remarked.h"
+#include "words/catalogue.h"
 
 #include <fmt/format.h>
 
@@ -70,7 +71,7 @@ Verdict judge(Case const& c) {
     for (auto const& r : remarked(runs, is_hot)) {
         bool const never = r.wire->remark == Remark::forbidden;
         Finding f = about_wire(c, tape_white_as_hot, never ? in_conduit : Gravity::usual, r);
-        f.message = fmt::format("the {} wire is hot. {}", r.wire->color, r.wire->why);
+        f.message = fmt::format("the {} wire is hot. {}", r.wire->color, english().words(r.wire->why));
         f.fix = never ? "Pull a black, red or blue wire in its place, and say colors = [\"black\", \"red\"]."
                       : wrap(*r.wire);
         notes.push_back(std::move(f));

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-#include "words/phrase.h"
+#include "words/say.h"
 
 #include "units/text.h"
 
