@@ -30,10 +30,4 @@ Phrase colour(std::string_view name) {
     return as_is(name);
 }
 
-Phrase reference_phrase(Reference const& reference) {
-    if (reference.source == Source::unread) return say("reference/unread", reference.edition);
-    if (reference.section.empty()) return say("reference/practice");
-    return as_is(text(reference));
-}
-
 } // namespace legwork

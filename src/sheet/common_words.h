@@ -4,7 +4,7 @@
 // Phrases that several sheets say.
 #pragma once
 
-#include "codebook/source.h"
+#include "codebook/reference_phrase.h"
 #include "words/phrase.h"
 
 #include <string_view>
@@ -13,7 +13,5 @@ namespace legwork {
 
 // Of a conductor or tape, as a job or a kind of cable names it: "red", "white with red stripe", "white/blue".
 Phrase colour(std::string_view name);
-// "NEC 2023 210.4(B)", "common practice".
-Phrase reference_phrase(Reference const& reference);
 
 } // namespace legwork

@@ -35,6 +35,10 @@ inline constexpr std::array kWireRows{
     Row{"colour/two", "{ground}/{other}"},
     Row{"reference/practice", "common practice"},
     Row{"reference/unread", "{edition} (not read yet)"},
+    Row{"reference/number", "{section} (number from memory)"},
+    Row{"reference/numbers", "{section} (numbers from memory)"},
+    Row{"reference/second-number", "{section} (second number from memory)"},
+    Row{"reference/two-numbers", "{section} (two numbers from memory)"},
 };
 
 } // namespace legwork
