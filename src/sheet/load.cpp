@@ -48,7 +48,7 @@ public:
         add_words(say("load/legs"), in_words(leg_words(load)));
         add_results();
         add_missing();
-        add_words(say("load/granted"), in_words({load.load->notes.begin(), load.load->notes.end()}));
+        add_words(say("load/granted"), in_words(load.load->notes));
     }
 
     Blocks blocks, heads;
@@ -101,8 +101,7 @@ private:
     }
 
     void add_missing() {
-        auto const& unknown = load_.load->unknown;
-        auto lines = in_words({unknown.begin(), unknown.end()});
+        auto lines = in_words(load_.load->unknown);
         if (lines.empty()) return;
         std::ranges::transform(lines, lines.begin(), capital);
         lines.push_back(input_.words(say("load/find-out")));

@@ -221,8 +221,7 @@ Block LoadTable::result(LoadResult const& r, bool so_far) const {
     row.item = input_.words(r.item);
     row.rule = input_.words(rule_words(r));
     row.arithmetic = input_.words(r.arithmetic);
-    bool const is_figure = !r.value.empty() && r.value.front() >= '0' && r.value.front() <= '9';
-    row.counted = input_.words(so_far && r.wanted && is_figure ? say("load/value-so-far", r.value) : Phrase(r.value));
+    row.counted = input_.words(so_far && r.wanted && r.known ? say("load/value-so-far", r.value) : r.value);
     row.size = r.wanted ? kNames : kDetail;
     row.weight = r.wanted ? Weight::bold : Weight::regular;
     row.line_below = true;
@@ -230,8 +229,7 @@ Block LoadTable::result(LoadResult const& r, bool so_far) const {
     row.value_width = std::max(row.value_width, counted_width_);
     // Words that have no room beside a long answer tell what it is an answer to.
     Mm const room = width_ - row.value_width - kGap - sums_;
-    if (!r.wanted && row.arithmetic.find('=') == std::string::npos && !row.arithmetic.empty() &&
-        widths_.width(row.arithmetic, kDetail, Weight::regular) > room)
+    if (!r.wanted && r.in_words && widths_.width(row.arithmetic, kDetail, Weight::regular) > room)
         row.item = input_.words(say("list/comma", row.item, std::exchange(row.arithmetic, {})));
     return laid(row);
 }
