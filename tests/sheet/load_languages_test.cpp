@@ -158,6 +158,37 @@ TEST_CASE("load: no word of the program's own stands on the sheet but in a phras
     CHECK(said.size() > 120);
 }
 
+TEST_CASE("load: what is asked of a figure is asked of its value, not of its words", "[sheet][load][words]") {
+    auto const job = read_text(R"([job]
+name = "House at the weir"
+code = "NEC 2023"
+[dwelling]
+[[panel]]
+name = "Main"
+spaces = 24
+supply = "120/240"
+main = "100 A"
+[[circuit]]
+mark = "WH"
+name = "Water heater"
+use = "water heater"
+poles = 2
+)");
+    auto const building = resolve(job);
+    auto const plan = as_filed(building);
+    NoWidth const widths;
+    auto const texts_with = [&](Catalogue const& catalogue, std::string_view words) {
+        auto const all = words_of(
+            compose_load({building, plan, {}, *code_book(job.code), widths, "house.toml", catalogue}, load_letter()));
+        return std::ranges::count_if(all, [&](std::string const& w) { return w.find(words) != w.npos; });
+    };
+    // "11880 VA so far", but never "not known so far".
+    CHECK(texts_with(english(), " VA so far") > 0);
+    CHECK(texts_with(english(), "known so far") == 0);
+    CHECK(texts_with(ids(), "#load/value-so-far#") ==
+          texts_with(english(), " VA so far") + texts_with(english(), " A so far"));
+}
+
 TEST_CASE("load: each topic of a step has a phrase for an edition that nobody has read", "[sheet][load][words]") {
     for (auto const& path : job_files()) {
         Made const made(path);
