@@ -3,8 +3,6 @@
 
 #include "codebook/cooking_factors.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <numeric>
 
@@ -25,17 +23,14 @@ Figure column_c(CookingTable const& table, std::size_t n) {
 
 std::int64_t sum(Nameplates const& all) { return std::accumulate(all.begin(), all.end(), std::int64_t{0}); }
 std::int64_t share(std::int64_t va, std::int64_t percent) { return (va * percent + 50) / 100; }
-std::string of_them(std::size_t n) {
-    return n == 1 ? std::string("1 cooking appliance") : fmt::format("{} cooking appliances", n);
-}
 
 void add_by_percent(std::vector<CookingStep>& steps, std::span<Figure const> column, char letter,
                     Nameplates const& some) {
     if (some.empty()) return;
     auto const p = percent_of(column, some.size());
     auto const all = sum(some);
-    steps.push_back({fmt::format("{}, column {}", of_them(some.size()), letter),
-                     fmt::format("{} VA × {} %", all, p.value), share(all, p.value), p.source});
+    steps.push_back({CookingStep::By::percent, static_cast<std::int64_t>(some.size()), letter, 0, all, p.value,
+                     share(all, p.value), p.source});
 }
 
 // Notes 1 and 2: 5 % more for each kW, or major part of one, that the average is above 12 kW; one below counts as 12.
@@ -47,9 +42,8 @@ void add_by_column_c(std::vector<CookingStep>& steps, CookingTable const& table,
     for (auto const va : some) counted += std::max(va, kFull);
     auto const kilowatts = ((counted - kFull * n) * 2 + 1'000 * n) / (2'000 * n);
     auto const percent = 100 + kExcessPercent * kilowatts;
-    steps.push_back({kilowatts > 0 ? fmt::format("{}, column C, {} kW above 12 kW", of_them(some.size()), kilowatts)
-                                   : fmt::format("{}, column C", of_them(some.size())),
-                     kilowatts > 0 ? fmt::format("{} VA × {} %", base, percent) : "", share(base, percent), source});
+    steps.push_back({kilowatts > 0 ? CookingStep::By::percent : CookingStep::By::table, n, 'C', kilowatts, base,
+                     percent, share(base, percent), source});
 }
 
 std::int64_t total(std::vector<CookingStep> const& steps) {
@@ -80,9 +74,7 @@ std::vector<CookingStep> cooking_demand(CookingTable const& table, Nameplates co
         add_by_column_c(all, table, together);
         if (total(all) < total(parts)) parts = std::move(all);
     }
-    for (auto const va : above)
-        parts.push_back({"1 cooking appliance above 27 kW, outside the table", fmt::format("{} VA in full", va), va,
-                         Source::memory});
+    for (auto const va : above) parts.push_back({CookingStep::By::nameplate, 1, ' ', 0, va, 100, va, Source::memory});
     return parts;
 }
 

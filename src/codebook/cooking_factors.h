@@ -35,10 +35,18 @@ CookingRow cooking_row(CookingTable const& table, int appliances);
 
 // One line of the reckoning.
 struct CookingStep {
-    std::string item;       // "2 of less than 3500 VA, column A"
-    std::string arithmetic; // "5500 VA × 75 %"; empty where there is nothing to reckon
-    std::int64_t va = 0;
-    Source source = Source::seen;
+    enum class By {
+        percent,   // of_va of column A or B in percent; or of column C, with more for large ones
+        table,     // column C as it stands
+        nameplate, // of_va in full, outside the table
+    };
+    By by;
+    std::int64_t appliances;
+    char column;                  // of the table
+    std::int64_t kilowatts_above; // that their average is above 12 kW
+    std::int64_t of_va, percent;
+    std::int64_t va; // that counts
+    Source source;
 };
 
 // The least demand that the table and its notes permit for these nameplates (VA), each above kCookingFromVa: all by

@@ -40,10 +40,14 @@ struct DryerTable {
 Figure dryer_percent(DryerTable const& table, int dryers);
 struct CookingTable; // cooking_factors.h
 
+// How a floor is measured: inside, all storeys but the basement; or outside, without garage, open porches and what
+// cannot be finished.
+enum class FloorBy { inside, outside };
+
 // A dwelling by its floor and its circuits, step by step (NEC Article 220, Part III).
 struct FloorLoads {
     Figure va_per_ft2, va_per_m2;
-    std::string_view area_by;                         // how the floor is measured
+    FloorBy area_by;
     Figure small_appliance_va, small_appliance_least; // of each circuit; so many are counted at least
     Figure laundry_va, laundry_least;
     DemandBands bands; // of these together
@@ -85,7 +89,7 @@ struct PeakLoads {
 // A dwelling by blocks of floor area (CE 8-200).
 struct BlockLoads {
     Figure first_m2, first_w, block_m2, block_w;
-    std::string_view area_by; // how the floor is measured
+    FloorBy area_by;
     Figure basement_percent;
     Figure range_w, range_up_to_w, range_excess_percent;
     Figure small_up_to_w; // a load up to this is within the blocks

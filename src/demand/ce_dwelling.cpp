@@ -5,8 +5,7 @@
 #include "demand/climate.h"
 #include "demand/methods.h"
 #include "units/text.h"
-
-#include <fmt/format.h>
+#include "words/say.h"
 
 #include <algorithm>
 
@@ -18,39 +17,39 @@ using Kind = LoadStep::Kind;
 void add_basic(Work& w, BlockLoads const& b) {
     auto const& home = *w.q.building.dwelling;
     auto const units = home.area_units;
-    std::string area_words;
-    w.notes.push_back(
-        fmt::format("Floor area by {}{}.", b.area_by,
-                    home.basement ? fmt::format("; the basement at {} %", b.basement_percent.value) : std::string()));
+    w.notes.push_back(home.basement ? say("load/area-by-basement", phrase(b.area_by), figure(b.basement_percent.value))
+                                    : say("load/area-by", phrase(b.area_by)));
+    Phrases parts;
     std::int64_t hundredths = 0; // of a square millimetre, so that percents stay whole
     if (home.area) {
         hundredths = home.area->count * 100;
-        area_words = text(*home.area, units);
+        parts.push_back(with_unit(text(*home.area, units)));
     } else {
-        w.unknown.emplace_back("the floor area of the dwelling");
+        w.unknown.push_back(say("load/area-missing"));
     }
     if (home.basement) {
         hundredths += home.basement->count * b.basement_percent.value;
-        area_words += fmt::format("{}{} × {} %", area_words.empty() ? "" : " + ", text(*home.basement, units),
-                                  b.basement_percent.value);
+        parts.push_back(
+            say("load/at-percent", with_unit(text(*home.basement, units)), figure(b.basement_percent.value)));
     }
-    auto const square_mm = (hundredths + 50) / 100;
-    auto const words = [&](Area a) {
-        return units == UnitSystem::metric ? text(a, units)
-                                           : fmt::format("{} ({})", text(a, units), text(a, UnitSystem::metric));
-    };
-    if (home.basement || units != UnitSystem::metric) area_words += " = " + words(Area{square_mm});
+    Area const area{(hundredths + 50) / 100};
+    auto const metric = [](Area a) { return with_unit(text(a, UnitSystem::metric)); };
+    auto words = joined("load/plus", parts);
+    if (units != UnitSystem::metric)
+        words = say("load/equals", words, say("load/in-metres-too", with_unit(text(area, units)), metric(area)));
+    else if (home.basement)
+        words = say("load/equals", words, metric(area));
+    w.steps.counted(say("load/basic-first", figure(b.first_m2.value)), "floor-area",
+                    words.empty() ? words : say("load/floor-area", words), b.first_w.value);
     auto const first = b.first_m2.value * 100'000'000;
-    w.steps.counted(fmt::format("Basic load, up to {} m²", b.first_m2.value), "floor-area",
-                    area_words.empty() ? "" : "floor area " + area_words, b.first_w.value);
     if (hundredths <= first) return;
     auto const block = b.block_m2.value * 100'000'000;
     auto const more = hundredths - first, blocks = (more + block - 1) / block;
-    w.steps.counted(fmt::format("Basic load, each {} m² more or part of it", b.block_m2.value), "floor-area",
-                    fmt::format("{} − {} m² = {}: {} × {} VA = {} VA", text(Area{square_mm}, UnitSystem::metric),
-                                b.first_m2.value, text(Area{more / 100}, UnitSystem::metric), blocks, b.block_w.value,
-                                blocks * b.block_w.value),
-                    blocks * b.block_w.value);
+    auto const va = blocks * b.block_w.value;
+    w.steps.counted(say("load/basic-more", figure(b.block_m2.value)), "floor-area",
+                    say("load/blocks", metric(area), figure(b.first_m2.value), metric(Area{more / 100}), figure(blocks),
+                        figure(b.block_w.value), figure(va)),
+                    va);
 }
 
 // The one range that has a line of its own: the largest.
@@ -67,9 +66,9 @@ void add_range(Work& w, BlockLoads const& b, LoadItem const& range) {
     auto const more = share_of(excess, b.range_excess_percent.value);
     auto const va = b.range_w.value + more;
     w.steps.counted(range.label, "cooking",
-                    excess > 0 ? fmt::format("{} VA + ({} − {}) VA × {} % = {} VA", b.range_w.value, range.va,
-                                             b.range_up_to_w.value, b.range_excess_percent.value, va)
-                               : fmt::format("a range up to {} VA", b.range_up_to_w.value),
+                    excess > 0 ? say("load/range-above", figure(b.range_w.value), figure(range.va),
+                                     figure(b.range_up_to_w.value), figure(b.range_excess_percent.value), figure(va))
+                               : say("load/range-up-to", figure(b.range_up_to_w.value)),
                     va, range.marks());
 }
 
@@ -91,14 +90,13 @@ void add_others(Work& w, BlockLoads const& b, LoadItems const& others, bool with
     for (LoadItem const& i : large) w.steps.item(i.label, "appliance", i.how, i.va, i.marks());
     auto const sum = sum_va(large);
     if (large.size() > 1)
-        w.steps.subtotal(fmt::format("Other loads above {} VA", b.small_up_to_w.value), "appliance",
-                         as_sum(figures(large)), sum);
-    auto const what = std::string("Other loads");
+        w.steps.subtotal(say("load/others-above", figure(b.small_up_to_w.value)), "appliance", as_sum(figures(large)),
+                         sum);
     if (with_range)
-        w.steps.counted(what + ", beside a range", "appliance", as_share(sum, b.others_with_range_percent.value),
+        w.steps.counted(say("load/others-beside-range"), "appliance", as_share(sum, b.others_with_range_percent.value),
                         share_of(sum, b.others_with_range_percent.value), marks_of(large));
     else
-        w.steps.slices(what + ", without a range", "appliance", sum, b.others);
+        w.steps.slices(say("load/others-no-range"), "appliance", sum, b.others);
 }
 } // namespace
 
@@ -122,10 +120,8 @@ void by_blocks(Work& w, BlockLoads const& b) {
     add_others(w, b, others, range != nullptr);
     auto const inside = only(items, [&](LoadItem const& i) { return is_general(i) && !i.elsewhere; });
     auto const small = only(others, [&](LoadItem const& i) { return i.known && i.va <= b.small_up_to_w.value; });
-    if (!inside.empty()) w.notes.push_back("Within the basic load, so not counted again: " + labels_of(inside));
-    if (!small.empty())
-        w.notes.push_back(
-            fmt::format("Not above {} VA, so within the basic load: {}", b.small_up_to_w.value, labels_of(small)));
+    if (!inside.empty()) w.notes.push_back(say("load/within-basic", labels_of(inside)));
+    if (!small.empty()) w.notes.push_back(say("load/small-in-basic", figure(b.small_up_to_w.value), labels_of(small)));
 }
 
 } // namespace legwork

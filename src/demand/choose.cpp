@@ -3,8 +3,10 @@
 
 // Which method holds for a building, and which an electrician would take.
 #include "codebook/cite.h"
+#include "codebook/reference_phrase.h"
 #include "demand/methods.h"
-#include "units/text.h"
+#include "words/catalogue.h"
+#include "words/say.h"
 
 #include <fmt/format.h>
 
@@ -18,17 +20,17 @@ constexpr std::array<std::string_view, 4> kNames{"standard", "optional", "existi
 
 // Why a method does not hold, and what to do; empty when it does.
 struct MethodRefusal {
-    std::string why, fix;
+    Phrase why; // of a row where the sheet may say it
+    std::string fix;
     explicit operator bool() const { return !why.empty(); }
 };
 
-std::string section(LoadQuestion const& q, std::string_view topic) {
-    return text(cite(q.book, "load-service/" + std::string(topic)));
+Reference reference(LoadQuestion const& q, std::string_view topic) {
+    return cite(q.book, "load-service/" + std::string(topic));
 }
+Phrase section(LoadQuestion const& q, std::string_view topic) { return reference_phrase(reference(q, topic)); }
 
-bool is_unread(LoadQuestion const& q, std::string_view topic) {
-    return cite(q.book, "load-service/" + std::string(topic)).source == Source::unread;
-}
+bool is_unread(LoadQuestion const& q, std::string_view topic) { return reference(q, topic).source == Source::unread; }
 
 bool anything_existing(LoadQuestion const& q) {
     return std::ranges::any_of(circuits_under(q.panel), &Circuit::existing);
@@ -42,7 +44,8 @@ bool anything_new(LoadQuestion const& q) {
 constexpr std::string_view kStandardInstead = "take  --method standard";
 
 // What the optional methods ask of a building.
-MethodRefusal not_a_dwelling(LoadQuestion const& q, std::string_view what, std::string_view topic) {
+MethodRefusal not_a_dwelling(LoadQuestion const& q, LoadMethod method) {
+    auto const what = name(method);
     if (!q.building.dwelling)
         return {fmt::format("the {} method is for one dwelling, and the job has no table [dwelling]", what),
                 "add  [dwelling]  with its  area,  or " + std::string(kStandardInstead)};
@@ -51,16 +54,13 @@ MethodRefusal not_a_dwelling(LoadQuestion const& q, std::string_view what, std::
                             q.panel.name),
                 std::string(kStandardInstead)};
     if (!q.facts.three_wire)
-        return {fmt::format("the {} method ({}) is for a service of two hots and a neutral, 120/240 V or 120/208 V",
-                            what, section(q, topic)),
-                std::string(kStandardInstead)};
+        return {say("load/needs-two-hots", phrase(method), section(q, what)), std::string(kStandardInstead)};
     return {};
 }
 
 MethodRefusal no_such_method(LoadQuestion const& q, LoadMethod method) {
-    return {is_unread(q, name(method))
-                ? fmt::format("the {} method of {} is not read yet", name(method), q.book.edition)
-                : fmt::format("{} has no {} method of reckoning a load", q.book.edition, name(method)),
+    return {is_unread(q, name(method)) ? say("load/method-unread", phrase(method), as_is(q.book.edition))
+                                       : say("load/method-none", as_is(q.book.edition), phrase(method)),
             demand_factors(q.book).by_blocks
                 ? "take  --method standard,  or  --method measured  where a year's peak is known"
                 : std::string(kStandardInstead)};
@@ -69,22 +69,22 @@ MethodRefusal no_such_method(LoadQuestion const& q, LoadMethod method) {
 MethodRefusal optional_refused(LoadQuestion const& q) {
     auto const& o = demand_factors(q.book).optional;
     if (!o) return no_such_method(q, LoadMethod::optional);
-    if (auto r = not_a_dwelling(q, "optional", "optional")) return r;
+    if (auto r = not_a_dwelling(q, LoadMethod::optional)) return r;
     auto const least = Amps{o->least_amps.value * 1000};
     if (q.facts.rating && *q.facts.rating < least)
-        return {fmt::format("the optional method ({}) is for a service of {} or more, and {} is {}",
-                            section(q, "optional"), text(least), q.facts.rated_by, text(*q.facts.rating)),
+        return {say("load/needs-amps", phrase(LoadMethod::optional), section(q, "optional"), said(least),
+                    q.facts.rated_by, said(*q.facts.rating)),
                 std::string(kStandardInstead)};
     return {};
 }
 
 MethodRefusal existing_refused(LoadQuestion const& q) {
     if (!demand_factors(q.book).existing) return no_such_method(q, LoadMethod::existing);
-    if (auto r = not_a_dwelling(q, "existing", "existing")) return r;
+    if (auto r = not_a_dwelling(q, LoadMethod::existing)) return r;
     if (!anything_existing(q) && !q.panel.existing)
-        return {
-            "the method for an existing dwelling asks what stands there already, and no circuit says  existing = true",
-            "mark what was there with  existing = true,  or " + std::string(kStandardInstead)};
+        return {as_is("the method for an existing dwelling asks what stands there already, and no circuit says  "
+                      "existing = true"),
+                "mark what was there with  existing = true,  or " + std::string(kStandardInstead)};
     return {};
 }
 
@@ -92,7 +92,7 @@ MethodRefusal measured_refused(LoadQuestion const& q) {
     if (is_unread(q, "measured")) return no_such_method(q, LoadMethod::measured);
     auto const& p = demand_factors(q.book).peak;
     if (!q.building.dwelling || !q.building.dwelling->peak)
-        return {"the measured method asks for the largest draw of a year, and the job does not know it",
+        return {as_is("the measured method asks for the largest draw of a year, and the job does not know it"),
                 "add  peak = { amps = \"62 A\", days = 365 }  to [dwelling], or " + std::string(kStandardInstead)};
     if (q.panel.feeder_said || !carries_dwelling(q.building, q.panel))
         return {fmt::format("the peak was read at the service, and panel \"{}\" feeds a part of it", q.panel.name),
@@ -100,7 +100,7 @@ MethodRefusal measured_refused(LoadQuestion const& q) {
     auto const days = q.building.dwelling->peak->days;
     auto const least = p.recorded_days ? p.recorded_days->value : p.year_days.value;
     if (days < least)
-        return {fmt::format("a peak of {} days is too short: {} asks for {}", days, section(q, "measured"),
+        return {fmt::format("a peak of {} days is too short: {} asks for {}", days, text(reference(q, "measured")),
                             p.recorded_days ? fmt::format("a year, or {} days with a recorder", least)
                                             : fmt::format("{} days", least)),
                 "read it longer, or " + std::string(kStandardInstead)};
@@ -109,10 +109,10 @@ MethodRefusal measured_refused(LoadQuestion const& q) {
         return use && use->interactive;
     });
     if (own_source)
-        return {"what is read at the service is not the load where solar or a battery feeds the house too",
+        return {as_is("what is read at the service is not the load where solar or a battery feeds the house too"),
                 std::string(kStandardInstead)};
     if (!anything_existing(q))
-        return {"the measured method adds what is new to the peak, and no circuit says that it was there then",
+        return {as_is("the measured method adds what is new to the peak, and no circuit says that it was there then"),
                 "mark what was there with  existing = true,  or " + std::string(kStandardInstead)};
     return {};
 }
@@ -131,29 +131,19 @@ LoadCalculation standard(LoadQuestion const& q, Work&& w) {
     auto const& f = w.factors;
     if (w.q.building.dwelling && f.by_floor) {
         standard_by_floor(w, *f.by_floor);
-        if (!w.whole)
-            w.notes.emplace_back(
-                "What floor area this panel serves is not known: lights and receptacles count as listed.");
-        return finished(std::move(w), LoadMethod::standard,
-                        fmt::format("Standard method for {} ({} Article 220, Part III)",
-                                    w.whole ? "a dwelling" : "a part of a dwelling", q.book.edition));
+        if (!w.whole) w.notes.push_back(say("load/part-by-list"));
+        auto title =
+            w.whole ? say("load/title-dwelling", as_is(q.book.edition)) : say("load/title-part", as_is(q.book.edition));
+        return finished(std::move(w), LoadMethod::standard, std::move(title));
     }
     if (w.whole && f.by_blocks) {
         by_blocks(w, *f.by_blocks);
-        return finished(std::move(w), LoadMethod::standard,
-                        fmt::format("Load of one dwelling ({} 8-200)", q.book.edition));
+        return finished(std::move(w), LoadMethod::standard, say("load/title-blocks", as_is(q.book.edition)));
     }
     listed(w, f.listed);
-    if (!q.building.dwelling && f.by_blocks)
-        w.notes.emplace_back(
-            "Least watts a square metre by the kind of building (8-210, Table 14) are not reckoned here: "
-            "look whether they ask for more.");
-    if (!q.building.dwelling && f.by_floor)
-        w.notes.emplace_back(
-            "Least lighting load a square foot by the kind of building (Table 220.12 or 220.42) is not "
-            "reckoned here: look whether it asks for more.");
-    auto load = finished(std::move(w), LoadMethod::standard,
-                         fmt::format("What is listed, added up ({})", section(q, "listed")));
+    if (!q.building.dwelling && f.by_blocks) w.notes.push_back(say("load/look-at-table-14"));
+    if (!q.building.dwelling && f.by_floor) w.notes.push_back(say("load/look-at-table-220"));
+    auto load = finished(std::move(w), LoadMethod::standard, say("load/title-listed", section(q, "listed")));
     load.all_at_once = true;
     return load;
 }
@@ -164,19 +154,17 @@ LoadCalculation by_method(LoadQuestion const& q, LoadMethod method) {
     switch (method) {
     case LoadMethod::optional:
         optional_new(w, *f.by_floor, *f.optional);
-        return finished(std::move(w), method,
-                        fmt::format("Optional method for one dwelling ({})", section(q, "optional")));
+        return finished(std::move(w), method, say("load/title-optional", section(q, "optional")));
     case LoadMethod::existing: {
         bool const heat = adds_climate(w.loads);
         optional_existing(w, *f.by_floor, *f.existing);
         return finished(std::move(w), method,
-                        fmt::format("Existing dwelling, {} new heating or cooling ({})", heat ? "with" : "without",
-                                    section(q, heat ? "existing-heat" : "existing")));
+                        heat ? say("load/title-existing-heat", section(q, "existing-heat"))
+                             : say("load/title-existing", section(q, "existing")));
     }
     case LoadMethod::measured:
         measured(w, f.peak, *q.building.dwelling->peak);
-        return finished(std::move(w), method,
-                        fmt::format("Measured peak and what is new ({})", section(q, "measured")));
+        return finished(std::move(w), method, say("load/title-measured", section(q, "measured")));
     case LoadMethod::standard: break;
     }
     return standard(q, std::move(w));
@@ -184,40 +172,36 @@ LoadCalculation by_method(LoadQuestion const& q, LoadMethod method) {
 
 struct Choice {
     LoadMethod method;
-    std::string why;
+    Phrase why;
 };
 
 Choice chosen(LoadQuestion const& q) {
     auto const& f = demand_factors(q.book);
-    if (!measured_refused(q) && anything_new(q))
-        return {LoadMethod::measured,
-                "The largest draw of the service is known and something is added: what was measured "
-                "tells more than any table."};
+    if (!measured_refused(q) && anything_new(q)) return {LoadMethod::measured, say("load/why-measured")};
     if (!existing_refused(q) && anything_existing(q))
         return {LoadMethod::existing,
-                fmt::format("Part of this dwelling stands already: {} is made for asking what its "
-                            "service still carries.",
-                            section(q, adds_climate(loads_of(q)) ? "existing-heat" : "existing"))};
+                say("load/why-existing", section(q, adds_climate(loads_of(q)) ? "existing-heat" : "existing"))};
     auto const no = optional_refused(q);
-    if (!no)
-        return {
-            LoadMethod::optional,
-            fmt::format("One dwelling on one service of {} A or more may be reckoned so, and it is what most permits "
-                        "are reckoned by; the standard method holds as well.",
-                        f.optional->least_amps.value)};
-    if (!q.building.dwelling)
-        return {LoadMethod::standard,
-                "There is no table [dwelling], so this is reckoned as another building: all that is "
-                "listed."};
-    if (!carries_dwelling(q.building, q.panel))
-        return {LoadMethod::standard, "This panel feeds a part of the dwelling: what is listed there."};
+    if (!no) return {LoadMethod::optional, say("load/why-optional", said(Amps{f.optional->least_amps.value * 1000}))};
+    if (!q.building.dwelling) return {LoadMethod::standard, say("load/why-no-dwelling")};
+    if (!carries_dwelling(q.building, q.panel)) return {LoadMethod::standard, say("load/why-part")};
     if (!f.optional && !is_unread(q, "optional"))
-        return {LoadMethod::standard, fmt::format("{} has one method for a new dwelling.", q.book.edition)};
-    return {LoadMethod::standard, "The standard method, since " + no.why + "."};
+        return {LoadMethod::standard, say("load/why-one-method", as_is(q.book.edition))};
+    return {LoadMethod::standard, say("load/why-standard", no.why)};
 }
 } // namespace
 
 std::string_view name(LoadMethod method) { return kNames[static_cast<std::size_t>(method)]; }
+
+Phrase phrase(LoadMethod method) {
+    switch (method) {
+    case LoadMethod::standard: break;
+    case LoadMethod::optional: return say("load/method-optional");
+    case LoadMethod::existing: return say("load/method-existing");
+    case LoadMethod::measured: return say("load/method-measured");
+    }
+    return say("load/method-standard");
+}
 
 std::optional<LoadMethod> load_method(std::string_view word) {
     auto const at = std::ranges::find(kNames, word);
@@ -228,17 +212,20 @@ std::optional<LoadMethod> load_method(std::string_view word) {
 std::vector<std::string> load_method_names() { return {kNames.begin(), kNames.end()}; }
 
 namespace {
+Phrase topic_phrase(std::string_view topic) {
+    auto const row = row_number(fmt::format("load/topic-{}", topic));
+    return row < kRows.size() ? Phrase(row, {}) : as_is(topic);
+}
+
 // A figure that hangs on an unread section is not known.
 void name_unread(LoadCalculation& load, LoadQuestion const& q) {
+    auto const edition = as_is(q.book.edition);
     for (LoadStep const& s : load.steps) {
         if (s.reference.source != Source::unread) continue;
-        std::string topic(s.topic);
-        std::ranges::replace(topic, '-', ' ');
-        auto const what = fmt::format("what {} says of this (not read yet): {}", q.book.edition, topic);
+        auto const what = say("load/unread-step", edition, topic_phrase(s.topic));
         if (std::ranges::count(load.unknown, what) == 0) load.unknown.push_back(what);
     }
-    if (is_unread(q, "neutral"))
-        load.notes.push_back(fmt::format("What the neutral carries is not read yet in {}.", q.book.edition));
+    if (is_unread(q, "neutral")) load.notes.push_back(say("load/unread-neutral", edition));
 }
 } // namespace
 
@@ -247,8 +234,8 @@ LoadAnswer reckon(LoadQuestion const& q, std::optional<LoadMethod> asked) {
         return {std::nullopt, fmt::format("how {} reckons a load is not read yet", q.book.edition),
                 "reckon it by hand, or see with an older edition as  code  what that one asks"};
     if (asked)
-        if (auto no = refused(q, *asked)) return {std::nullopt, std::move(no.why), std::move(no.fix)};
-    auto const choice = asked ? Choice{*asked, "As asked for."} : chosen(q);
+        if (auto no = refused(q, *asked)) return {std::nullopt, english().words(no.why), std::move(no.fix)};
+    auto const choice = asked ? Choice{*asked, say("load/why-asked")} : chosen(q);
     auto load = by_method(q, choice.method);
     load.why = choice.why;
     if (choice.method != LoadMethod::measured) add_neutral(load, q);

@@ -2,8 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "demand/climate.h"
-
-#include <fmt/format.h>
+#include "words/say.h"
 
 #include <algorithm>
 
@@ -14,7 +13,7 @@ using Kind = LoadStep::Kind;
 
 // One part of a side: a load as listed, or a group of which a share counts.
 struct SidePart {
-    std::string label, arithmetic;
+    Phrase label, arithmetic;
     std::string_view topic;
     std::int64_t va = 0;
     LoadItems items;
@@ -43,36 +42,35 @@ void list(StepList& steps, LoadItems const& items, std::string_view topic) {
 }
 
 // A group at a percent: of several its loads are listed first.
-void add_share(StepList& steps, SideParts& parts, LoadItems const& items, std::string const& what, std::int64_t percent,
+void add_share(StepList& steps, SideParts& parts, LoadItems const& items, Phrase const& what, std::int64_t percent,
                std::string_view topic) {
     if (items.empty()) return;
     if (percent == 100) return add_each(parts, items, topic);
     list(steps, items, topic);
     auto const all = sum_va(items);
-    auto const sum = items.size() > 1 ? as_sum(figures(items)) + ", " : std::string();
-    parts.push_back({what, sum + as_share(all, percent), topic, share_of(all, percent), items});
+    parts.push_back(
+        {what, one_by_one({as_sum(figures(items)), as_share(all, percent)}), topic, share_of(all, percent), items});
 }
 
 // Heat of which slices count. The rule of one slice is a percent of all.
 void add_separate(StepList& steps, SideParts& parts, LoadItems const& items, DemandBands bands,
                   std::string_view topic) {
     if (items.empty()) return;
-    auto const what = std::string("Electric heat controlled room by room");
+    auto const what = say("load/heat-by-room");
     if (bands.size() == 1) return add_share(steps, parts, items, what, bands.front().percent, topic);
     auto const all = sum_va(items);
     auto const& first = bands.front();
     if (all <= first.up_to_va) return add_each(parts, items, topic);
     list(steps, items, topic);
-    auto const sum = items.size() > 1 ? as_sum(figures(items)) + ", " : std::string();
+    auto const counts = banded(all, bands);
     parts.push_back({what,
-                     fmt::format("{}{} VA + ({} − {}) VA × {} % = {} VA", sum, first.up_to_va, all, first.up_to_va,
-                                 bands.back().percent, banded(all, bands)),
-                     topic, banded(all, bands), items, bands.back().source});
+                     one_by_one({as_sum(figures(items)), say("load/above-first", figure(first.up_to_va), figure(all),
+                                                             figure(bands.back().percent), figure(counts))}),
+                     topic, counts, items, bands.back().source});
 }
 
-void leave_out(StepList& steps, LoadItems const& items, std::string_view why) {
-    for (LoadItem const& i : items)
-        steps.item(fmt::format("{}, {}", i.label, why), "never-together", i.how, i.va, i.marks());
+void leave_out(StepList& steps, LoadItems const& items, RowFor<1> why) {
+    for (LoadItem const& i : items) steps.item({why.number, {i.label}}, "never-together", i.how, i.va, i.marks());
 }
 
 LoadItem const* smallest(LoadItems const& items) {
@@ -88,9 +86,9 @@ void add_pumps(StepList& steps, SideParts& parts, LoadItems const& pumps, LoadIt
     auto const is_stopped = [&](LoadItem const& i) { return stopped && stopped->circuit == i.circuit; };
     bool const pump_counts = stopped && share_of(sum_va(locked), percent) <= stopped->va;
     add_each(parts, only(pumps, [&](LoadItem const& i) { return pump_counts || !is_stopped(i); }), topic);
-    if (pump_counts) return leave_out(steps, locked, "interlocked: less than the heat pump, left out");
-    leave_out(steps, only(pumps, is_stopped), "interlocked: less than its backup heat, left out");
-    add_share(steps, parts, locked, "Backup heat", percent, topic);
+    if (pump_counts) return leave_out(steps, locked, "load/pump-counts");
+    leave_out(steps, only(pumps, is_stopped), "load/backup-counts");
+    add_share(steps, parts, locked, say("load/backup-heat"), percent, topic);
 }
 
 // Some group of the dwelling names this load beside one of those.
@@ -105,8 +103,8 @@ void show(StepList& steps, SideParts const& parts) {
     for (SidePart const& p : parts) steps.item(p.label, p.topic, p.arithmetic, p.va, marks_of(p.items), p.source);
 }
 
-void finish(StepList& steps, Kind kind, std::string item, std::string_view topic, std::string arithmetic,
-            std::int64_t va, LoadItems const& items, Source source = Source::seen) {
+void finish(StepList& steps, Kind kind, Phrase item, std::string_view topic, Phrase arithmetic, std::int64_t va,
+            LoadItems const& items, Source source = Source::seen) {
     if (kind == Kind::counted)
         steps.counted(std::move(item), topic, std::move(arithmetic), va, marks_of(items), source);
     else
@@ -138,12 +136,11 @@ ClimateSides sides(StepList& steps, Building const& building, LoadItems const& i
     };
     add_separate(steps, s.heat, only(space, separate), shares.separate, shares.topic);
     end_of_way();
-    add_share(steps, s.heat, only(space, [&](LoadItem const& i) { return !separate(i); }), "Electric heat",
+    add_share(steps, s.heat, only(space, [&](LoadItem const& i) { return !separate(i); }), say("load/electric-heat"),
               shares.heat_percent, shares.is_separate ? shares.rest_topic : shares.topic);
     end_of_way();
     add_pumps(steps, s.heat, pumps, only(items, is_locked), shares.backup_percent, shares.rest_topic);
-    add_share(steps, s.heat, only(items, is_free), "Backup heat with the heat pump", shares.backup_percent,
-              shares.topic);
+    add_share(steps, s.heat, only(items, is_free), say("load/backup-with-pump"), shares.backup_percent, shares.topic);
     end_of_way();
     // Cooling that runs with any of the heat is added to all of it. So no more has to stand on the side of cooling:
     // whatever runs with some heat is there already.
@@ -167,24 +164,25 @@ void tell(StepList& steps, ClimateShares const& shares, ClimateSides const& both
     }
     show(steps, heat);
     if (heat.size() > 1 && !cool.empty())
-        steps.subtotal("Heating together", shares.rest_topic, as_sum(figures_of(heat)), hot);
+        steps.subtotal(say("load/heating-together"), shares.rest_topic, as_sum(figures_of(heat)), hot);
     // What stands on both sides was shown once.
     SideParts only_cool;
     std::ranges::copy_if(cool, std::back_inserter(only_cool), [&heating = both.heat](SidePart const& p) {
         return std::ranges::none_of(heating, [&](SidePart const& h) { return h.label == p.label; });
     });
     show(steps, only_cool);
-    if (cool.size() > 1) steps.subtotal("Cooling together", shares.cooling_topic, as_sum(figures_of(cool)), cold);
+    if (cool.size() > 1)
+        steps.subtotal(say("load/cooling-together"), shares.cooling_topic, as_sum(figures_of(cool)), cold);
     auto const source = std::ranges::any_of(larger, [](SidePart const& p) { return p.source == Source::memory; })
                             ? Source::memory
                             : Source::seen;
     if (cool.empty() || heat.empty())
-        finish(steps, shares.kind, cool.empty() ? "Heating" : "Cooling", larger.front().topic,
+        finish(steps, shares.kind, cool.empty() ? say("load/heating") : say("load/cooling"), larger.front().topic,
                as_sum(figures_of(larger)), c.va, c.counted, source);
     else
-        finish(steps, shares.kind, "The larger of heating and cooling", "never-together",
-               fmt::format("{} VA or {} VA: {} VA{}", hot, cold, c.va,
-                           c.va < std::max(hot, cold) ? ", the larger with what is added for long running" : ""),
+        finish(steps, shares.kind, say("load/larger-season"), "never-together",
+               c.va < std::max(hot, cold) ? say("load/one-or-other-long", figure(hot), figure(cold), figure(c.va))
+                                          : say("load/one-or-other", figure(hot), figure(cold), figure(c.va)),
                c.va, c.counted, source);
 }
 

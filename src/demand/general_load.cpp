@@ -3,10 +3,10 @@
 
 // Lines that several methods share.
 #include "codebook/cite.h"
+#include "codebook/reference_phrase.h"
 #include "demand/methods.h"
 #include "units/text.h"
-
-#include <fmt/format.h>
+#include "words/say.h"
 
 #include <algorithm>
 
@@ -21,24 +21,22 @@ std::int64_t area_va(Area a, UnitSystem units, FloorLoads const& f) {
                                        : (a.count * f.va_per_ft2.value * 100 + 4'645'152) / 9'290'304;
 }
 
-std::int64_t add_area(Work& w, FloorLoads const& f, std::string const& what, Area area) {
+std::int64_t add_area(Work& w, FloorLoads const& f, Phrase const& what, Area area) {
     auto const units = w.q.building.dwelling->area_units;
     auto const va = area_va(area, units, f);
     return w.steps.item(what, "floor-area",
-                        fmt::format("{} × {} VA = {} VA", text(area, units),
-                                    units == UnitSystem::metric ? f.va_per_m2.value : f.va_per_ft2.value, va),
+                        say("load/each", with_unit(text(area, units)),
+                            figure(units == UnitSystem::metric ? f.va_per_m2.value : f.va_per_ft2.value), figure(va)),
                         va);
 }
 
-std::int64_t add_circuits(Work& w, std::string const& what, std::string_view topic, std::int64_t n, Figure each,
+std::int64_t add_circuits(Work& w, Phrase const& what, std::string_view topic, std::int64_t n, Figure each,
                           LoadItems const& listed, std::int64_t least) {
     if (n == 0) return 0;
-    auto const words =
-        listed.empty() || static_cast<std::int64_t>(listed.size()) < n
-            ? fmt::format("{}, {}", what,
-                          n < least + 1 && n == least ? fmt::format("{} that the code asks for", n) : std::to_string(n))
-            : fmt::format("{}, {}", what, n);
-    return w.steps.item(words, topic, fmt::format("{} × {} VA = {} VA", n, each.value, n * each.value), n * each.value,
+    bool const asked = n == least && static_cast<std::int64_t>(listed.size()) < n;
+    auto const words = asked ? say("load/so-many-asked", what, figure(n)) : say("load/so-many", what, figure(n));
+    auto const va = n * each.value;
+    return w.steps.item(words, topic, say("load/each", figure(n), figure(each.value), figure(va)), va,
                         marks_of(listed));
 }
 
@@ -51,6 +49,8 @@ std::int64_t add_listed_general(Work& w) {
     return va;
 }
 } // namespace
+
+Phrase phrase(FloorBy dimensions) { return dimensions == FloorBy::inside ? say("load/inside") : say("load/outside"); }
 
 bool is_general(LoadItem const& item) {
     return item.demand == Demand::general || item.demand == Demand::small_appliance || item.demand == Demand::laundry;
@@ -76,7 +76,7 @@ std::optional<OtherSeason> other_season(Work const& w) {
 }
 } // namespace
 
-LoadCalculation finished(Work&& w, LoadMethod method, std::string title) {
+LoadCalculation finished(Work&& w, LoadMethod method, Phrase title) {
     LoadCalculation load;
     load.method = method;
     load.title = std::move(title);
@@ -107,28 +107,28 @@ std::int64_t add_general_load(Work& w, FloorLoads const& f) {
     auto const listed = [](LoadItems const& some) { return static_cast<std::int64_t>(some.size()); };
     if (!w.whole) {
         add(add_listed_general(w));
-        add(add_circuits(w, "Small appliance circuits", "small-appliance", listed(kitchen), f.small_appliance_va,
+        add(add_circuits(w, say("load/small-appliance"), "small-appliance", listed(kitchen), f.small_appliance_va,
                          kitchen, 0));
-        add(add_circuits(w, "Laundry circuits", "laundry", listed(laundry), f.laundry_va, laundry, 0));
-        if (terms.size() > 1) w.steps.subtotal("General load", "lighting-demand", as_sum(terms), va);
+        add(add_circuits(w, say("load/laundry"), "laundry", listed(laundry), f.laundry_va, laundry, 0));
+        if (terms.size() > 1) w.steps.subtotal(say("load/general"), "lighting-demand", as_sum(terms), va);
         return va;
     }
-    w.notes.push_back(fmt::format("Floor area by {}.", f.area_by));
+    w.notes.push_back(say("load/area-by", phrase(f.area_by)));
     if (home.area)
-        add(add_area(w, f, "General lighting and receptacles", *home.area));
+        add(add_area(w, f, say("load/general-lighting"), *home.area));
     else
-        w.unknown.emplace_back("the floor area of the dwelling");
-    if (home.basement) add(add_area(w, f, "The same of the basement", *home.basement));
+        w.unknown.push_back(say("load/area-missing"));
+    if (home.basement) add(add_area(w, f, say("load/basement"), *home.basement));
     auto const n_kitchen = std::max(
         {listed(kitchen), f.small_appliance_least.value, std::int64_t{home.small_appliance_circuits.value_or(0)}});
-    add(add_circuits(w, "Small appliance circuits", "small-appliance", n_kitchen, f.small_appliance_va, kitchen,
+    add(add_circuits(w, say("load/small-appliance"), "small-appliance", n_kitchen, f.small_appliance_va, kitchen,
                      f.small_appliance_least.value));
     auto const n_laundry = std::max(
         listed(laundry), std::int64_t{home.laundry_circuits.value_or(static_cast<int>(f.laundry_least.value))});
-    add(add_circuits(w, "Laundry circuits", "laundry", n_laundry, f.laundry_va, laundry, f.laundry_least.value));
+    add(add_circuits(w, say("load/laundry"), "laundry", n_laundry, f.laundry_va, laundry, f.laundry_least.value));
     if (auto const inside = with_demand(items, {Demand::general}); !inside.empty())
-        w.notes.push_back("Within the general lighting and receptacles, so not counted again: " + labels_of(inside));
-    if (terms.size() > 1) w.steps.subtotal("General load", "lighting-demand", as_sum(terms), va);
+        w.notes.push_back(say("load/within-general", labels_of(inside)));
+    if (terms.size() > 1) w.steps.subtotal(say("load/general"), "lighting-demand", as_sum(terms), va);
     return va;
 }
 
@@ -140,10 +140,9 @@ std::int64_t add_managed(Work& w, Kind kind) {
     auto const most = whole_va(w.q.facts.volts * limit);
     bool const in_full = !managed_in_full(w.q, w.loads).empty();
     auto const va = in_full ? sum_va(some) : most;
-    auto const sum = some.size() > 1 ? as_sum(figures(some)) + ", " : std::string();
-    auto const words = in_full ? fmt::format("{}not more than the limit of {}", sum, text(limit))
-                               : fmt::format("{} × {} = {} VA", text(limit), text(w.q.facts.volts), most);
-    auto const what = in_full ? "Energy management, all of it" : "Energy management, at its limit";
+    auto const words = in_full ? one_by_one({as_sum(figures(some)), say("load/within-limit", said(limit))})
+                               : say("load/amps-by-volts", said(limit), said(w.q.facts.volts), figure(most));
+    auto const what = in_full ? say("load/managed-all") : say("load/managed-limit");
     return kind == Kind::counted ? w.steps.counted(what, "managed", words, va, marks_of(some))
                                  : w.steps.item(what, "managed", words, va, marks_of(some));
 }
@@ -172,13 +171,12 @@ MotorMore largest_motor(LoadItems const& counted, LoadItems const& left_out, Mot
 void add_motor(Work& w, MotorMore const& more, MotorLoads const& m) {
     if (!more.motor) return;
     auto const& motor = *more.motor;
-    w.steps.counted(fmt::format("Largest motor, more: {}{}", motor.label, more.left_out ? ", though left out" : ""),
+    w.steps.counted(more.left_out ? say("load/largest-motor-left-out", motor.label)
+                                  : say("load/largest-motor", motor.label),
                     "motor", more.how, more.va, motor.marks(), more.left_out ? *m.left_out : m.percent.source);
     if (more.left_out)
-        w.notes.push_back(fmt::format("{} never runs with what is larger, but is the largest motor of all: its {} % "
-                                      "count all the same ({}).",
-                                      motor.label, m.percent.value,
-                                      text(cite(w.q.book, "load-service/never-together"))));
+        w.notes.push_back(say("load/motor-left-out", motor.label, figure(m.percent.value),
+                              reference_phrase(cite(w.q.book, "load-service/never-together"))));
     add_to_line(w, motor, more.va);
 }
 

@@ -2,11 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "demand/items.h"
-
-#include "units/text.h"
-
-#include <fmt/format.h>
-#include <fmt/ranges.h>
+#include "words/say.h"
 
 #include <algorithm>
 
@@ -22,7 +18,7 @@ void add_circuits(Panel const& panel, std::vector<Circuit const*>& found) {
     for (Panel const* below : panel.below) add_circuits(*below, found);
 }
 
-std::string label_of(Circuit const& c) { return c.name.empty() ? c.mark : fmt::format("{} ({})", c.name, c.mark); }
+Phrase label_of(Circuit const& c) { return c.name.empty() ? Phrase(c.mark) : say("load/circuit", c.name, c.mark); }
 
 bool has_neutral(Circuit const& c) {
     if (c.poles == 1 || c.third == ThirdWire::neutral) return true;
@@ -77,13 +73,14 @@ void take_figure(LoadItem& item, Volts volts) {
     } else if (c.mca) {
         item.va = whole_va(volts * *c.mca);
         item.with_motor_share = item.motor;
-        item.how = fmt::format("{} × {} = {} VA, by its least circuit ampacity{}", text(*c.mca), text(volts), item.va,
-                               item.motor ? ", 125 % of its motor within it" : "");
+        auto reckoned = say("load/amps-by-volts", said(*c.mca), said(volts), figure(item.va));
+        item.how =
+            item.motor ? say("load/by-mca-of-motor", std::move(reckoned)) : say("load/by-mca", std::move(reckoned));
     } else {
         item.known = false; // a code counts nameplates; what was read is the least it can be
         if (!c.measured) return;
         item.va = whole_va(volts * *c.measured);
-        item.how = fmt::format("{} × {} = {} VA, as measured", text(*c.measured), text(volts), item.va);
+        item.how = say("load/as-measured", say("load/amps-by-volts", said(*c.measured), said(volts), figure(item.va)));
     }
 }
 
@@ -130,15 +127,11 @@ namespace {
 void add_ineffective(LoadQuestion const& q, Loads& loads) {
     auto const is_bare = [](LoadItem const& i) { return i.circuit->interlocked && i.demand != Demand::backup_heat; };
     if (auto const bare = only(loads.items, is_bare); !bare.empty())
-        loads.notes.push_back("`interlocked` is of backup heat beside a heat pump, so it changes nothing of " +
-                              labels_of(bare));
+        loads.notes.push_back(say("load/interlocked-idle", labels_of(bare)));
     auto const& home = q.building.dwelling;
     if (!home || !home->managed) return;
     for (Circuit const* c : home->managed->circuits)
-        if (c->feeds_loads())
-            loads.notes.push_back(fmt::format("Energy management names {}, which feeds panel \"{}\": name the circuits "
-                                              "there that it holds back. Now they count in full.",
-                                              c->mark, c->fed_panel()->name));
+        if (c->feeds_loads()) loads.notes.push_back(say("load/managed-feeder", c->mark, c->fed_panel()->name));
 }
 } // namespace
 
@@ -159,7 +152,7 @@ Loads loads_of(LoadQuestion const& q) {
             .push_back(std::move(item));
     }
     add_ineffective(q, loads);
-    if (!off.empty()) loads.notes.push_back("Wired and not in use, so not counted: " + labels_of(off));
+    if (!off.empty()) loads.notes.push_back(say("load/not-in-use", labels_of(off)));
     return loads;
 }
 
@@ -203,18 +196,17 @@ std::vector<std::string> marks_of(LoadItems const& items) {
     return all;
 }
 
-std::string labels_of(LoadItems const& items) {
-    std::vector<std::string> all;
+Phrase labels_of(LoadItems const& items) {
+    Phrases all;
     for (LoadItem const& i : items) all.push_back(i.label);
-    return fmt::format("{}", fmt::join(all, ", "));
+    return joined("list/comma", all);
 }
 
-void add_unknown(std::vector<std::string>& unknown, LoadItems const& items) {
+void add_unknown(Phrases& unknown, LoadItems const& items) {
     for (LoadItem const& i : items)
         if (!i.known)
-            unknown.push_back(
-                "the load of " + i.label +
-                (i.circuit->measured ? " by its nameplate (counted as measured, which is the least)" : ""));
+            unknown.push_back(i.circuit->measured ? say("load/load-of-measured", i.label)
+                                                  : say("load/load-of", i.label));
 }
 
 } // namespace legwork

@@ -17,8 +17,8 @@ struct LoadItem {
     Demand demand = Demand::appliance;
     std::int64_t va = 0;
     bool known = false; // by its nameplate; what was only measured has a `va`, which is the least it can be
-    std::string label;  // "Water heater, under stair (WH)"
-    std::string how; // "24 A × 240 V = 5760 VA, of the nameplate's least circuit ampacity"; empty for a load as typed
+    Phrase label;       // "Water heater, under stair (WH)"
+    Phrase how; // "24 A × 240 V = 5760 VA, of the nameplate's least circuit ampacity"; empty for a load as typed
     bool neutral = false; // its current returns over the neutral, at least in part
     bool motor = false, fixed = false, is_new = false;
     bool with_motor_share = false; // by its least circuit ampacity, which holds 125 % of its motor already
@@ -30,10 +30,10 @@ struct LoadItem {
 using LoadItems = std::vector<LoadItem>;
 
 struct Loads {
-    LoadItems items;                // what is listed by itself; without those that a device holds back
-    LoadItems managed;              // those
-    LoadItems other_buildings;      // feeders whose load is typed: it was reckoned where they end
-    std::vector<std::string> notes; // what was left out
+    LoadItems items;           // what is listed by itself; without those that a device holds back
+    LoadItems managed;         // those
+    LoadItems other_buildings; // feeders whose load is typed: it was reckoned where they end
+    Phrases notes;             // what was left out
 };
 
 Loads loads_of(LoadQuestion const& q);
@@ -54,8 +54,8 @@ LoadItems with_demand(LoadItems const& items, std::initializer_list<Demand> some
 std::int64_t sum_va(LoadItems const& items);
 std::vector<std::int64_t> figures(LoadItems const& items);
 std::vector<std::string> marks_of(LoadItems const& items);
-std::string labels_of(LoadItems const& items); // "Lights (L1), Outlets (R1)"
+Phrase labels_of(LoadItems const& items); // "Lights (L1), Outlets (R1)"
 // "the load of Range (R1)" of each whose figure is not known.
-void add_unknown(std::vector<std::string>& unknown, LoadItems const& items);
+void add_unknown(Phrases& unknown, LoadItems const& items);
 
 } // namespace legwork

@@ -5,8 +5,7 @@
 // shares and what demand the code gives.
 #include "demand/climate.h"
 #include "demand/methods.h"
-
-#include <fmt/format.h>
+#include "words/say.h"
 
 #include <algorithm>
 
@@ -36,7 +35,7 @@ LoadItem outlets_figure(LoadItem item, std::optional<Figure> each) {
     item.known = true;
     if (item.va < least) {
         item.va = least;
-        item.how = fmt::format("{} outlets × {} VA = {} VA, at least", *n, each->value, least);
+        item.how = say("load/outlets", figure(*n), figure(each->value), figure(least));
     }
     return item;
 }
@@ -61,9 +60,9 @@ void add_outlets(Work& w, ListedLoads const& l, NeutralParts& parts) {
         return;
     }
     for (LoadItem const& i : all) w.steps.item(i.label, "outlets", i.how, i.va, i.marks());
-    w.steps.subtotal("Receptacles", "outlets", as_sum(figures(all)), sum);
-    parts.push_back({"Receptacles after demand", w.steps.slices("Receptacles", "outlets", sum, l.outlets), false,
-                     as_banded(sum, l.outlets)});
+    w.steps.subtotal(say("load/receptacles"), "outlets", as_sum(figures(all)), sum);
+    parts.push_back({say("load/receptacles-after"), w.steps.slices(say("load/receptacles"), "outlets", sum, l.outlets),
+                     false, as_banded(sum, l.outlets)});
 }
 
 LoadItems with(LoadItems all, LoadItems const& more) {
@@ -93,19 +92,19 @@ Extras extras_of(Work const& w, ListedLoads const& l, LoadItems const& counted, 
     return e;
 }
 
-void add_more(Work& w, LoadItems const& some, std::string const& what, std::string_view topic, std::int64_t percent,
+void add_more(Work& w, LoadItems const& some, Phrase const& what, std::string_view topic, std::int64_t percent,
               Source source) {
     auto const sum = sum_va(some);
     if (sum == 0) return;
-    auto const words = some.size() > 1 ? as_sum(figures(some)) + ", " : std::string();
-    w.steps.counted(what, topic, words + as_share(sum, percent), share_of(sum, percent), marks_of(some), source);
+    w.steps.counted(what, topic, one_by_one({as_sum(figures(some)), as_share(sum, percent)}), share_of(sum, percent),
+                    marks_of(some), source);
     for (LoadItem const& i : some) add_to_line(w, i, share_of(i.va, percent));
 }
 
 void add_extras(Work& w, ListedLoads const& l, Extras const& e) {
     add_motor(w, e.motor, l.motor);
-    add_more(w, e.continuous, "Continuous loads, more", "continuous", e.percent, l.continuous_percent.source);
-    add_more(w, e.presumed, "Loads presumed continuous, more", "presumed", e.percent, Source::memory);
+    add_more(w, e.continuous, say("load/continuous-more"), "continuous", e.percent, l.continuous_percent.source);
+    add_more(w, e.presumed, say("load/presumed-more"), "presumed", e.percent, Source::memory);
 }
 
 // Heating or cooling: the larger with all that it brings.
@@ -127,8 +126,8 @@ Climate add_heat(Work& w, ListedLoads const& l, LoadItems const& others) {
 void add_managed_more(Work& w, std::int64_t managed, std::int64_t percent) {
     auto const lasts = [&](LoadItem const& i) { return is_continuous(w, i) || is_presumed(w, i); };
     if (!managed_in_full(w.q, w.loads).empty() || std::ranges::none_of(w.loads.managed, lasts)) return;
-    w.steps.counted("What a device holds back, more", "continuous", as_share(managed, percent),
-                    share_of(managed, percent), marks_of(w.loads.managed), Source::memory);
+    w.steps.counted(say("load/held-back-more"), "continuous", as_share(managed, percent), share_of(managed, percent),
+                    marks_of(w.loads.managed), Source::memory);
 }
 } // namespace
 

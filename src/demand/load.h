@@ -7,11 +7,13 @@
 //                  --service_size.h--> amperes, least service, wires --results.h--> what a permit form asks for
 //
 // The load calculation of a service or feeder, step by step, as a person fills it in on a permit form. Every step is in
-// whole VA, so that a pocket calculator gives the same figures.
+// whole VA, so that a pocket calculator gives the same figures. What is said of it are phrases: load_steps.h,
+// load_notes.h, load_results.h of words/rows/.
 #pragma once
 
 #include "building/building.h"
 #include "codebook/code_book.h"
+#include "words/phrase.h"
 
 #include <map>
 #include <optional>
@@ -22,7 +24,8 @@
 namespace legwork {
 
 enum class LoadMethod { standard, optional, existing, measured };
-std::string_view name(LoadMethod method);                     // "standard"
+std::string_view name(LoadMethod method); // "standard"
+Phrase phrase(LoadMethod method);
 std::optional<LoadMethod> load_method(std::string_view name); // nothing for any other word
 std::vector<std::string> load_method_names();
 
@@ -32,7 +35,7 @@ struct ServiceFacts {
     bool three_wire = true;            // two hots with a voltage between them, and a neutral
     bool wye = false;                  // two phases of a wye: the neutral of a balanced load carries current too
     std::optional<Amps> rating{};      // least of main, source and feeder
-    std::string rated_by{};            // "the main", "the feeder", "the supply"; empty without a rating
+    Phrase rated_by{};                 // "the main", "the feeder", "the supply"; empty without a rating
     std::map<std::string, Leg> legs{}; // of the one-pole circuits that have a space, by mark
 };
 
@@ -50,10 +53,10 @@ struct LoadStep {
         counted,  // a part of the total
     };
     Kind kind = Kind::counted;
-    std::string item;       // "Clothes dryer, hall (DR)"
+    Phrase item;            // "Clothes dryer, hall (DR)"
     std::string_view topic; // of cite.h, without "load-service/"
     Reference reference;
-    std::string arithmetic; // "6000 VA × 35 % = 2100 VA"; empty where there is nothing to reckon
+    Phrase arithmetic; // "6000 VA × 35 % = 2100 VA"; empty where there is nothing to reckon
     std::int64_t va = 0;
     std::vector<std::string> circuits{}; // marks
 };
@@ -73,17 +76,17 @@ struct OtherSeason {
 
 struct LoadCalculation {
     LoadMethod method = LoadMethod::standard;
-    std::string title; // "Optional method for one dwelling (NEC 2023 220.82)"
-    std::string why;   // why this method
+    Phrase title; // "Optional method for one dwelling (NEC 2023 220.82)"
+    Phrase why;   // why this method
     LoadSteps steps;
     std::int64_t total_va = 0; // of the counted steps, before any least size
     LoadSteps neutral;         // empty where the method gives none
     std::optional<std::int64_t> neutral_va;
     std::vector<LineLoad> one_line;            // empty where a demand is taken on all loads together
     std::optional<OtherSeason> other_season{}; // where a load of it stands on one hot alone
-    std::vector<std::string> unknown;          // what is missing: the total is then too small
+    Phrases unknown;                           // what is missing: the total is then too small
     std::vector<std::string> unknown_loads;    // of it, the marks of circuits of whose load nothing is known
-    std::vector<std::string> notes;            // what was taken for granted, what was left out and why
+    Phrases notes;                             // what was taken for granted, what was left out and why
     bool whole_dwelling = false;               // the load of all of one dwelling: its least size holds
     // All that is listed, as if it ran at once: the code has hardly a demand factor for it, and who decides may take
     // what does run together.
@@ -93,7 +96,7 @@ struct LoadCalculation {
 // The calculation, or why this method is not for this building and what to do.
 struct LoadAnswer {
     std::optional<LoadCalculation> load;
-    std::string why, fix; // when there is none
+    std::string why, fix; // when there is none, in English
 };
 
 // By the method asked for; without one by that which an electrician would take: measured where a peak is known and

@@ -16,12 +16,14 @@ struct Work {
     Loads loads;
     bool whole; // of one dwelling; else of a part of one, or of another building
     StepList steps;
-    std::vector<std::string> unknown, notes;
+    Phrases unknown, notes;
     std::vector<LineLoad> one_line{};
     Climate climate{}; // as counted, where what stands on one hot alone matters
 };
 Work work_on(LoadQuestion const& q);
-LoadCalculation finished(Work&& work, LoadMethod method, std::string title);
+LoadCalculation finished(Work&& work, LoadMethod method, Phrase title);
+
+Phrase phrase(FloorBy dimensions);
 
 // Lines that several methods share. Each adds its steps.
 // Floor area and the circuits of kitchen and laundry, as items; the sum. Of a part of a dwelling what is listed there.
@@ -37,17 +39,17 @@ struct MotorMore {
     std::optional<LoadItem> motor{}; // nothing when there is none
     std::int64_t va = 0;             // what is added
     bool left_out = false;
-    std::string how{}; // "1380 VA × 25 % = 345 VA"
+    Phrase how{}; // "1380 VA × 25 % = 345 VA"
 };
 MotorMore largest_motor(LoadItems const& counted, LoadItems const& left_out, MotorLoads const& m);
 void add_motor(Work& w, MotorMore const& more, MotorLoads const& m);
 
 // What the neutral of a service takes from the standard method.
 struct NeutralPart {
-    std::string label;
+    Phrase label;
     std::int64_t va = 0;
     bool reduced = false; // cooking and dryers
-    std::string how{};    // the arithmetic of it; another method's steps do not show it
+    Phrase how{};         // the arithmetic of it; another method's steps do not show it
 };
 using NeutralParts = std::vector<NeutralPart>;
 NeutralParts standard_by_floor(Work& w, FloorLoads const& f);

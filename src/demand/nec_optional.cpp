@@ -4,10 +4,10 @@
 // The optional methods for a dwelling: new (NEC 220.82) and existing (NEC 220.83). Appliances by their nameplates, one
 // demand on all of it, heating and cooling apart.
 #include "codebook/cite.h"
+#include "codebook/reference_phrase.h"
 #include "demand/climate.h"
 #include "demand/methods.h"
-
-#include <fmt/format.h>
+#include "words/say.h"
 
 #include <algorithm>
 #include <array>
@@ -34,7 +34,7 @@ std::int64_t add_nameplates(Work& w, FloorLoads const& f, std::string_view topic
         if (auto const managed = add_managed(w, Kind::item); managed > 0) terms.push_back(managed);
     std::int64_t sum = 0;
     for (auto const t : terms) sum += t;
-    if (terms.size() > 1) w.steps.subtotal("All of this", topic, as_sum(terms), sum);
+    if (terms.size() > 1) w.steps.subtotal(say("load/all-of-this"), topic, as_sum(terms), sum);
     return sum;
 }
 // Heat of a room with a thermostat of its own; a furnace or a boiler serves the whole dwelling.
@@ -44,16 +44,12 @@ void note_on_thermostats(Work& w, OptionalLoads const& o, int rooms, bool many) 
     auto const heat = with_demand(w.loads.items, {Demand::space_heat});
     if (heat.empty()) return;
     if (many && std::ranges::any_of(heat, heats_a_room))
-        w.notes.push_back(
-            fmt::format("Heat of {} rooms controlled by themselves counts at {} %.", rooms, o.many_heat_percent.value));
+        w.notes.push_back(say("load/rooms-heat", figure(rooms), figure(o.many_heat_percent.value)));
     else if (many)
-        w.notes.push_back(fmt::format("A furnace or boiler serves the whole dwelling: it counts at {} %, whatever the "
-                                      "rooms have for thermostats.",
-                                      o.heat_percent.value));
+        w.notes.push_back(say("load/whole-heat", figure(o.heat_percent.value)));
     else
-        w.notes.push_back(fmt::format("Heat counts at {} %; at {} % where {} rooms or more have a thermostat of their "
-                                      "own: `thermostats` in [dwelling] says so.",
-                                      o.heat_percent.value, o.many_heat_percent.value, o.many_from.value));
+        w.notes.push_back(say("load/heat-share", figure(o.heat_percent.value), figure(o.many_heat_percent.value),
+                              figure(o.many_from.value)));
 }
 
 // The largest of six choices, says the code: cooling; heat pumps; heat pumps with backup heat; heat; heat of many
@@ -76,18 +72,16 @@ void add_heat(Work& w, OptionalLoads const& o) {
     shares.topic = shares.rest_topic = shares.cooling_topic = "optional-heat";
     auto const climate = add_climate(w.steps, w.q.building, w.loads.items, shares);
     if (climate.ways_to_heat.size() < 2) return;
-    w.notes.push_back(fmt::format(
-        "This home heats in {} ways at once, each a choice of its own in {}: they are added, {} VA. The largest choice "
-        "alone would be {} VA.",
-        climate.ways_to_heat.size(), text(cite(w.q.book, "load-service/optional-heat")), climate.va,
-        std::max(std::ranges::max(climate.ways_to_heat), sum_va(climate.cool))));
+    w.notes.push_back(say("load/heats-in-ways", figure(static_cast<std::int64_t>(climate.ways_to_heat.size())),
+                          reference_phrase(cite(w.q.book, "load-service/optional-heat")), figure(climate.va),
+                          figure(std::max(std::ranges::max(climate.ways_to_heat), sum_va(climate.cool)))));
 }
 } // namespace
 
 void optional_new(Work& w, FloorLoads const& f, OptionalLoads const& o) {
     bool const apart = climate_is_managed(w);
     auto const sum = add_nameplates(w, f, "optional", !apart);
-    w.steps.slices("All of this", "optional", sum, o.bands);
+    w.steps.slices(say("load/all-of-this"), "optional", sum, o.bands);
     add_heat(w, o);
     if (apart) add_managed(w, Kind::counted);
 }
@@ -103,11 +97,11 @@ void optional_existing(Work& w, FloorLoads const& f, ExistingLoads const& e) {
     if (!new_climate) {
         auto const climate = add_climate(w.steps, w.q.building, w.loads.items, shares);
         if (!climate.empty) {
-            w.steps.subtotal("All of this with heating or cooling", topic, as_sum({sum, climate.va}), sum + climate.va);
+            w.steps.subtotal(say("load/all-with-climate"), topic, as_sum({sum, climate.va}), sum + climate.va);
             sum += climate.va;
         }
     }
-    w.steps.slices("All of this", topic, sum, e.bands);
+    w.steps.slices(say("load/all-of-this"), topic, sum, e.bands);
     if (new_climate) add_climate(w.steps, w.q.building, w.loads.items, shares);
     if (apart) add_managed(w, Kind::counted);
 }

@@ -5,8 +5,7 @@
 #include "codebook/cooking_factors.h"
 #include "demand/climate.h"
 #include "demand/methods.h"
-
-#include <fmt/format.h>
+#include "words/say.h"
 
 #include <algorithm>
 
@@ -40,9 +39,9 @@ void add_appliances(Work& w, FloorLoads const& f, NeutralParts& parts) {
         auto const sum = sum_va(fixed);
         bool const many = static_cast<std::int64_t>(fixed.size()) >= f.fixed_from.value;
         auto const percent = many ? f.fixed_percent.value : 100;
-        w.steps.counted(many ? fmt::format("Appliances fastened in place, {} of them", fixed.size())
-                             : fmt::format("Appliances fastened in place, fewer than {}: in full", f.fixed_from.value),
-                        "fixed", as_sum(figures(fixed)) + (many ? ", " + as_share(sum, percent) : ""),
+        w.steps.counted(many ? say("load/fixed-many", figure(static_cast<std::int64_t>(fixed.size())))
+                             : say("load/fixed-few", figure(f.fixed_from.value)),
+                        "fixed", one_by_one({as_sum(figures(fixed)), many ? as_share(sum, percent) : Phrase()}),
                         share_of(sum, percent), marks_of(fixed));
         for (LoadItem const& i : fixed) {
             add_to_conductors(w, parts, i, share_of(i.va, percent));
@@ -63,23 +62,39 @@ void add_dryers(Work& w, FloorLoads const& f, NeutralParts& parts) {
     std::vector<std::int64_t> each;
     for (LoadItem const& i : dryers) each.push_back(std::max(i.va, f.dryer_least_va.value));
     auto const at_least = [&](LoadItem const& i) {
-        return i.va >= f.dryer_least_va.value ? i.how : fmt::format("at least {} VA", f.dryer_least_va.value);
+        return i.va >= f.dryer_least_va.value ? i.how : say("load/at-least", figure(f.dryer_least_va.value));
     };
     auto const n = static_cast<int>(dryers.size());
     auto const percent = dryer_percent(f.dryers, n);
     std::int64_t sum = 0;
     for (auto const va : each) sum += va;
     auto const va = share_of(sum, percent.value);
+    auto const what = n == 1 ? dryers[0].label : say("load/dryers", figure(n));
+    auto const how = n == 1 ? at_least(dryers[0]) : one_by_one({as_sum(each), as_share(sum, percent.value)});
     if (n == 1) {
-        w.steps.counted(dryers[0].label, "dryer", at_least(dryers[0]), sum, dryers[0].marks());
+        w.steps.counted(what, "dryer", how, sum, dryers[0].marks());
     } else {
         for (std::size_t i = 0; i < dryers.size(); ++i)
             w.steps.item(dryers[i].label, "dryer", at_least(dryers[i]), each[i], dryers[i].marks());
-        w.steps.counted(fmt::format("{} dryers", n), "dryer", as_sum(each) + ", " + as_share(sum, percent.value), va,
-                        marks_of(dryers), percent.source);
+        w.steps.counted(what, "dryer", how, va, marks_of(dryers), percent.source);
     }
-    parts.push_back({n == 1 ? dryers[0].label : fmt::format("{} dryers", n), va, true,
-                     n == 1 ? at_least(dryers[0]) : as_sum(each) + ", " + as_share(sum, percent.value)});
+    parts.push_back({what, va, true, how});
+}
+
+Phrase cooking_phrase(CookingStep const& s) {
+    if (s.by == CookingStep::By::nameplate) return say("load/cooking-outside");
+    auto some = s.appliances == 1 ? say("load/cooking-one") : say("load/cooking-some", figure(s.appliances));
+    if (s.kilowatts_above > 0) return say("load/cooking-above-12", std::move(some), figure(s.kilowatts_above));
+    return say("load/cooking-column", std::move(some), std::string(1, s.column));
+}
+
+Phrase cooking_arithmetic(CookingStep const& s) {
+    switch (s.by) {
+    case CookingStep::By::table: return say("load/cooking-by-table", figure(s.va));
+    case CookingStep::By::nameplate: return say("load/cooking-in-full", figure(s.of_va), figure(s.va));
+    case CookingStep::By::percent: break;
+    }
+    return as_share(s.of_va, s.percent);
 }
 
 void add_cooking(Work& w, NeutralParts& parts) {
@@ -89,17 +104,17 @@ void add_cooking(Work& w, NeutralParts& parts) {
     auto const known = only(cooking, [](LoadItem const& i) { return i.has_figure(); });
     for (LoadItem const& i : known) w.steps.item(i.label, "cooking", i.how, i.va, i.marks());
     std::int64_t sum = 0;
-    std::string how;
+    Phrases how;
     std::vector<std::int64_t> each;
     for (CookingStep const& s : cooking_demand(w.factors.by_floor->cooking, figures(known))) {
-        auto const words = s.arithmetic.empty() ? fmt::format("by the table {} VA", s.va)
-                                                : fmt::format("{} = {} VA", s.arithmetic, s.va);
-        how += (how.empty() ? "" : ", ") + s.item + ", " + words;
-        sum += w.steps.counted(s.item, "cooking", words, s.va, marks_of(known), s.source);
+        auto const item = cooking_phrase(s), arithmetic = cooking_arithmetic(s);
+        how.push_back(item);
+        how.push_back(arithmetic);
+        sum += w.steps.counted(item, "cooking", arithmetic, s.va, marks_of(known), s.source);
         each.push_back(s.va);
     }
-    if (each.size() > 1) how += ", " + as_sum(each);
-    if (sum > 0) parts.push_back({"Cooking", sum, true, std::move(how)});
+    how.push_back(as_sum(each));
+    if (sum > 0) parts.push_back({say("load/cooking"), sum, true, one_by_one(std::move(how))});
 }
 
 void add_vehicles(Work& w, FloorLoads const& f, NeutralParts& parts) {
@@ -108,7 +123,7 @@ void add_vehicles(Work& w, FloorLoads const& f, NeutralParts& parts) {
     auto const least = f.vehicle_least_va ? f.vehicle_least_va->value : 0;
     for (LoadItem const& i : all) {
         auto const va = std::max(i.va, least);
-        w.steps.counted(i.label, "vehicle", va > i.va ? fmt::format("at least {} VA", least) : i.how, va, i.marks());
+        w.steps.counted(i.label, "vehicle", va > i.va ? say("load/at-least", figure(least)) : i.how, va, i.marks());
         add_to_conductors(w, parts, i, va);
     }
 }
@@ -118,8 +133,8 @@ NeutralParts standard_by_floor(Work& w, FloorLoads const& f) {
     NeutralParts parts;
     auto const general = add_general_load(w, f);
     if (general > 0)
-        parts.push_back({"General load after demand",
-                         w.steps.slices("General load", "lighting-demand", general, f.bands), false,
+        parts.push_back({say("load/general-after"),
+                         w.steps.slices(say("load/general"), "lighting-demand", general, f.bands), false,
                          as_banded(general, f.bands)});
     add_appliances(w, f, parts);
     add_dryers(w, f, parts);
@@ -130,7 +145,7 @@ NeutralParts standard_by_floor(Work& w, FloorLoads const& f) {
     add_climate_to_neutral(parts, climate);
     add_vehicles(w, f, parts);
     if (auto const va = add_managed(w, Kind::counted); va > 0)
-        if (std::ranges::any_of(w.loads.managed, &LoadItem::neutral)) parts.push_back({"Energy management", va, false});
+        if (std::ranges::any_of(w.loads.managed, &LoadItem::neutral)) parts.push_back({say("load/managed"), va, false});
     auto motors = only(w.loads.items, is_other_appliance);
     motors.insert(motors.end(), climate.counted.begin(), climate.counted.end());
     auto const managed = managed_within_limit(w.q, w.loads);

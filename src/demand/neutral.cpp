@@ -3,6 +3,7 @@
 
 // What the neutral of a service or feeder carries: NEC 220.61.
 #include "demand/methods.h"
+#include "words/say.h"
 
 namespace legwork {
 
@@ -19,7 +20,7 @@ void add_climate_to_neutral(NeutralParts& parts, Climate const& climate) {
 
 void add_motor_to_neutral(NeutralParts& parts, MotorMore const& more) {
     if (more.motor && more.motor->neutral && more.va > 0)
-        parts.push_back({"Largest motor, more: " + more.motor->label, more.va, false, more.how});
+        parts.push_back({say("load/largest-motor", more.motor->label), more.va, false, more.how});
 }
 
 namespace {
@@ -34,15 +35,14 @@ void add_neutral(LoadCalculation& load, LoadQuestion const& q) {
     if (!factors.neutral || !factors.by_floor) return;
     StepList steps(q.book);
     if (!q.facts.three_wire) {
-        steps.counted("One hot and its neutral: all of the load", "neutral", "", load.total_va);
+        steps.counted(say("load/one-hot"), "neutral", {}, load.total_va);
     } else {
         auto const percent = q.facts.wye ? 100 : factors.neutral->appliance_percent.value;
         // The parts are those of the standard method, whatever method the total went by.
         for (NeutralPart const& p : parts_of(q, factors)) {
             bool const reduced = p.reduced && percent != 100;
-            auto const share = reduced ? as_share(p.va, percent) : std::string();
             steps.counted(p.label, q.facts.wye ? "neutral-wye" : "neutral",
-                          p.how + (p.how.empty() || share.empty() ? "" : ", ") + share,
+                          one_by_one({p.how, reduced ? as_share(p.va, percent) : Phrase()}),
                           reduced ? share_of(p.va, percent) : p.va);
         }
     }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "demand/methods.h"
+#include "words/say.h"
 
 namespace legwork {
 
@@ -17,7 +18,7 @@ void add_other_buildings(LoadCalculation& load, LoadQuestion const& q) {
     // What stood there when a peak was read is within it.
     auto const counts = [&](LoadItem const& i) { return load.method != LoadMethod::measured || i.is_new; };
     for (LoadItem const& i : only(loads_of(q).other_buildings, counts))
-        steps.counted(i.label, "listed", "as reckoned for what it feeds", i.va, i.marks());
+        steps.counted(i.label, "listed", say("load/as-reckoned"), i.va, i.marks());
     append(load.steps, load.total_va, steps);
     if (load.other_season) load.other_season->total_va += steps.total();
     if (load.neutral_va) append(load.neutral, *load.neutral_va, steps);

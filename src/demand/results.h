@@ -13,11 +13,13 @@
 namespace legwork {
 
 struct LoadResult {
-    std::string item;       // "Amperes"
-    std::string arithmetic; // "18600 VA ÷ 240 V = 77.5 A", or words; may be empty
-    std::string value;      // "77.5 A"; "not known" where something is missing
-    std::optional<Reference> reference;
-    bool wanted = false; // one that the form asks for: shown large
+    Phrase item;       // "Amperes"
+    Phrase arithmetic; // "18600 VA ÷ 240 V = 77.5 A", or words; may be empty
+    Phrase value;      // "77.5 A"; "not known" where something is missing
+    std::optional<Reference> reference{};
+    bool wanted = false;   // one that the form asks for: shown large
+    bool known = true;     // the value is one
+    bool in_words = false; // the arithmetic: nothing of it is to be keyed in
 };
 using LoadResults = std::vector<LoadResult>;
 
@@ -25,6 +27,6 @@ LoadResults load_results(LoadQuestion const& q, LoadCalculation const& load, Ser
 
 // The same of the present service: "carries it", or what is wrong, as one sentence. Empty where its rating or a load
 // is not known.
-std::string verdict(LoadQuestion const& q, LoadCalculation const& load, ServiceSize const& size);
+Phrase verdict(LoadQuestion const& q, LoadCalculation const& load, ServiceSize const& size);
 
 } // namespace legwork

@@ -5,7 +5,7 @@
 
 #include "codebook/cite.h"
 #include "codebook/demand_factors.h"
-#include "units/text.h"
+#include "words/say.h"
 
 #include <fmt/format.h>
 
@@ -65,10 +65,10 @@ std::optional<Amps> circuit_for(CodeBook const& book, std::int64_t va, Volts vol
     return standard_breaker_at_or_below(book, Amps{load.count * 100 / book.continuous_percent.value});
 }
 
-std::string half_of(std::int64_t va) { return va % 2 == 0 ? std::to_string(va / 2) : fmt::format("{}.5", va / 2); }
+Phrase half_of(std::int64_t va) { return va % 2 == 0 ? figure(va / 2) : Phrase::figure(fmt::format("{}.5", va / 2)); }
 
 // To the hundredth of an ampere.
-std::string shown(Amps a) { return text(Amps{(a.count + 5) / 10 * 10}); }
+Phrase shown(Amps a) { return said(Amps{(a.count + 5) / 10 * 10}); }
 
 // On 120/240 V each hot has half the volts and half of what is shared. Of a wye what is shared is taken at the volts
 // between the hots and what stands alone at the volts to neutral, added as if they were in phase: a little high, never
@@ -84,13 +84,11 @@ void reckon_lines(LineAmps& lines, ServiceFacts const& facts) {
     auto const amps = shown(lines.heavier());
     if (facts.wye) {
         lines.as_total_va = lines.even_va + (alone * facts.volts.count + kToNeutral.count / 2) / kToNeutral.count;
-        lines.arithmetic = fmt::format("what both carry and what this leg carries alone: {} VA ÷ {} + {} VA ÷ {} = {}",
-                                       lines.even_va, text(facts.volts), alone, text(kToNeutral), amps);
+        lines.arithmetic =
+            say("load/line-wye", figure(lines.even_va), said(facts.volts), figure(alone), said(kToNeutral), amps);
     } else {
         lines.as_total_va = lines.even_va + 2 * alone;
-        lines.arithmetic =
-            fmt::format("half of what both carry and what this leg carries alone: ({} + {}) VA ÷ {} = {}",
-                        half_of(lines.even_va), alone, text(kToNeutral), amps);
+        lines.arithmetic = say("load/line", half_of(lines.even_va), figure(alone), said(kToNeutral), amps);
     }
 }
 
@@ -125,13 +123,13 @@ void reckon_neutral(LoadQuestion const& q, LoadCalculation const& load, ServiceS
     if (!load.neutral_va || !factors) return;
     auto const volts = q.facts.three_wire ? (q.facts.wye ? kToNeutral + kToNeutral : q.facts.volts) : kToNeutral;
     auto amps = amps_of(*load.neutral_va, volts);
-    size.neutral_words =
-        fmt::format("{} VA ÷ {} = {}", *load.neutral_va, text(volts), text(Amps{(amps.count + 5) / 10 * 10}));
+    size.neutral_words = say("load/va-by-volts", figure(*load.neutral_va), said(volts), shown(amps));
     Amps const above{factors->above_amps.value * 1000};
     if (amps > above && q.facts.three_wire && !q.facts.wye) {
         auto const less = above + percent(amps - above, factors->above_percent.value);
-        size.neutral_words += fmt::format("; {} + ({} − {}) × {} % = {}", text(above), text(amps), text(above),
-                                          factors->above_percent.value, text(less));
+        size.neutral_words =
+            say("list/semicolon", size.neutral_words,
+                say("load/neutral-above", said(above), said(amps), figure(factors->above_percent.value), said(less)));
         amps = less;
     }
     size.neutral_amps = amps;

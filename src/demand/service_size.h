@@ -19,7 +19,7 @@ struct LineAmps {
     std::int64_t even_va = 0, a_va = 0, b_va = 0; // what both hots share, and what each has alone
     Amps a, b;
     std::int64_t as_total_va = 0; // a load shared evenly that would ask as much as the heavier line does
-    std::string arithmetic;       // of the heavier line's amperes
+    Phrase arithmetic;            // of the heavier line's amperes
     bool other_season = false;    // while the other of heating and cooling runs, which is less in all
 
     bool a_is_heavier() const { return a > b; }
@@ -30,7 +30,7 @@ struct ServiceSize {
     Amps amps;                     // of the total, shared evenly; to the nearest milliampere
     std::optional<LineAmps> lines; // where a hot carries more than that
     std::optional<Amps> neutral_amps;
-    std::string neutral_words; // the arithmetic of it
+    Phrase neutral_words; // the arithmetic of it
     Amps
         to_carry; // of the heavier line; what a rating is held against: a fraction under half an ampere may be left out
     std::optional<Amps> floor; // the least size for this dwelling, whatever its load

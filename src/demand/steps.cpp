@@ -4,8 +4,7 @@
 #include "demand/steps.h"
 
 #include "codebook/cite.h"
-
-#include <fmt/format.h>
+#include "words/say.h"
 
 #include <algorithm>
 #include <numeric>
@@ -16,29 +15,37 @@ namespace {
 constexpr std::size_t kMostTerms = 6; // more are hard to follow on one line
 } // namespace
 
-std::string as_sum(std::vector<std::int64_t> const& terms) {
+Phrase as_sum(std::vector<std::int64_t> const& terms) {
     auto const sum = std::accumulate(terms.begin(), terms.end(), std::int64_t{0});
     if (terms.size() < 2) return {};
-    if (terms.size() > kMostTerms) return fmt::format("sum of the {} figures = {} VA", terms.size(), sum);
-    return fmt::format("{} = {} VA", fmt::join(terms, " + "), sum);
+    if (terms.size() > kMostTerms)
+        return say("load/sum-of", figure(static_cast<std::int64_t>(terms.size())), figure(sum));
+    Phrases figures;
+    for (auto const va : terms) figures.push_back(figure(va));
+    return say("load/equals-va", joined("load/plus", figures), figure(sum));
 }
 
-std::string as_share(std::int64_t va, std::int64_t percent) {
-    return fmt::format("{} VA × {} % = {} VA", va, percent, share_of(va, percent));
+Phrase as_share(std::int64_t va, std::int64_t percent) {
+    return say("load/share", figure(va), figure(percent), figure(share_of(va, percent)));
 }
 
-std::string as_banded(std::int64_t va, DemandBands bands) {
-    std::string words;
+Phrase as_banded(std::int64_t va, DemandBands bands) {
+    Phrases parts;
     std::int64_t from = 0;
     for (DemandBand const& b : bands) {
         auto const to = b.up_to_va == 0 ? va : std::min(va, b.up_to_va);
         if (to <= from) break;
-        auto const part = from == 0 ? fmt::format("{} VA", to) : fmt::format(" + ({} − {}) VA", to, from);
-        words += b.percent == 100 ? part : fmt::format("{} × {} %", part, b.percent);
+        auto const part = from == 0 ? say("load/va", figure(to)) : say("load/slice", figure(to), figure(from));
+        parts.push_back(b.percent == 100 ? part : say("load/at-percent", part, figure(b.percent)));
         from = to;
     }
     auto const counts = banded(va, bands);
-    return counts == va ? std::string() : fmt::format("{} = {} VA", words, counts);
+    return counts == va ? Phrase() : say("load/equals-va", joined("load/plus", parts), figure(counts));
+}
+
+Phrase one_by_one(Phrases words) {
+    std::erase_if(words, [](Phrase const& w) { return w.empty(); });
+    return joined("list/comma", words);
 }
 
 std::int64_t banded(std::int64_t va, DemandBands bands) {
@@ -51,8 +58,8 @@ std::int64_t banded(std::int64_t va, DemandBands bands) {
     return counted;
 }
 
-std::int64_t StepList::add(LoadStep::Kind kind, std::string item, std::string_view topic, std::string arithmetic,
-                           std::int64_t va, std::vector<std::string> circuits, Source source) {
+std::int64_t StepList::add(LoadStep::Kind kind, Phrase item, std::string_view topic, Phrase arithmetic, std::int64_t va,
+                           std::vector<std::string> circuits, Source source) {
     auto reference = cite(*book_, "load-service/" + std::string(topic));
     if (source == Source::memory && reference.source != Source::unread) reference.source = source;
     steps_.push_back(
@@ -60,18 +67,19 @@ std::int64_t StepList::add(LoadStep::Kind kind, std::string item, std::string_vi
     return va;
 }
 
-std::int64_t StepList::slices(std::string const& of, std::string_view topic, std::int64_t va, DemandBands bands) {
+std::int64_t StepList::slices(Phrase const& of, std::string_view topic, std::int64_t va, DemandBands bands) {
     std::int64_t total = 0, from = 0;
     for (DemandBand const& b : bands) {
         bool const last = b.up_to_va == 0;
         auto const to = last ? va : std::min(va, b.up_to_va);
         if (to <= from) break;
         auto const part = to - from;
-        auto const words = from == 0  ? fmt::format("{}: the first {} VA", of, last ? va : b.up_to_va)
-                           : to == va ? fmt::format("{}: the rest", of)
-                                      : fmt::format("{}: from {} VA to {} VA", of, from, to);
-        auto arithmetic = from > 0 ? fmt::format("{} − {} = {} VA", to, from, part) + ", " : std::string();
-        total += counted(words, topic, arithmetic + as_share(part, b.percent), share_of(part, b.percent), {}, b.source);
+        auto const words = from == 0  ? say("load/first-slice", of, figure(last ? va : b.up_to_va))
+                           : to == va ? say("load/rest", of)
+                                      : say("load/next-slice", of, figure(from), figure(to));
+        auto const slice = from > 0 ? say("load/minus", figure(to), figure(from), figure(part)) : Phrase();
+        total += counted(words, topic, one_by_one({slice, as_share(part, b.percent)}), share_of(part, b.percent), {},
+                         b.source);
         from = to;
     }
     return total;

@@ -15,11 +15,13 @@ namespace legwork {
 constexpr std::int64_t share_of(std::int64_t va, std::int64_t percent) { return (va * percent + 50) / 100; }
 
 // "a + b = c VA"; of one term "c VA"; of many "sum of the n lines = c VA".
-std::string as_sum(std::vector<std::int64_t> const& terms);
+Phrase as_sum(std::vector<std::int64_t> const& terms);
 // "6000 VA × 35 % = 2100 VA"
-std::string as_share(std::int64_t va, std::int64_t percent);
+Phrase as_share(std::int64_t va, std::int64_t percent);
 // "3000 VA + (9000 − 3000) VA × 35 % = 5100 VA"; empty when all of it counts.
-std::string as_banded(std::int64_t va, DemandBands bands);
+Phrase as_banded(std::int64_t va, DemandBands bands);
+// "A, B, C" of those that say something.
+Phrase one_by_one(Phrases words);
 // The part of a load that counts, slice by slice.
 std::int64_t banded(std::int64_t va, DemandBands bands);
 
@@ -29,28 +31,28 @@ public:
 
     // The figure of each is returned. `topic` of topics.h without its "load-service/"; the source is that of the
     // figures that went in, when worse than the topic's.
-    std::int64_t item(std::string item, std::string_view topic, std::string arithmetic, std::int64_t va,
+    std::int64_t item(Phrase item, std::string_view topic, Phrase arithmetic, std::int64_t va,
                       std::vector<std::string> circuits = {}, Source source = Source::seen) {
         return add(LoadStep::Kind::item, std::move(item), topic, std::move(arithmetic), va, std::move(circuits),
                    source);
     }
-    std::int64_t subtotal(std::string item, std::string_view topic, std::string arithmetic, std::int64_t va) {
+    std::int64_t subtotal(Phrase item, std::string_view topic, Phrase arithmetic, std::int64_t va) {
         return add(LoadStep::Kind::subtotal, std::move(item), topic, std::move(arithmetic), va, {}, Source::seen);
     }
-    std::int64_t counted(std::string item, std::string_view topic, std::string arithmetic, std::int64_t va,
+    std::int64_t counted(Phrase item, std::string_view topic, Phrase arithmetic, std::int64_t va,
                          std::vector<std::string> circuits = {}, Source source = Source::seen) {
         return add(LoadStep::Kind::counted, std::move(item), topic, std::move(arithmetic), va, std::move(circuits),
                    source);
     }
     // A counted step for each slice that the load reaches; returns what counts of it.
-    std::int64_t slices(std::string const& of, std::string_view topic, std::int64_t va, DemandBands bands);
+    std::int64_t slices(Phrase const& of, std::string_view topic, std::int64_t va, DemandBands bands);
 
     LoadSteps const& steps() const { return steps_; }
     std::int64_t total() const; // of the counted
 
 private:
-    std::int64_t add(LoadStep::Kind kind, std::string item, std::string_view topic, std::string arithmetic,
-                     std::int64_t va, std::vector<std::string> circuits, Source source);
+    std::int64_t add(LoadStep::Kind kind, Phrase item, std::string_view topic, Phrase arithmetic, std::int64_t va,
+                     std::vector<std::string> circuits, Source source);
 
     CodeBook const* book_;
     LoadSteps steps_;

@@ -13,6 +13,8 @@
 #include "reckon/service.h"
 #include "units/shell.h"
 #include "units/text.h"
+#include "words/catalogue.h"
+#include "words/say.h"
 
 #include <fmt/format.h>
 
@@ -152,7 +154,8 @@ private:
             if (breaker < least_proposed_breaker() || (w_.most && breaker > *w_.most)) continue;
             auto t = tried(c_, fed_, breaker, by);
             if (t.refused.empty()) return t;
-            if (t.load.load && t.load.load->method != named_.load->method) t.refused += ". " + t.load.load->why;
+            if (t.load.load && t.load.load->method != named_.load->method)
+                t.refused += ". " + english().words(t.load.load->why);
             last_ = breaker;
             refused_ = std::move(t.refused);
             way_out_ = std::move(t.way_out);
@@ -190,14 +193,15 @@ private:
     // "Optional method for one dwelling (NEC 2023 220.82(B)): 28800 VA at 240 V = 120 A"
     void say_load(PanelLoad const& p) {
         auto const& size = p.size;
-        say(fmt::format("{}: {} VA at {} = {}; `legwork load --panel {}` shows the steps", p.load->title,
-                        p.load->total_va, text(p.facts.volts), shown(size.amps), shell_name(fed_.name)),
+        say(fmt::format("{}: {} VA at {} = {}; `legwork load --panel {}` shows the steps",
+                        english().words(p.load->title), p.load->total_va, text(p.facts.volts), shown(size.amps),
+                        shell_name(fed_.name)),
             "load-service/volts");
         if (size.lines)
             w_.steps.push_back(
                 arithmetic(fmt::format("leg {} carries more{}, {}", size.lines->a_is_heavier() ? 'A' : 'B',
                                        size.lines->other_season ? " while the other of heating and cooling runs" : "",
-                                       size.lines->arithmetic)));
+                                       english().words(size.lines->arithmetic))));
         if (size.to_carry < (size.lines ? size.lines->heavier() : size.amps))
             say(fmt::format("the part of an ampere left out: {}", shown(size.to_carry)), "load-service/half-amps");
     }
@@ -208,7 +212,7 @@ private:
         if (found.load.load->method != named_.load->method && named_.size.service != found.breaker)
             w_.steps.push_back(arithmetic(fmt::format(
                 "before it has a size `legwork load` names {}, by the {} method; at that size another holds. {}",
-                text(*named_.size.service), name(named_.load->method), found.load.load->why)));
+                text(*named_.size.service), name(named_.load->method), english().words(found.load.load->why))));
         if (next && *next >= found.breaker) return;
         w_.steps.push_back(would_not_do(last_, refused_));
         w_.breaker = found.breaker;
@@ -232,7 +236,7 @@ std::string lacking_in_calculation(Case const& c, Panel const& fed) {
     auto const p = panel_load(c.building, c.plan, c.book, fed);
     if (!p.load || p.load->all_at_once || p.load->unknown.empty()) return {};
     return fmt::format("its load calculation is not complete ({}): no demand factor is taken",
-                       fmt::join(p.load->unknown, "; "));
+                       english().words(joined("list/semicolon", p.load->unknown)));
 }
 
 Wanted unopposed(Case const& c, Panel const& fed, Wanted w) {

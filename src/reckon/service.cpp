@@ -4,6 +4,7 @@
 #include "reckon/service.h"
 
 #include "panel/feeds.h"
+#include "words/say.h"
 
 #include <fmt/format.h>
 
@@ -12,7 +13,7 @@
 namespace legwork {
 
 namespace {
-void hold_within(ServiceFacts& facts, std::optional<Amps> amps, std::string what) {
+void hold_within(ServiceFacts& facts, std::optional<Amps> amps, Phrase what) {
     if (!amps || (facts.rating && *facts.rating <= *amps)) return;
     facts.rating = amps;
     facts.rated_by = std::move(what);
@@ -37,11 +38,12 @@ std::optional<ServiceFacts> service_facts(Plan const& plan, Panel const& panel) 
     facts.three_wire = has_two_hots(feed.kind);
     facts.volts = facts.three_wire ? volts_between_legs(feed.kind) : volts_to_neutral(feed.kind);
     facts.wye = feed.kind == SupplyKind::wye_120_208;
-    hold_within(facts, panel.main, "the main");
+    hold_within(facts, panel.main, say("load/the-main"));
     if (panel.feeder) {
-        hold_within(facts, panel.feeder->breaker, "the feeder " + panel.feeder->mark);
+        hold_within(facts, panel.feeder->breaker, say("load/the-feeder", panel.feeder->mark));
     } else if (!panel.feeder_said) {
-        hold_within(facts, feed.amps, feed.source.empty() ? "the supply" : fmt::format("\"{}\"", feed.source));
+        hold_within(facts, feed.amps,
+                    feed.source.empty() ? say("load/the-supply") : say("load/the-source", feed.source));
     }
     if (facts.three_wire)
         for (PanelPlan const& p : plan.panels)
@@ -89,8 +91,7 @@ PanelLoad permitted_load(Building const& building, Plan const& plan, CodeBook co
     for (auto const& method : load_method_names()) {
         auto other = panel_load(building, plan, book, panel, load_method(method));
         if (!other.load || !other.size.fits || !other.load->unknown.empty()) continue;
-        other.load->why =
-            fmt::format("By the {} method it would be too much; the code allows either.", name(usual.load->method));
+        other.load->why = say("load/why-other", phrase(usual.load->method));
         return other;
     }
     return usual;

@@ -21,8 +21,8 @@ struct PanelLoad {
     std::optional<LoadCalculation> load;
     ServiceSize size; // these three when there is a load
     LoadResults results;
-    std::string verdict;
-    std::string why, fix; // when there is none
+    Phrase verdict;
+    std::string why, fix; // when there is none, in English
 };
 PanelLoad panel_load(Building const& building, Plan const& plan, CodeBook const& book, Panel const& panel,
                      std::optional<LoadMethod> asked = std::nullopt);

@@ -2,9 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 #include "sheet/common_words.h"
-#include "words/say.h"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <array>
@@ -29,20 +26,5 @@ NameIn const& said_name(std::string_view language, Circuit const& c) {
 
 std::string const& name_in(std::string_view language, Circuit const& c) { return c.*said_name(language, c).name; }
 std::string_view name_key_in(std::string_view language, Circuit const& c) { return said_name(language, c).key; }
-
-Phrase reference_phrase(Reference const& reference) {
-    if (reference.source == Source::unread) return say("reference/unread", reference.edition);
-    if (reference.section.empty()) return say("reference/practice");
-    Phrase const section = as_is(fmt::format("{} {}", reference.edition, reference.section));
-    if (reference.numbers_told) return section;
-    switch (reference.numbers) {
-    case FromMemory::none: break;
-    case FromMemory::the_number: return say("reference/number", section);
-    case FromMemory::all_numbers: return say("reference/numbers", section);
-    case FromMemory::second_number: return say("reference/second-number", section);
-    case FromMemory::two_numbers: return say("reference/two-numbers", section);
-    }
-    return section;
-}
 
 } // namespace legwork

@@ -5,7 +5,7 @@
 #pragma once
 
 #include "building/building.h"
-#include "codebook/source.h"
+#include "codebook/reference_phrase.h"
 #include "words/colour.h"
 #include "words/phrase.h"
 
@@ -17,7 +17,5 @@ namespace legwork {
 std::string const& name_in(std::string_view language, Circuit const& c);
 // The job's key of that name: "name", "name_fr".
 std::string_view name_key_in(std::string_view language, Circuit const& c);
-// "NEC 2023 210.4(B)", "common practice".
-Phrase reference_phrase(Reference const& reference);
 
 } // namespace legwork

@@ -5,6 +5,7 @@
 
 #include "sheet/common_text.h"
 #include "sheet/load_words.h"
+#include "words/say.h"
 
 #include <fmt/format.h>
 
@@ -25,7 +26,6 @@ constexpr Mm kStrong = 0.5;                               // above a total
 constexpr Mm kLeastColumns = 110;                         // below this the columns stand under one another
 constexpr double kLeastItem = 0.38, kGreatestItem = 0.66; // share of what item and arithmetic have
 constexpr Mm kLeastRule = 14, kGreatestRule = 30;
-constexpr std::string_view kListed = "listed, VA", kCounts = "counts, VA";
 
 void add(Block& b, std::string words, Mm x, Mm baseline, Mm x_height, Weight weight = Weight::regular,
          Align align = Align::left, Ink ink = kBlack) {
@@ -62,28 +62,28 @@ struct LoadTable::Row {
     bool line_below = false;
 };
 
-LoadTable::LoadTable(TextWidth const& widths, PanelLoad const& load, std::string_view edition, Mm width,
-                     Spacing spacing)
-    : widths_(widths), edition_(edition), width_(width), spacing_(spacing == Spacing::wide ? 1 : kClose) {
-    auto const wide = [&](std::string_view words, Mm size, Weight weight = Weight::regular) {
-        return widths.width(words, size, weight) + 0.01; // so that it fits its own column, rounded as it may be
+LoadTable::LoadTable(SheetInput const& input, PanelLoad const& load, Mm width, Spacing spacing)
+    : input_(input), widths_(input.widths), width_(width), spacing_(spacing == Spacing::wide ? 1 : kClose) {
+    auto const wide = [&](Phrase const& phrase, Mm size, Weight weight = Weight::regular) {
+        // So that it fits its own column, rounded as it may be.
+        return widths_.width(input.words(phrase), size, weight) + 0.01;
     };
     auto const widen = [](Mm& column, Mm by) { column = std::max(column, by); };
-    Mm rule = wide(edition, kFloor);
+    Mm rule = wide(as_is(input.book.edition), kFloor);
     std::vector<Asked> asked;
     for (auto const* steps : {&load.load->steps, &load.load->neutral})
         for (LoadStep const& s : *steps) {
             bool const counted = s.kind == LoadStep::Kind::counted;
             widen(rule, wide(rule_words(s), kFloor));
             widen(counted ? counted_width_ : listed_width_,
-                  wide(std::to_string(s.va), kDetail, counted ? Weight::bold : Weight::regular));
+                  wide(figure(s.va), kDetail, counted ? Weight::bold : Weight::regular));
             asked.push_back({wide(s.item, kDetail) + (counted ? 0 : kIndent), wide(s.arithmetic, kDetail)});
         }
     for (LoadResult const& r : load.results) widen(rule, wide(rule_words(r), kFloor));
-    if (listed_width_ > 0) widen(listed_width_, wide(kListed, kFloor));
-    widen(counted_width_, wide(kCounts, kFloor, Weight::bold));
+    if (listed_width_ > 0) widen(listed_width_, wide(say("load/listed"), kFloor));
+    widen(counted_width_, wide(say("load/counts"), kFloor, Weight::bold));
     for (auto const va : {load.load->total_va, load.load->neutral_va.value_or(0)})
-        widen(counted_width_, wide(std::to_string(va), kNames, Weight::bold));
+        widen(counted_width_, wide(figure(va), kNames, Weight::bold));
     Mm const figures = counted_width_ + kGap + (listed_width_ > 0 ? listed_width_ + kGap : 0);
     for (LoadResult const& r : load.results) {
         Mm const size = r.wanted ? kNames : kDetail;
@@ -168,34 +168,35 @@ Block LoadTable::stacked(Row const& row) const {
     return b;
 }
 
-Block LoadTable::head(std::string const& title_words, bool listed) const {
+Block LoadTable::head(Phrase const& title_words, bool listed) const {
     Block b = title(title_words);
     b.with_next = true;
     Mm const baseline = b.height + cap_height(kFloor);
     if (!stacked_) {
-        add(b, "item", 0, baseline, kFloor);
-        add(b, edition_, rule_, baseline, kFloor);
-        add(b, "arithmetic", sums_, baseline, kFloor);
+        add(b, input_.words(say("load/item")), 0, baseline, kFloor);
+        add(b, std::string(input_.book.edition), rule_, baseline, kFloor);
+        add(b, input_.words(say("load/arithmetic")), sums_, baseline, kFloor);
     }
     if (listed)
-        add(b, std::string(kListed), width_ - counted_width_ - kGap, baseline, kFloor, Weight::regular, Align::right);
-    add(b, std::string(kCounts), width_, baseline, kFloor, Weight::bold, Align::right);
+        add(b, input_.words(say("load/listed")), width_ - counted_width_ - kGap, baseline, kFloor, Weight::regular,
+            Align::right);
+    add(b, input_.words(say("load/counts")), width_, baseline, kFloor, Weight::bold, Align::right);
     b.height = baseline + descent(kFloor) + 0.8;
     end_with_line(b, width_);
     return b;
 }
 
 Block LoadTable::step(LoadStep const& s, bool known) const {
-    auto const figure = known ? std::to_string(s.va) : "?";
+    auto const va = input_.words(known ? figure(s.va) : as_is("?"));
     Row row;
-    row.item = s.item;
-    row.rule = rule_words(s);
-    row.arithmetic = s.arithmetic;
+    row.item = input_.words(s.item);
+    row.rule = input_.words(rule_words(s));
+    row.arithmetic = input_.words(s.arithmetic);
     if (s.kind == LoadStep::Kind::counted) {
-        row.counted = figure;
+        row.counted = va;
         row.line_below = true;
     } else {
-        row.listed = figure;
+        row.listed = va;
         row.indent = kIndent;
         row.pad = s.kind == LoadStep::Kind::item ? 0.7 : 1.0;
         if (s.kind == LoadStep::Kind::item) row.ink = kLighter;
@@ -204,11 +205,11 @@ Block LoadTable::step(LoadStep const& s, bool known) const {
     return laid(row);
 }
 
-Block LoadTable::total(std::string const& item, std::string const& arithmetic, std::int64_t va) const {
+Block LoadTable::total(Phrase const& item, Phrase const& arithmetic, std::int64_t va) const {
     Row row;
-    row.item = item;
-    row.arithmetic = arithmetic;
-    row.counted = std::to_string(va);
+    row.item = input_.words(item);
+    row.arithmetic = input_.words(arithmetic);
+    row.counted = input_.words(figure(va));
     row.size = kNames;
     row.weight = Weight::bold;
     row.line_above = kStrong;
@@ -218,12 +219,10 @@ Block LoadTable::total(std::string const& item, std::string const& arithmetic, s
 
 Block LoadTable::result(LoadResult const& r, bool so_far) const {
     Row row;
-    row.item = r.item;
-    row.rule = rule_words(r);
-    row.arithmetic = r.arithmetic;
-    row.counted = r.value;
-    bool const figure = !r.value.empty() && r.value.front() >= '0' && r.value.front() <= '9';
-    if (so_far && r.wanted && figure) row.counted += " so far";
+    row.item = input_.words(r.item);
+    row.rule = input_.words(rule_words(r));
+    row.arithmetic = input_.words(r.arithmetic);
+    row.counted = input_.words(so_far && r.wanted && r.known ? say("load/value-so-far", r.value) : r.value);
     row.size = r.wanted ? kNames : kDetail;
     row.weight = r.wanted ? Weight::bold : Weight::regular;
     row.line_below = true;
@@ -231,16 +230,15 @@ Block LoadTable::result(LoadResult const& r, bool so_far) const {
     row.value_width = std::max(row.value_width, counted_width_);
     // Words that have no room beside a long answer tell what it is an answer to.
     Mm const room = width_ - row.value_width - kGap - sums_;
-    if (!r.wanted && row.arithmetic.find('=') == std::string::npos && !row.arithmetic.empty() &&
-        widths_.width(row.arithmetic, kDetail, Weight::regular) > room)
-        row.item += ", " + std::exchange(row.arithmetic, {});
+    if (!r.wanted && r.in_words && widths_.width(row.arithmetic, kDetail, Weight::regular) > room)
+        row.item = input_.words(say("list/comma", row.item, std::exchange(row.arithmetic, {})));
     return laid(row);
 }
 
-Block LoadTable::title(std::string const& words) const {
+Block LoadTable::title(Phrase const& words) const {
     Block b;
     b.above = 4 * spacing_;
-    auto const lines = wrapped_whole(widths_, words, Weight::bold, kNames, width_);
+    auto const lines = wrapped_whole(widths_, input_.words(words), Weight::bold, kNames, width_);
     add_all(b, lines, 0, cap_height(kNames), kNames, Weight::bold, kBlack);
     b.height = block_height(lines.size(), kNames) + 1;
     b.with_next = true;
@@ -265,14 +263,14 @@ Blocks LoadTable::paragraph(std::string const& words, Mm x_height, Weight weight
     return all;
 }
 
-Block LoadTable::framed(std::vector<std::string> const& sentences) const {
+Block LoadTable::framed(Phrases const& sentences) const {
     constexpr Mm pad = 2.5;
     Block b;
     b.above = 3;
     Mm y = pad;
-    for (std::string const& sentence : sentences) {
+    for (Phrase const& sentence : sentences) {
         if (y > pad) y += 1.2;
-        auto const lines = arithmetic_lines(widths_, sentence, Weight::bold, kNames, width_ - 2 * pad);
+        auto const lines = arithmetic_lines(widths_, input_.words(sentence), Weight::bold, kNames, width_ - 2 * pad);
         add_all(b, lines, pad, y + cap_height(kNames), kNames, Weight::bold, kBlack);
         y += block_height(lines.size(), kNames);
     }

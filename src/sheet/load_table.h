@@ -18,18 +18,18 @@ enum class Spacing { wide, close }; // of the rows
 class LoadTable {
 public:
     // The columns suit all steps and results of this panel's sheet.
-    LoadTable(TextWidth const& widths, PanelLoad const& load, std::string_view edition, Mm width, Spacing spacing);
+    LoadTable(SheetInput const& input, PanelLoad const& load, Mm width, Spacing spacing);
 
-    Block head(std::string const& title, bool listed) const; // of the columns; listed: with that for what goes into a
-                                                             // later line
+    Block head(Phrase const& title, bool listed) const; // of the columns; listed: with that for what goes into a
+                                                        // later line
     Block step(LoadStep const& s, bool known) const;
-    Block total(std::string const& item, std::string const& arithmetic, std::int64_t va) const;
+    Block total(Phrase const& item, Phrase const& arithmetic, std::int64_t va) const;
     Block result(LoadResult const& r, bool so_far) const; // so_far: something is missing
 
-    Block title(std::string const& words) const;
+    Block title(Phrase const& words) const;
     // Lines of running words, a block each.
     Blocks paragraph(std::string const& words, Mm x_height, Weight weight = Weight::regular, Mm above = 0) const;
-    Block framed(std::vector<std::string> const& sentences) const;
+    Block framed(Phrases const& sentences) const;
 
 private:
     struct Row;
@@ -40,8 +40,8 @@ private:
     Block laid(Row const& row) const;
     Block stacked(Row const& row) const;
 
+    SheetInput const& input_;
     TextWidth const& widths_;
-    std::string edition_;
     Mm width_;
     double spacing_;
     bool stacked_ = false; // too narrow for columns

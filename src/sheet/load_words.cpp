@@ -4,7 +4,9 @@
 #include "sheet/load_words.h"
 
 #include "sheet/common_text.h"
+#include "sheet/common_words.h"
 #include "units/text.h"
+#include "words/say.h"
 
 #include <fmt/format.h>
 
@@ -76,22 +78,16 @@ std::vector<std::pair<std::string, std::int64_t>> alone_on(PanelLoad const& load
     return all;
 }
 
-std::string alone_words(PanelLoad const& load, Leg leg, std::int64_t va) {
-    std::string terms;
-    auto const all = alone_on(load, leg);
-    for (auto const& [mark, part] : all)
-        terms += fmt::format("{}{}{}{}", terms.empty() ? "" : " + ", mark, kHeld, part);
-    auto const name = leg == Leg::a ? 'A' : 'B';
-    if (all.empty()) return fmt::format("Leg {} alone: nothing, 0 VA", name);
-    return fmt::format("Leg {} alone: {}{} VA", name, terms, all.size() > 1 ? fmt::format(" = {}", va) : "");
+Phrase alone_words(PanelLoad const& load, Leg leg, std::int64_t va) {
+    Phrases terms;
+    for (auto const& [mark, part] : alone_on(load, leg)) terms.push_back(say("load/mark-and-va", mark, figure(part)));
+    std::string const name(1, letter(leg));
+    if (terms.empty()) return say("load/leg-nothing", name);
+    auto const sum = joined("load/plus", terms);
+    return say("load/leg-alone", name, terms.size() > 1 ? say("load/equals", sum, figure(va)) : sum);
 }
 
-std::string halved(std::int64_t va) { return va % 2 == 0 ? std::to_string(va / 2) : fmt::format("{}.5", va / 2); }
-
-std::string capital(std::string words) {
-    if (!words.empty() && words[0] >= 'a' && words[0] <= 'z') words[0] = static_cast<char>(words[0] - 'a' + 'A');
-    return words;
-}
+Phrase halved(std::int64_t va) { return va % 2 == 0 ? figure(va / 2) : Phrase::figure(fmt::format("{}.5", va / 2)); }
 
 } // namespace
 
@@ -101,13 +97,21 @@ bool has_number_mark(Reference const& r) {
     return r.numbers == FromMemory::the_number || r.numbers == FromMemory::all_numbers;
 }
 
-std::string marked(Reference const& r, RuleMark mark) {
-    // The edition stands above the column.
-    std::string words = r.source == Source::unread ? "(not read yet)"
-                        : r.section.empty()        ? text(r)
-                        : has_number_mark(r)       ? r.section
-                                                   : section_words(r);
-    return words + (mark == RuleMark::content ? "**" : mark == RuleMark::number ? "*" : "");
+// The edition stands above the column.
+Phrase unmarked(Reference const& r) {
+    if (r.source == Source::unread) return say("load/not-read");
+    if (r.section.empty()) return say("reference/practice");
+    return has_number_mark(r) ? as_is(r.section) : section_phrase(r);
+}
+
+Phrase marked(Reference const& r, RuleMark mark) {
+    auto words = unmarked(r);
+    switch (mark) {
+    case RuleMark::none: break;
+    case RuleMark::number: return say("load/star", std::move(words));
+    case RuleMark::content: return say("load/two-stars", std::move(words));
+    }
+    return words;
 }
 } // namespace
 
@@ -118,15 +122,13 @@ RuleMark rule_mark(LoadStep const& s) {
 RuleMark rule_mark(LoadResult const& r) {
     return r.reference && has_number_mark(*r.reference) ? RuleMark::number : RuleMark::none;
 }
-std::string rule_words(LoadStep const& s) { return marked(s.reference, rule_mark(s)); }
-std::string rule_words(LoadResult const& r) { return r.reference ? marked(*r.reference, rule_mark(r)) : std::string(); }
+Phrase rule_words(LoadStep const& s) { return marked(s.reference, rule_mark(s)); }
+Phrase rule_words(LoadResult const& r) { return r.reference ? marked(*r.reference, rule_mark(r)) : Phrase(); }
 
-std::vector<std::string> star_words(std::vector<RuleMark> const& marks) {
-    std::vector<std::string> lines;
-    if (std::ranges::count(marks, RuleMark::number) > 0)
-        lines.emplace_back("* The number of this section is from memory.");
-    if (std::ranges::count(marks, RuleMark::content) > 0)
-        lines.emplace_back("** What this section says is from memory: look it up before you rely on it.");
+Phrases star_words(std::vector<RuleMark> const& marks) {
+    Phrases lines;
+    if (std::ranges::count(marks, RuleMark::number) > 0) lines.push_back(say("load/star-means"));
+    if (std::ranges::count(marks, RuleMark::content) > 0) lines.push_back(say("load/two-stars-mean"));
     return lines;
 }
 
@@ -141,61 +143,62 @@ std::vector<std::string> arithmetic_lines(TextWidth const& widths, std::string_v
     return lines;
 }
 
-std::string_view supply_word(Panel const& panel) { return panel.feeder_said ? "feeder" : "service"; }
+Phrase supply_word(Panel const& panel) { return panel.feeder_said ? say("load/feeder") : say("load/service"); }
 
-std::string facts_words(PanelLoad const& load) {
+Phrase facts_words(PanelLoad const& load) {
     auto const& facts = load.facts;
-    std::string words = fmt::format("Panel {}: {}", load.panel->name, supply_word(*load.panel));
-    if (load.panel->feeder_said) words += " from panel " + load.panel->above_called;
-    words += fmt::format(", {} {}", text(facts.volts),
-                         facts.three_wire ? "between the two hots" : "between its one hot and the neutral");
-    return words + (facts.rating ? fmt::format("; {} of {}.", facts.rated_by, text(*facts.rating)) : ".");
+    auto const& panel = *load.panel;
+    auto const volts =
+        facts.three_wire ? say("load/between-hots", said(facts.volts)) : say("load/hot-to-neutral", said(facts.volts));
+    auto words = say("list/comma",
+                     panel.feeder_said ? say("load/panel-feeder", panel.name, panel.above_called)
+                                       : say("load/panel-service", panel.name),
+                     volts);
+    if (facts.rating)
+        words = say("list/semicolon", std::move(words), say("load/rated", facts.rated_by, said(*facts.rating)));
+    return say("list/stop", std::move(words));
 }
 
-std::string total_words(LoadSteps const& steps, std::int64_t total_va) {
+Phrase total_words(LoadSteps const& steps, std::int64_t total_va) {
     constexpr std::size_t most = 6;
-    std::vector<std::int64_t> terms;
+    Phrases terms;
     for (LoadStep const& s : steps)
-        if (s.kind == LoadStep::Kind::counted) terms.push_back(s.va);
+        if (s.kind == LoadStep::Kind::counted) terms.push_back(figure(s.va));
     if (terms.size() < 2) return {};
-    if (terms.size() > most) return fmt::format("the {} bold figures, added up", terms.size());
-    return fmt::format("{} = {} VA", fmt::join(terms, " + "), total_va);
+    if (terms.size() > most) return say("load/bold-figures", figure(static_cast<std::int64_t>(terms.size())));
+    return say("load/equals-va", joined("load/plus", terms), figure(total_va));
 }
 
-std::vector<std::string> leg_words(PanelLoad const& load) {
+Phrases leg_words(PanelLoad const& load) {
     if (!load.size.lines) return {};
     auto const& l = *load.size.lines;
     return {alone_words(load, Leg::a, l.a_va), alone_words(load, Leg::b, l.b_va),
-            fmt::format("Both legs alike: {} − {} − {} = {} VA; half of it on each, {} VA", load.load->total_va, l.a_va,
-                        l.b_va, l.even_va, halved(l.even_va))};
+            say("load/both-legs", figure(load.load->total_va), figure(l.a_va), figure(l.b_va), figure(l.even_va),
+                halved(l.even_va))};
 }
 
-std::vector<std::string> verdict_words(PanelLoad const& load) {
-    std::vector<std::string> words;
+Phrases verdict_words(PanelLoad const& load) {
+    Phrases words;
     auto const missing = load.load->unknown.size();
     auto const what = supply_word(*load.panel);
     if (missing > 0)
-        words.push_back(fmt::format(
-            "Not complete, so do not hand it in: {} missing, named further on, and the figures are "
-            "without {}.",
-            missing == 1 ? "one thing is" : fmt::format("{} things are", missing), missing == 1 ? "it" : "them"));
-    if (!load.verdict.empty())
-        words.push_back(capital(load.verdict));
-    else if (!load.facts.rating)
-        words.push_back(fmt::format(
-            "{}How many amperes the present {} is good for is not known: write the main of the "
-            "panel into the job file.",
-            load.size.service ? fmt::format("A {} of {} is the smallest for it. ", what, text(*load.size.service)) : "",
-            what));
-    else if (missing > 0)
-        words.push_back(fmt::format("Whether it is within {} of {} is not known until then.", load.facts.rated_by,
-                                    text(*load.facts.rating)));
+        words.push_back(missing == 1 ? say("load/incomplete-one")
+                                     : say("load/incomplete", figure(static_cast<std::int64_t>(missing))));
+    if (!load.verdict.empty()) {
+        words.push_back(load.verdict);
+    } else if (!load.facts.rating) {
+        auto unknown = say("load/rating-unknown", what);
+        words.push_back(load.size.service ? say("list/sentences", say("load/smallest", what, said(*load.size.service)),
+                                                std::move(unknown))
+                                          : std::move(unknown));
+    } else if (missing > 0) {
+        words.push_back(say("load/until-then", load.facts.rated_by, said(*load.facts.rating)));
+    }
     return words;
 }
 
-std::vector<std::string> missing_words(PanelLoad const& load) {
-    std::vector<std::string> words;
-    for (std::string const& u : load.load->unknown) words.push_back(capital(u));
+std::string capital(std::string words) {
+    if (!words.empty() && words[0] >= 'a' && words[0] <= 'z') words[0] = static_cast<char>(words[0] - 'a' + 'A');
     return words;
 }
 

@@ -1,11 +1,12 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// What the sheet of the load calculation says around the steps, as words only.
+// What the sheet of the load calculation says around the steps, as phrases only.
 #pragma once
 
 #include "page/text_width.h"
 #include "reckon/service.h"
+#include "words/phrase.h"
 
 #include <string>
 #include <string_view>
@@ -18,10 +19,10 @@ enum class RuleMark { none, number, content };
 RuleMark rule_mark(LoadStep const& s);
 RuleMark rule_mark(LoadResult const& r);
 // "220.61*": the edition stands above the column.
-std::string rule_words(LoadStep const& s);
-std::string rule_words(LoadResult const& r); // empty where it stands on none
+Phrase rule_words(LoadStep const& s);
+Phrase rule_words(LoadResult const& r); // empty where it stands on none
 // What the stars among these mean, one line each.
-std::vector<std::string> star_words(std::vector<RuleMark> const& marks);
+Phrases star_words(std::vector<RuleMark> const& marks);
 
 // Lines of arithmetic: each reckoning on its own line where all do not fit on one, and no figure parted from its sign
 // or its unit.
@@ -29,17 +30,17 @@ std::vector<std::string> arithmetic_lines(TextWidth const& widths, std::string_v
                                           Mm x_height, Mm width);
 
 // "service" or "feeder".
-std::string_view supply_word(Panel const& panel);
+Phrase supply_word(Panel const& panel);
 // "Panel Main: service, 240 V between the hots; the main is good for 200 A."
-std::string facts_words(PanelLoad const& load);
+Phrase facts_words(PanelLoad const& load);
 // "10000 + 6600 = 16600 VA"; of many that they are the bold figures above; empty of one.
-std::string total_words(LoadSteps const& steps, std::int64_t total_va);
+Phrase total_words(LoadSteps const& steps, std::int64_t total_va);
 // "Leg A alone: K1 1200 + K2 900 = 2100 VA" and so on to the half of what both carry; empty where both carry alike.
-std::vector<std::string> leg_words(PanelLoad const& load);
+Phrases leg_words(PanelLoad const& load);
 // The sentences of the box: whether it is complete, and whether the present service carries it.
-std::vector<std::string> verdict_words(PanelLoad const& load);
-// What is not known, each as a line of its own.
-std::vector<std::string> missing_words(PanelLoad const& load);
+Phrases verdict_words(PanelLoad const& load);
+// As the line that it is alone: with a capital.
+std::string capital(std::string words);
 
 // The legs that it is reckoned for hang on where one-pole circuits stand.
 bool hangs_on_spaces(PanelLoad const& load);

@@ -9,6 +9,9 @@
 #include "words/rows/frame.h"
 #include "words/rows/label.h"
 #include "words/rows/load.h"
+#include "words/rows/load_notes.h"
+#include "words/rows/load_results.h"
+#include "words/rows/load_steps.h"
 #include "words/rows/note.h"
 #include "words/rows/wire.h"
 
@@ -25,7 +28,8 @@ constexpr auto joined(std::array<Row, N> const&... lists) {
     return all;
 }
 inline constexpr auto kRows =
-    joined(kFigureRows, kFrameRows, kDirectoryRows, kLabelRows, kNoteRows, kWireRows, kLoadRows);
+    joined(kFigureRows, kFrameRows, kDirectoryRows, kLabelRows, kNoteRows, kWireRows, kLoadRows, kLoadArithmeticRows,
+           kLoadStepRows, kLoadTopicRows, kLoadMethodRows, kLoadNoteRows, kLoadResultRows);
 
 // kRows.size() when there is none.
 constexpr std::size_t row_number(std::string_view id) {

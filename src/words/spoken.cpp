@@ -13,12 +13,13 @@ namespace {
 using Beginnings = std::string_view;
 constexpr std::array<Beginnings, 5> kDirectory{"figure/", "list/", "breaker/", "frame/", "directory/"};
 constexpr std::array<Beginnings, 7> kLabels{"figure/", "list/", "breaker/", "frame/", "label/", "colour/", "colours/"};
+constexpr std::array<Beginnings, 5> kLoad{"figure/", "list/", "frame/", "load/", "reference/"};
 // The tape notes carry messages of check, which are in English.
 constexpr std::array kSheets{
     SpokenSheet{"directory", kDirectory},
     SpokenSheet{"labels", kLabels},
     SpokenSheet{"tape-notes", {}},
-    SpokenSheet{"load", {}},
+    SpokenSheet{"load", kLoad},
 };
 
 } // namespace

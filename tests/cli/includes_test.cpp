@@ -29,7 +29,7 @@ std::map<std::string, Folders> may_include() {
             {"toml", {"units"}},
             {"job", {"units", "toml"}},
             {"panel", {"units", "job"}},
-            {"codebook", {"units"}},
+            {"codebook", {"units", "words"}},
             {"building", {"units", "job", "panel", "codebook"}},
             {"balance", {"units", "panel", "building"}},
             {"cable", {"units", "words", "codebook", "building"}},

@@ -7,6 +7,7 @@
 #include "catch.h"
 #include "cli/files/form_file.h"
 #include "cli/session.h"
+#include "ids_language.h"
 #include "output/files.h"
 #include "sheet/sheets.h"
 #include "source_folder.h"
@@ -24,24 +25,6 @@ using namespace legwork;
 namespace fs = std::filesystem;
 
 namespace {
-
-class NoWidth : public TextWidth {
-public:
-    Mm width(std::string_view, Mm, Weight) const override { return 0; }
-    std::vector<std::string> missing(std::string_view) const override { return {}; }
-};
-
-// "#directory/off-with# 5+7"
-Catalogue pseudo() {
-    std::vector<std::string> patterns;
-    for (Row const& row : kRows) {
-        auto pattern = "#" + std::string(row.id) + "#";
-        for (auto at = blank_in(row.english, 0); at.begin != row.english.npos; at = blank_in(row.english, at.end))
-            pattern += " {" + std::string(at.name) + "}";
-        patterns.push_back(std::move(pattern));
-    }
-    return {"xx", std::move(patterns)};
-}
 
 std::vector<fs::path> jobs() {
     std::vector<fs::path> found;
@@ -91,20 +74,6 @@ std::set<std::string> words_in(std::string const& text) {
     return words;
 }
 
-// The marks, without their words.
-std::string shape_of(std::vector<Sheet> sheets) {
-    std::string shape;
-    for (Sheet& sheet : sheets) {
-        shape += sheet.name + " " + sheet.panel + "\n";
-        for (Page& page : sheet.pages) {
-            for (Mark& mark : page.marks)
-                if (auto* text = std::get_if<Text>(&mark)) text->words = text->words.empty() ? "" : "words";
-            shape += dump(page) + "\n";
-        }
-    }
-    return shape;
-}
-
 // What stands in the job, and what no language changes.
 std::set<std::string> own_words(Session const& s) {
     auto words = words_in(s.bytes);
@@ -131,7 +100,7 @@ std::string in_french(std::string bytes) {
 
 TEST_CASE("no place, size, line or page of a sheet hangs on what its phrases say, but by their widths", "[words]") {
     NoWidth const none;
-    auto const other = pseudo();
+    auto const other = ids_for_words();
     std::size_t compared = 0;
     for (auto const& path : jobs()) {
         auto const s = opened(path, bytes_of(path));
@@ -158,7 +127,7 @@ TEST_CASE("no place, size, line or page of a sheet hangs on what its phrases say
 
 TEST_CASE("no fixed word stands on a sheet that is not a phrase", "[words]") {
     NoWidth const none;
-    auto const other = pseudo();
+    auto const other = ids_for_words();
     std::set<std::string> said; // of the directory and the labels: ids
     for (auto const& path : jobs()) {
         auto const s = opened(path, bytes_of(path));
@@ -188,7 +157,7 @@ TEST_CASE("no fixed word stands on a sheet that is not a phrase", "[words]") {
 
 TEST_CASE("sheets are composed in the language of ids on the real face, too", "[words]") {
     Fonts const widths(in_sources("fonts"));
-    auto const other = pseudo();
+    auto const other = ids_for_words();
     auto const path = in_sources("examples/boathouse.toml");
     auto const s = opened(path, bytes_of(path));
     for (SheetKind const& kind : sheet_kinds()) {

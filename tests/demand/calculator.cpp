@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "calculator.h"
+#include "in_english.h"
 
 #include <fmt/format.h>
 
@@ -91,7 +92,7 @@ std::string without_words(std::string left) {
 } // namespace
 
 std::string wrong_arithmetic(legwork::LoadStep const& step, int& lines) {
-    std::istringstream parts(step.arithmetic);
+    std::istringstream parts(in_english(step.arithmetic));
     std::string last;
     for (std::string part; std::getline(parts, part, ',');) {
         auto const equals = part.find(" = ");

@@ -11,6 +11,7 @@
 //   #: heavier 102.12 B          amperes of the heavier leg
 //   #: service 100               smallest standard size
 #include "calculator.h"
+#include "in_english.h"
 #include "load_job.h"
 #include "source_folder.h"
 
@@ -61,7 +62,8 @@ std::string hundredths(Amps a) {
 bool find_step(LoadSteps const& steps, std::size_t& from, Line const& line) {
     while (from < steps.size()) {
         LoadStep const& s = steps[from++];
-        if (s.va == std::stoll(line.value) && (s.item + "; " + s.arithmetic).find(line.words) != std::string::npos)
+        if (s.va == std::stoll(line.value) &&
+            (in_english(s.item) + "; " + in_english(s.arithmetic)).find(line.words) != std::string::npos)
             return true;
     }
     return false;
@@ -69,7 +71,8 @@ bool find_step(LoadSteps const& steps, std::size_t& from, Line const& line) {
 
 std::string written(LoadSteps const& steps) {
     std::string all;
-    for (LoadStep const& s : steps) all += fmt::format("{:>8} {}: {}\n", s.va, s.item, s.arithmetic);
+    for (LoadStep const& s : steps)
+        all += fmt::format("{:>8} {}: {}\n", s.va, in_english(s.item), in_english(s.arithmetic));
     return all;
 }
 } // namespace
@@ -115,7 +118,7 @@ TEST_CASE("a pocket calculator gives every line of every example", "[demand][exa
             if (!p.load) continue;
             for (LoadSteps const* steps : {&p.load->steps, &p.load->neutral})
                 for (LoadStep const& s : *steps) {
-                    CAPTURE(file, s.item, s.arithmetic);
+                    CAPTURE(file, in_english(s.item), in_english(s.arithmetic));
                     CHECK(wrong_arithmetic(s, done) == "");
                 }
         }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // What a calculation says it took for granted. Rules of this program.
+#include "in_english.h"
 #include "job/job.h"
 #include "load_job.h"
 
@@ -15,7 +16,7 @@ namespace {
 std::string notes(typed::Job const& job) {
     std::string all;
     auto const p = service_load(job);
-    for (auto const& n : p.load->notes) all += n + "\n";
+    for (auto const& n : p.load->notes) all += in_english(n) + "\n";
     return all;
 }
 constexpr auto kRange =

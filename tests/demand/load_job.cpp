@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "load_job.h"
+#include "in_english.h"
 #include "source_folder.h"
 
 #include "balance/balance.h"
@@ -50,13 +51,13 @@ std::string circuit(std::string const& mark, std::string const& use, std::string
 }
 
 std::string notes(PanelLoad const& p) {
-    return p.load ? fmt::format("{}", fmt::join(p.load->notes, "\n")) : "no load: " + p.why;
+    return p.load ? fmt::format("{}", fmt::join(in_english(p.load->notes), "\n")) : "no load: " + p.why;
 }
 
 LoadStep const& step(LoadSteps const& steps, std::string const& words) {
     CAPTURE(words);
-    auto const at =
-        std::ranges::find_if(steps, [&](LoadStep const& s) { return s.item.find(words) != std::string::npos; });
+    auto const at = std::ranges::find_if(
+        steps, [&](LoadStep const& s) { return in_english(s.item).find(words) != std::string::npos; });
     REQUIRE(at != steps.end());
     return *at;
 }
@@ -83,7 +84,8 @@ PanelLoad service_load(typed::Job const& job, std::optional<LoadMethod> method) 
 std::string counted(LoadSteps const& steps) {
     std::string all;
     for (LoadStep const& s : steps)
-        if (s.kind == LoadStep::Kind::counted) all += fmt::format("{}{} {}", all.empty() ? "" : "; ", s.va, s.item);
+        if (s.kind == LoadStep::Kind::counted)
+            all += fmt::format("{}{} {}", all.empty() ? "" : "; ", s.va, in_english(s.item));
     return all;
 }
 

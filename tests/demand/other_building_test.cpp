@@ -3,6 +3,7 @@
 
 // Buildings that are no dwelling: what is listed, with what is added for long running and for the largest motor. Worked
 // out from the rules, not published.
+#include "in_english.h"
 #include "load_job.h"
 
 #include "catch.h"
@@ -23,9 +24,10 @@ TEST_CASE("a workshop: continuous 125 %, largest motor 25 %, outlets at 180 VA",
         CAPTURE(code, counted(p));
         // 6 x 180 = 1080; 2000 + 3680 + 9600 + 5000; motor 3680 x 25 % = 920; lights and heat 7000 x 25 % = 1750.
         CHECK(step(p.load->steps, "RC").va == 1080);
-        CHECK(step(p.load->steps, "RC").arithmetic == "6 outlets × 180 VA = 1080 VA, at least");
+        CHECK(in_english(step(p.load->steps, "RC").arithmetic) == "6 outlets × 180 VA = 1080 VA, at least");
         CHECK(step(p.load->steps, "Largest motor").va == 920);
-        CHECK(step(p.load->steps, "Continuous loads").arithmetic == "2000 + 5000 = 7000 VA, 7000 VA × 25 % = 1750 VA");
+        CHECK(in_english(step(p.load->steps, "Continuous loads").arithmetic) ==
+              "2000 + 5000 = 7000 VA, 7000 VA × 25 % = 1750 VA");
         CHECK(p.load->total_va == 24'030);
         // 100.125 A shared evenly. The lights stand on one leg and the receptacles on the other: 20450 of both, so
         // (10225 + 2500) / 120 = 106.04 A, of which the part of an ampere is left out.
@@ -36,7 +38,7 @@ TEST_CASE("a workshop: continuous 125 %, largest motor 25 %, outlets at 180 VA",
         // Lights and receptacles alone return over the neutral: 3080 / 240.
         CHECK(p.load->neutral_va == 3080);
         CHECK(p.size.neutral_amps == 12'833_mA);
-        CHECK(p.load->why ==
+        CHECK(in_english(p.load->why) ==
               "There is no table [dwelling], so this is reckoned as another building: all that is listed.");
         CHECK_THAT(notes(p), Contains("Least lighting load a square foot"));
     }
@@ -58,7 +60,7 @@ TEST_CASE("CE: a load is presumed to run for hours unless its use says otherwise
         CHECK_FALSE(p.load->neutral_va);
         // Outlets alone say nothing: CE gives no VA of an outlet.
         auto const q = service_load(home(code, circuit("RC", "receptacles", "", 1, "outlet_count = 6\n")));
-        CHECK(q.load->unknown == std::vector<std::string>{"the load of RC"});
+        CHECK(in_english(q.load->unknown) == std::vector<std::string>{"the load of RC"});
     }
 }
 
@@ -83,7 +85,7 @@ TEST_CASE("heat against cooling is judged with what long running adds", "[demand
                        circuit("CO", "appliance", "6 kW", 2, "motor = true\n");
     auto const p = service_load(home("NEC 2023", loads));
     CHECK(p.load->total_va == 5000 + 1250 + 6000 + 1500);
-    CHECK(step(p.load->steps, "The larger of heating and cooling").arithmetic ==
+    CHECK(in_english(step(p.load->steps, "The larger of heating and cooling").arithmetic) ==
           "5000 VA or 5100 VA: 5000 VA, the larger with what is added for long running");
 }
 

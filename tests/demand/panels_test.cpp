@@ -3,6 +3,7 @@
 
 // Sub-panels, feeders and outbuildings. Worked out from the rules, not published.
 #include "building/resolve.h"
+#include "in_english.h"
 #include "load_job.h"
 
 #include "catch.h"
@@ -35,20 +36,20 @@ TEST_CASE("a sub-panel of a dwelling: what is listed there", "[demand][panels]")
     CHECK_FALSE(nec.load->whole_dwelling);
     CHECK_FALSE(nec.size.floor);
     CHECK_THAT(notes(nec), Contains("What floor area this panel serves is not known"));
-    CHECK(nec.load->title == "Standard method for a part of a dwelling (NEC 2023 Article 220, Part III)");
-    CHECK(nec.load->why == "This panel feeds a part of the dwelling: what is listed there.");
+    CHECK(in_english(nec.load->title) == "Standard method for a part of a dwelling (NEC 2023 Article 220, Part III)");
+    CHECK(in_english(nec.load->why) == "This panel feeds a part of the dwelling: what is listed there.");
     // 11350 / 240 = 47.29 A on the feeder's 60 A; 70 % of the range on the neutral.
     CHECK(nec.facts.rating == 60_A);
-    CHECK(nec.facts.rated_by == "the feeder SP");
+    CHECK(in_english(nec.facts.rated_by) == "the feeder SP");
     CHECK(nec.load->neutral_va == 3350 + 5600);
-    CHECK(nec.verdict == "Within the feeder SP of 60 A: 47.29 A.");
+    CHECK(in_english(nec.verdict) == "Within the feeder SP of 60 A: 47.29 A.");
     // CE: 1200 + 1200 + 12000; the lights burn for hours, 1000 and 25 % of it.
     auto const ce = panel_load_of(home("CE 2024", rest), "Kitchen");
     CHECK(ce.load->total_va == 1200 + 1200 + 12'000 + 1250);
     // A light without a load is missing where the floor area does not stand for it.
     auto const missing = kHome + feeder("SP", "Main") + circuit("WH", "water heater", "4.5 kW", 2, on("Main")) +
                          circuit("LT", "lighting", "", 1, on("Kitchen")) + sub("Kitchen", "Main/SP");
-    CHECK(panel_load_of(home("NEC 2023", missing), "Kitchen").load->unknown ==
+    CHECK(in_english(panel_load_of(home("NEC 2023", missing), "Kitchen").load->unknown) ==
           std::vector<std::string>{"the load of LT"});
     CHECK(panel_load_of(home("NEC 2023", missing), "Main", standard).load->unknown.empty());
 }
@@ -64,7 +65,7 @@ TEST_CASE("a feeder that carries all of the dwelling is reckoned as the dwelling
         CHECK(service.load->total_va == 20'420);
         CHECK(house.load->method == optional);
         CHECK(house.load->whole_dwelling);
-        CHECK(house.facts.rated_by == "the feeder SP");
+        CHECK(in_english(house.facts.rated_by) == "the feeder SP");
         // The 100 A are of the service's disconnect, not of a feeder.
         CHECK(service.size.floor == 100_A);
         CHECK_FALSE(house.size.floor);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // The words that a person reads, and what grew. The form's own words, so no source.
+#include "in_english.h"
 #include "load_job.h"
 
 #include "catch.h"
@@ -14,7 +15,8 @@ namespace {
 std::string told(PanelLoad const& p) {
     std::string all;
     for (LoadResult const& r : p.results)
-        all += fmt::format("{} | {} | {} | {}\n", r.item, r.arithmetic, r.value, r.reference ? text(*r.reference) : "");
+        all += fmt::format("{} | {} | {} | {}\n", in_english(r.item), in_english(r.arithmetic), in_english(r.value),
+                           r.reference ? text(*r.reference) : "");
     return all;
 }
 std::string supply(std::string const& main) {
@@ -28,7 +30,7 @@ TEST_CASE("a service that carries its load", "[demand][results]") {
     auto const p = service_load(
         home("NEC 2023", home_of("100 m²") + circuit("EV", "vehicle charger", "6 kW", 2), supply("100 A")));
     INFO(told(p));
-    CHECK(p.verdict == "Within the main of 100 A: 48 A.");
+    CHECK(in_english(p.verdict) == "Within the main of 100 A: 48 A.");
     CHECK_THAT(told(p), Contains("Calculated load |  | 11520 VA |") &&
                             Contains("Amperes | 11520 VA ÷ 240 V = 48 A | 48 A | NEC 2023 220.5(A)") &&
                             Contains("Neutral | 4680 VA ÷ 240 V = 19.5 A | 19.5 A | NEC 2023 220.61") &&
@@ -45,7 +47,7 @@ TEST_CASE("a service that does not", "[demand][results]") {
     // 6000 + 20000 = 26000 VA, 108.33 A.
     auto const p =
         service_load(home("CE 2024", home_of("100 m²") + circuit("FU", "furnace", "20 kW", 2), supply("100 A")));
-    CHECK(p.verdict == "Too much for the main of 100 A: 108.33 A, 8.33 A more than it is good for.");
+    CHECK(in_english(p.verdict) == "Too much for the main of 100 A: 108.33 A, 8.33 A more than it is good for.");
     CHECK_THAT(told(p), Contains("Too much by | 24000 − 26000 = −2000 VA | 2000 VA |") &&
                             Contains("Largest circuit that still fits |  | none |") &&
                             Contains(" | 110 A | CE 2024 Table 13"));
@@ -55,8 +57,9 @@ TEST_CASE("a service that does not", "[demand][results]") {
 
 TEST_CASE("a service that carries its load and is less than a dwelling must have", "[demand][results]") {
     auto const p = service_load(home("CE 2024", home_of("85 m²"), supply("60 A")));
-    CHECK(p.verdict == "Within the main of 60 A: 20.83 A. But a dwelling like this must have 100 A or more (CE 2024 "
-                       "8-200(1)(b)).");
+    CHECK(in_english(p.verdict) ==
+          "Within the main of 60 A: 20.83 A. But a dwelling like this must have 100 A or more (CE 2024 "
+          "8-200(1)(b)).");
     CHECK_THAT(told(p), Contains("Least for this dwelling | whatever its load | 100 A | CE 2024 8-200(1)(b)"));
 }
 
@@ -70,14 +73,14 @@ TEST_CASE("nothing is said of what is not known", "[demand][results]") {
     // Too much already: that is sure.
     auto const q = service_load(
         home("CE 2024", home_of("85 m²") + missing + circuit("FU", "furnace", "20 kW", 2), supply("100 A")));
-    CHECK_THAT(q.verdict, Contains("Too much for the main of 100 A: 104.17 A"));
+    CHECK_THAT(in_english(q.verdict), Contains("Too much for the main of 100 A: 104.17 A"));
     // No rating: no verdict.
     auto const r = service_load(home("CE 2024", home_of("85 m²"), supply("")));
     CHECK(r.verdict.empty());
     CHECK_THAT(told(r), Contains("Present service | no main, feeder or supply says its amperes | not known |"));
     // The area is missing: so it is said.
     auto const s = service_load(home("NEC 2023", "[dwelling]\nthermostats = 2\n", supply("100 A")));
-    CHECK(s.load->unknown == std::vector<std::string>{"the floor area of the dwelling"});
+    CHECK(in_english(s.load->unknown) == std::vector<std::string>{"the floor area of the dwelling"});
     CHECK(s.verdict.empty());
     // Nor is its least size, where that hangs on the area.
     CHECK_FALSE(service_load(home("CE 2024", "[dwelling]\nthermostats = 2\n", supply("100 A"))).size.floor);
@@ -88,7 +91,7 @@ TEST_CASE("the heavier leg and the left-out part of an ampere are told", "[deman
     auto const p = service_load(home("NEC 2023", circuit("LT", "lighting", "2 kW", 1, "space = 1\n"), supply("20 A")));
     CHECK_THAT(told(p), Contains("Amperes of leg A, the heavier | half of what both carry and what this leg carries "
                                  "alone: (0 + 2500) VA ÷ 120 V = 20.83 A | 20.83 A"));
-    CHECK_THAT(p.verdict, Contains("20.83 A on leg A"));
+    CHECK_THAT(in_english(p.verdict), Contains("20.83 A on leg A"));
     // 24030 VA of two poles: 100.125 A, on 100 A.
     auto const q = service_load(home("NEC 2023", circuit("KI", "appliance", "24030 VA", 2), supply("100 A")));
     CHECK(q.size.fits);
@@ -106,7 +109,7 @@ TEST_CASE("which step grew", "[demand][results][grown]") {
         auto const two = service_load(
             home("NEC 2023", home_of("100 m²") + circuit("WH", "water heater", "4.5 kW", 2) + more), method);
         auto const* s = grown_step(*one.load, *two.load);
-        return s ? s->item : std::string("none");
+        return s ? in_english(s->item) : std::string("none");
     };
     CHECK(grown("") == "none");
     CHECK_THAT(grown(circuit("EV", "vehicle charger", "6 kW", 2)), Contains("the rest"));

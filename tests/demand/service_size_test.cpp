@@ -5,7 +5,9 @@
 // 310.16 (2017: 310.15(B)(16)) and Table 310.12; CE Tables 2, 4 and 39.
 #include "building/resolve.h"
 #include "demand/service_size.h"
+#include "in_english.h"
 #include "load_job.h"
+#include "words/say.h"
 
 #include "catch.h"
 
@@ -110,10 +112,10 @@ TEST_CASE("the neutral: what is above 200 A at 70 %, none of it on a wye", "[dem
     Said s("NEC 2023", 80'000);
     s.load.neutral_va = 60'000;
     CHECK(s.size().neutral_amps == 235_A);
-    CHECK(s.size().neutral_words == "60000 VA ÷ 240 V = 250 A; 200 A + (250 A − 200 A) × 70 % = 235 A");
+    CHECK(in_english(s.size().neutral_words) == "60000 VA ÷ 240 V = 250 A; 200 A + (250 A − 200 A) × 70 % = 235 A");
     s.load.neutral_va = 48'000;
     CHECK(s.size().neutral_amps == 200_A);
-    CHECK(s.size().neutral_words == "48000 VA ÷ 240 V = 200 A");
+    CHECK(in_english(s.size().neutral_words) == "48000 VA ÷ 240 V = 200 A");
     // Two phases of a wye: as much as a hot carries, so 60000 / 2 / 120, and no part less.
     s.facts = {208_V, true, true};
     s.load.neutral_va = 60'000;
@@ -186,7 +188,7 @@ TEST_CASE("wires of a service", "[demand][size][wire]") {
 TEST_CASE("no size where something is unknown, or none is large enough", "[demand][size]") {
     Said s("NEC 2023", 10'000);
     s.facts.rating = 100_A;
-    s.load.unknown = {"the load of EV"};
+    s.load.unknown = {say("load/load-of", std::string("EV"))};
     auto const size = s.size();
     CHECK_FALSE(size.service);
     CHECK(size.wires.empty());
@@ -233,7 +235,7 @@ TEST_CASE("the heavier leg decides where one-pole loads stand unevenly", "[deman
     CHECK(size.service == 60_A);
     // Of 60 A that leg has 5 left: 1200 VA on both hots.
     CHECK(size.left_va == 1200);
-    CHECK(size.lines->arithmetic ==
+    CHECK(in_english(size.lines->arithmetic) ==
           "half of what both carry and what this leg carries alone: (4200 + 2400) VA ÷ 120 V = 55 A");
     // Even, without a place, or on one hot only: shared.
     s.load.one_line = {{"K1", 2400}, {"K2", 2400}};
@@ -248,7 +250,7 @@ TEST_CASE("the heavier leg decides where one-pole loads stand unevenly", "[deman
 TEST_CASE("the heavier leg of a wye: at 208 V what is shared, at 120 V what stands alone", "[demand][size][lines]") {
     // 4160 / 208 + 4800 / 120 = 60 A, where the total of 8960 VA at 208 V is 43.08 A.
     Said s("NEC 2023", 8960);
-    s.facts = {208_V, true, true, 60_A, "the main", {{"K1", Leg::b}}};
+    s.facts = {208_V, true, true, 60_A, say("load/the-main"), {{"K1", Leg::b}}};
     s.load.one_line = {{"K1", 4800}};
     auto const size = s.size();
     REQUIRE(size.lines);
@@ -256,7 +258,7 @@ TEST_CASE("the heavier leg of a wye: at 208 V what is shared, at 120 V what stan
     CHECK(size.lines->a == 20_A);
     CHECK(size.to_carry == 60_A);
     CHECK(size.left_va == 0);
-    CHECK(size.lines->arithmetic ==
+    CHECK(in_english(size.lines->arithmetic) ==
           "what both carry and what this leg carries alone: 4160 VA ÷ 208 V + 4800 VA ÷ 120 V = 60 A");
     // Even ones are less than their sum at 208 V: that stands.
     s.facts.legs = {{"K1", Leg::a}, {"K2", Leg::b}};

@@ -4,6 +4,7 @@
 // Random buildings reckoned twice, by the program and by its twin; and what one more load may do to a total.
 #include "building/resolve.h"
 #include "calculator.h"
+#include "in_english.h"
 #include "load_job.h"
 #include "random_house.h"
 #include "twin.h"
@@ -74,7 +75,8 @@ std::int64_t sum_of_counted(LoadSteps const& steps) {
 std::string written(LoadSteps const& steps) {
     std::string all;
     for (LoadStep const& s : steps)
-        all += fmt::format("{:>8} {} {}: {}\n", s.va, s.kind == LoadStep::Kind::counted, s.item, s.arithmetic);
+        all += fmt::format("{:>8} {} {}: {}\n", s.va, s.kind == LoadStep::Kind::counted, in_english(s.item),
+                           in_english(s.arithmetic));
     return all;
 }
 
@@ -101,7 +103,7 @@ void check_against_twin(typed::Job const& job, typed::Panel const& panel, LoadMe
         for (LoadStep const& s : *steps) {
             RC_ASSERT(s.va >= 0);
             RC_ASSERT(!s.item.empty());
-            RC_LOG() << s.item << ": " << s.arithmetic << "\n";
+            RC_LOG() << in_english(s.item) << ": " << in_english(s.arithmetic) << "\n";
             RC_ASSERT(wrong_arithmetic(s, lines) == "");
         }
 }

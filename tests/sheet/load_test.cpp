@@ -6,6 +6,7 @@
 #include "directory_fixture.h"
 #include "draw/draw.h"
 #include "draw/reader.h"
+#include "in_english.h"
 #include "labels_golden.h"
 #include "load_fixture.h"
 #include "sheet/common_text.h"
@@ -196,13 +197,15 @@ TEST_CASE("load: every figure of every job, and the right column adds up to the 
             auto const words = squeezed(all);
             for (auto const* steps : {&load.load->steps, &load.load->neutral})
                 for (LoadStep const& s : *steps) {
-                    CHECK_THAT(words, Contains(squeezed(s.item)) && Contains(squeezed(s.arithmetic)));
+                    CHECK_THAT(words,
+                               Contains(squeezed(in_english(s.item))) && Contains(squeezed(in_english(s.arithmetic))));
                     if (s.va > 0) CHECK_THAT(all, Contains("\n" + std::to_string(s.va) + "\n"));
                 }
             for (LoadResult const& r : load.results)
-                CHECK_THAT(words, Contains(squeezed(r.item)) && Contains(squeezed(r.arithmetic)) &&
-                                      Contains(squeezed(r.value)));
-            for (auto const& note : load.load->notes) CHECK_THAT(words, Contains(squeezed(note)));
+                CHECK_THAT(words, Contains(squeezed(in_english(r.item))) &&
+                                      Contains(squeezed(in_english(r.arithmetic))) &&
+                                      Contains(squeezed(in_english(r.value))));
+            for (auto const& note : load.load->notes) CHECK_THAT(words, Contains(squeezed(in_english(note))));
         }
     }
 }
@@ -250,14 +253,15 @@ TEST_CASE("load: sixty circuits with long names go over pages without a line los
         if (by_name) CHECK(sheets[0].pages.size() >= 3);
         if (by_name) CHECK(heads >= 2);
         for (LoadStep const& s : load.load->steps) {
-            CAPTURE(s.item);
-            CHECK_THAT(words, Contains(squeezed(s.item)));
+            auto const step = in_english(s.item);
+            CAPTURE(step);
+            CHECK_THAT(words, Contains(squeezed(step)));
             // The figure stands on the line on which its item begins.
             bool together = false;
             for (Page const& page : sheets[0].pages) {
                 auto const all = texts(page);
                 for (Text const& item : all)
-                    together = together || (!item.words.empty() && s.item.starts_with(item.words) &&
+                    together = together || (!item.words.empty() && step.starts_with(item.words) &&
                                             std::ranges::any_of(all, [&](Text const& t) {
                                                 return t.words == std::to_string(s.va) && t.align == Align::right &&
                                                        std::abs(t.baseline - item.baseline) < 0.01;
@@ -303,7 +307,7 @@ TEST_CASE("load: a section from memory has its stars and they are explained", "[
     auto const step = [](std::string section, Source source, FromMemory numbers) {
         LoadStep s;
         s.reference = {"NEC 2023", std::move(section), source, numbers};
-        return rule_words(s);
+        return in_english(rule_words(s));
     };
     using enum FromMemory;
     CHECK(step("220.5(A)", Source::seen, none) == "220.5(A)");
@@ -313,7 +317,7 @@ TEST_CASE("load: a section from memory has its stars and they are explained", "[
     CHECK(step("8-104, 28-108", Source::seen, second_number) == "8-104, 28-108 (second number from memory)");
     CHECK(step("", Source::practice, none) == "common practice");
     CHECK(step("", Source::unread, none) == "(not read yet)");
-    CHECK(rule_words(LoadResult{}) == "");
+    CHECK(rule_words(LoadResult{}).empty());
     auto const words = printed(load_sheets(read_file("tests/sound/bakery-kitchen.toml"), kEven));
     CHECK_THAT(words, Contains("8-106(1)* ") && Contains("8-104(3)** ") &&
                           Contains("* The number of this section is from memory.") && Contains("** What this section"));

@@ -3,10 +3,15 @@
 
 #include "cli/json/json.h"
 #include "cli/json/json_values.h"
+#include "words/catalogue.h"
 
 namespace legwork {
 
 namespace {
+// What a program reads is in English, whatever language sheets speak.
+std::string said(Phrase const& phrase) { return english().words(phrase); }
+Json said_json(Phrase const& phrase) { return said(phrase); }
+
 // Amperes to the hundredth, as they are shown.
 Json amps_json(Amps a) { return static_cast<double>((a.count + 5) / 10) / 100.0; }
 Json amps_or_null(std::optional<Amps> a) { return a ? amps_json(*a) : Json(nullptr); }
@@ -16,11 +21,11 @@ std::string_view kind_name(LoadStep::Kind kind) {
 }
 
 Json step_json(LoadStep const& s) {
-    return {{"item", s.item},
+    return {{"item", said(s.item)},
             {"reference", text(s.reference)},
             {"source", name(s.reference.source)},
             {"kind", kind_name(s.kind)},
-            {"arithmetic", text_or_null(s.arithmetic)},
+            {"arithmetic", text_or_null(said(s.arithmetic))},
             {"va", s.va},
             {"circuits", s.circuits}};
 }
@@ -39,8 +44,8 @@ Json load_json(PanelLoad const& p) {
     auto const& size = p.size;
     return {{"panel", p.panel->name},
             {"method", name(load.method)},
-            {"title", load.title},
-            {"why", load.why},
+            {"title", said(load.title)},
+            {"why", said(load.why)},
             {"steps", list(load.steps, step_json)},
             {"total_va", load.total_va},
             {"volts", p.facts.volts.count},
@@ -57,9 +62,9 @@ Json load_json(PanelLoad const& p) {
             {"fits", p.facts.rating && (!size.fits || load.unknown.empty()) ? Json(size.fits) : Json(nullptr)},
             {"left_va", or_null(size.left_va)},
             {"largest_circuit_a", amps_or_null(size.largest_circuit)},
-            {"verdict", text_or_null(p.verdict)},
-            {"unknown", load.unknown},
-            {"notes", load.notes}};
+            {"verdict", text_or_null(said(p.verdict))},
+            {"unknown", list(load.unknown, said_json)},
+            {"notes", list(load.notes, said_json)}};
 }
 
 Json with_job(Building const& building, Json made) {

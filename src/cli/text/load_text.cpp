@@ -4,6 +4,7 @@
 #include "cli/text/text.h"
 
 #include "cli/text/words.h"
+#include "codebook/reference_phrase.h"
 #include "sheet/common.h"
 #include "toml/problem.h"
 #include "units/text.h"
@@ -20,6 +21,8 @@ constexpr std::size_t kFigure = 12;
 std::size_t item_width(Streams const& streams) { return streams.width - 2 * kFigure; }
 
 std::string_view what_it_is(Panel const& panel) { return panel.feeder ? "feeder" : "service"; }
+
+std::string shown(Phrase const& phrase) { return fit_to_print(english().words(phrase)); }
 
 // The edition stands in the head.
 std::string section(Reference const& r) {
@@ -47,7 +50,7 @@ void tell_item(std::string const& item, std::string const& figures, Streams& str
 void tell_step(LoadStep const& s, Streams& streams) {
     bool const counted = s.kind == LoadStep::Kind::counted;
     auto const figures = counted ? std::string(kFigure, ' ') + right(s.va) : right(s.va);
-    auto const item = fit_to_print(s.item), arithmetic = fit_to_print(s.arithmetic), rule = section(s.reference);
+    auto const item = shown(s.item), arithmetic = shown(s.arithmetic), rule = section(s.reference);
     auto const after = [](std::string const& words, std::string const& more) {
         return words.empty() || more.empty() ? words + more : words + "; " + more;
     };
@@ -73,38 +76,39 @@ void tell_results(LoadResults const& results, Streams& streams) {
     std::size_t const before = narrow ? 4 : item + value;
     for (LoadResult const& r : results) {
         std::vector<std::string> said;
-        for (auto const& part : {r.arithmetic, r.reference ? text(*r.reference) : std::string()})
-            if (!part.empty()) said.push_back(fit_to_print(part));
+        for (auto const& part : {r.arithmetic, r.reference ? reference_phrase(*r.reference) : Phrase()})
+            if (!part.empty()) said.push_back(shown(part));
         auto const words = joined(said, "; ");
-        bool const wide = narrow || character_count(r.value) >= value;
-        streams.out << fitted(r.item, item)
-                    << (wide || words.empty() ? in_lines(r.value, streams.width, item, item) : fitted(r.value, value));
+        auto const answer = english().words(r.value);
+        bool const wide = narrow || character_count(answer) >= value;
+        streams.out << fitted(english().words(r.item), item)
+                    << (wide || words.empty() ? in_lines(answer, streams.width, item, item) : fitted(answer, value));
         if (wide && !words.empty()) streams.out << '\n' << std::string(before, ' ');
         streams.out << in_lines(words, streams.width, before, before) << '\n';
     }
     streams.out << '\n';
 }
 
-void tell_list(std::string const& title, std::vector<std::string> const& all, Streams& streams) {
+void tell_list(std::string const& title, Phrases const& all, Streams& streams) {
     if (all.empty()) return;
     streams.out << title << '\n';
-    for (auto const& one : all) streams.out << "  - " << in_lines(fit_to_print(one), streams.width, 4, 4) << '\n';
+    for (auto const& one : all) streams.out << "  - " << in_lines(shown(one), streams.width, 4, 4) << '\n';
     streams.out << '\n';
 }
 
 void tell_calculation(PanelLoad const& p, Streams& streams) {
     auto const& load = *p.load;
     streams.out << in_lines(fmt::format("Panel \"{}\", the {}. {}.", fit_to_print(p.panel->name), what_it_is(*p.panel),
-                                        load.title),
+                                        english().words(load.title)),
                             streams.width, 0)
                 << '\n'
-                << in_lines("Why so: " + fit_to_print(load.why), streams.width, 4) << "\n\n";
+                << in_lines("Why so: " + shown(load.why), streams.width, 4) << "\n\n";
     auto const least = load.unknown.empty() ? "" : ", at least: something is missing";
     tell_steps(load.steps, "Load", fmt::format("Total{}", least), load.total_va, streams);
     if (load.neutral_va && !load.neutral.empty())
         tell_steps(load.neutral, "Neutral", fmt::format("Neutral{}", least), *load.neutral_va, streams);
     tell_results(p.results, streams);
-    if (!p.verdict.empty()) streams.out << in_lines(fit_to_print(p.verdict), streams.width, 0) << "\n\n";
+    if (!p.verdict.empty()) streams.out << in_lines(shown(p.verdict), streams.width, 0) << "\n\n";
     tell_list("Missing, so this is not complete:", load.unknown, streams);
     tell_list("Good to know:", load.notes, streams);
 }
@@ -139,7 +143,7 @@ void tell_panel(PanelWithMore const& p, Streams& streams) {
     }
     auto words = fmt::format("{}, {}: {} VA before, {} VA with it, {} VA more. {}", fit_to_print(name),
                              what_it_is(*p.after.panel), p.before.load->total_va, p.after.load->total_va, p.more_va,
-                             fit_to_print(p.after.verdict));
+                             shown(p.after.verdict));
     if (p.before.load->method != p.after.load->method)
         words +=
             fmt::format(" (Before by the {} method, with it by the {} method.)", name_of(p.before), name_of(p.after));
@@ -170,9 +174,9 @@ void tell_more(Session const& session, AddedCircuit const& told, WithMore const&
                                 streams.width, 4)
                     << '\n';
     if (p.grew)
-        streams.out << in_lines(fmt::format("The step that decides: {}: {}{}", fit_to_print(p.grew->item),
+        streams.out << in_lines(fmt::format("The step that decides: {}: {}{}", shown(p.grew->item),
                                             p.grew->arithmetic.empty() ? fmt::format("{} VA", p.grew->va)
-                                                                       : fit_to_print(p.grew->arithmetic),
+                                                                       : shown(p.grew->arithmetic),
                                             section(p.grew->reference).empty()
                                                 ? ""
                                                 : fmt::format(" ({})", section(p.grew->reference))),
@@ -184,7 +188,7 @@ void tell_more(Session const& session, AddedCircuit const& told, WithMore const&
         streams.out << in_lines("But there is no space for it: " + fit_to_print(more.no_space), streams.width, 4)
                     << '\n';
     streams.out << '\n';
-    tell_list("Taken for granted:", told.taken, streams);
+    tell_list("Taken for granted:", {told.taken.begin(), told.taken.end()}, streams);
     if (p.after.load) tell_calculation(p.after, streams);
     streams.out << "The job file is unchanged.\n" << in_lines(english().words(caution()), streams.width, 0) << '\n';
 }

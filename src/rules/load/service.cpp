@@ -5,6 +5,7 @@
 #include "reckon/service.h"
 #include "demand/items.h"
 #include "rules/load/list.h"
+#include "words/catalogue.h"
 
 #include <fmt/format.h>
 
@@ -48,9 +49,9 @@ std::string way_out(PanelLoad const& p, bool situated) {
 Finding overload(Case const& c, PanelLoad const& p) {
     auto f = finding(c, load_service, gravity(c, p), {p.panel->name, {}, "main"},
                      p.load->all_at_once ? "load-service/listed" : "", all_existing(*p.panel));
-    f.message =
-        fmt::format("The load of panel \"{}\" comes to {}{} VA by the {} method. {}", p.panel->name,
-                    p.load->unknown.empty() ? "" : "at least ", p.load->total_va, name(p.load->method), p.verdict);
+    f.message = fmt::format("The load of panel \"{}\" comes to {}{} VA by the {} method. {}", p.panel->name,
+                            p.load->unknown.empty() ? "" : "at least ", p.load->total_va, name(p.load->method),
+                            english().words(p.verdict));
     f.fix = way_out(p, !c.building.situations.empty());
     return f;
 }
@@ -62,7 +63,8 @@ Finding below_floor(Case const& c, PanelLoad const& p) {
     std::string_view const what = p.panel->feeder_said ? "feeder" : "service";
     f.message = fmt::format("Panel \"{}\" carries all of a dwelling on {} of {}; the least for it is {}, whatever its "
                             "load",
-                            p.panel->name, p.facts.rated_by, amps(value(*p.facts.rating)), amps(value(*p.size.floor)));
+                            p.panel->name, english().words(p.facts.rated_by), amps(value(*p.facts.rating)),
+                            amps(value(*p.size.floor)));
     f.fix = fmt::format("Plan a {} of {} or more{}", what, amps(value(*p.size.floor)),
                         is_load ? "" : ", or ask the authority whether this counts as a one-family dwelling");
     return f;
@@ -84,7 +86,7 @@ Verdict judge(Case const& c) {
         else
             seen.margin(value(p.size.to_carry) / value(*p.facts.rating), [&] {
                 return fmt::format("{} on {} of panel \"{}\"", used_of(value(p.size.to_carry), *p.facts.rating),
-                                   p.facts.rated_by, panel.name);
+                                   english().words(p.facts.rated_by), panel.name);
             });
     }
     return seen.verdict();

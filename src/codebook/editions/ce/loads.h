@@ -35,7 +35,7 @@ inline constexpr DemandFactors kDemandFactors{
                             .first_w = {5000, seen},
                             .block_m2 = {90, seen},
                             .block_w = {1000, seen},
-                            .area_by = "inside dimensions, all storeys but the basement",
+                            .area_by = FloorBy::inside,
                             .basement_percent = {75, seen},
                             .range_w = {6000, seen},
                             .range_up_to_w = {12'000, seen},
