@@ -5,6 +5,7 @@
 
 #include "sheet/common_text.h"
 #include "sheet/load_words.h"
+#include "sheet/pen.h"
 #include "words/say.h"
 
 #include <fmt/format.h>
@@ -26,28 +27,9 @@ constexpr Mm kStrong = 0.5;                               // above a total
 constexpr Mm kLeastColumns = 110;                         // below this the columns stand under one another
 constexpr double kLeastItem = 0.38, kGreatestItem = 0.66; // share of what item and arithmetic have
 constexpr Mm kLeastRule = 14, kGreatestRule = 30;
+constexpr Mm kSubsum = 0.2; // the line over a listed sum, below the top of its row
 
-void add(Block& b, std::string words, Mm x, Mm baseline, Mm x_height, Weight weight = Weight::regular,
-         Align align = Align::left, Ink ink = kBlack) {
-    if (!words.empty()) b.marks.push_back(Text{x, baseline, x_height, std::move(words), weight, align, ink, 0});
-}
-
-void add_all(Block& b, std::vector<std::string> const& lines, Mm x, Mm baseline, Mm x_height, Weight weight, Ink ink,
-             Align align = Align::left) {
-    for (std::string const& line : lines) {
-        add(b, line, x, baseline, x_height, weight, align, ink);
-        baseline += leading(x_height);
-    }
-}
-
-void add_rule(Block& b, Mm from, Mm to, Mm y, Mm width) {
-    b.marks.push_back(Line{from, y, to, y, width, kBlack, false});
-}
-
-void end_with_line(Block& b, Mm width) {
-    add_rule(b, 0, width, b.height, kHair);
-    b.height += kBelowLine;
-}
+Line across(Mm from, Mm to, Mm y, Mm width) { return {from, y, to, y, width, kBlack, false}; }
 
 } // namespace
 
@@ -122,21 +104,23 @@ Block LoadTable::laid(Row const& row) const {
     auto const sum = arithmetic_lines(widths_, row.arithmetic, Weight::regular, kDetail, sums);
     auto const values = wrapped_whole(widths_, row.counted, Weight::bold, row.size, value);
     Mm const first = pad + cap_height(row.size);
-    if (row.line_above > 0) add_rule(b, 0, width_, 0, row.line_above);
-    add_all(b, items, row.indent, first, row.size, row.weight, row.ink);
-    add_all(b, rules, rule_, first, kFloor, Weight::regular, row.ink);
-    add_all(b, sum, sums_, first, kDetail, Weight::regular, row.ink);
-    add_all(b, values, width_, first, row.size, Weight::bold, kBlack, Align::right);
     Mm const listed = width_ - counted_width_ - kGap;
-    add(b, row.listed, listed, first, kDetail, Weight::regular, Align::right, row.ink);
-    if (row.sum_above) add_rule(b, listed - listed_width_, listed, 0.2, kHair);
+    Pen const pen(b.marks, widths_);
+    if (row.line_above > 0) pen.add(across(0, width_, 0, row.line_above));
+    pen.add_lines({items, row.size}, row.indent, first, row.weight, Align::left, row.ink);
+    pen.add_lines({rules, kFloor}, rule_, first, Weight::regular, Align::left, row.ink);
+    pen.add_lines({sum, kDetail}, sums_, first, Weight::regular, Align::left, row.ink);
+    pen.add_lines({values, row.size}, width_, first, Weight::bold, Align::right);
+    if (!row.listed.empty())
+        pen.add_lines({{row.listed}, kDetail}, listed, first, Weight::regular, Align::right, row.ink);
+    if (row.sum_above) pen.add(across(listed - listed_width_, listed, kSubsum, kHair));
     auto const low = [&](std::size_t lines, Mm x_height) {
         return lines == 0 ? 0 : first + static_cast<Mm>(lines - 1) * leading(x_height) + descent(x_height);
     };
     b.height = std::max({low(items.size(), row.size), low(rules.size(), kFloor), low(sum.size(), kDetail),
                          low(values.size(), row.size), low(1, kDetail)}) +
                pad;
-    if (row.line_below) end_with_line(b, width_);
+    if (row.line_below) end_with_line(b);
     return b;
 }
 
@@ -145,10 +129,11 @@ Block LoadTable::stacked(Row const& row) const {
     Block b;
     Mm const pad = row.pad * spacing_;
     Mm y = pad;
-    if (row.line_above > 0) add_rule(b, 0, width_, 0, row.line_above);
+    Pen const pen(b.marks, widths_);
+    if (row.line_above > 0) pen.add(across(0, width_, 0, row.line_above));
     auto const lines = [&](std::vector<std::string> const& some, Mm x, Mm size, Weight weight, Align align) {
         if (some.empty()) return;
-        add_all(b, some, x, y + cap_height(size), size, weight, row.ink, align);
+        pen.add_lines({some, size}, x, y + cap_height(size), weight, align, row.ink);
         y += block_height(some.size(), size) + pad * 0.5;
     };
     lines(wrapped_whole(widths_, row.item, row.weight, row.size, width_ - row.indent), row.indent, row.size, row.weight,
@@ -164,7 +149,7 @@ Block LoadTable::stacked(Row const& row) const {
         lines(wrapped_whole(widths_, row.counted, Weight::bold, row.size, width_), width_, row.size, Weight::bold,
               Align::right);
     b.height = y + pad * 0.5;
-    if (row.line_below) end_with_line(b, width_);
+    if (row.line_below) end_with_line(b);
     return b;
 }
 
@@ -172,17 +157,19 @@ Block LoadTable::head(Phrase const& title_words, bool listed) const {
     Block b = title(title_words);
     b.with_next = true;
     Mm const baseline = b.height + cap_height(kFloor);
+    Pen const pen(b.marks, widths_);
+    auto const heading = [&](Phrase const& words, Mm x, Weight weight, Align align) {
+        pen.add_lines({{input_.words(words)}, kFloor}, x, baseline, weight, align);
+    };
     if (!stacked_) {
-        add(b, input_.words(say("load/item")), 0, baseline, kFloor);
-        add(b, std::string(input_.book.edition), rule_, baseline, kFloor);
-        add(b, input_.words(say("load/arithmetic")), sums_, baseline, kFloor);
+        heading(say("load/item"), 0, Weight::regular, Align::left);
+        heading(as_is(input_.book.edition), rule_, Weight::regular, Align::left);
+        heading(say("load/arithmetic"), sums_, Weight::regular, Align::left);
     }
-    if (listed)
-        add(b, input_.words(say("load/listed")), width_ - counted_width_ - kGap, baseline, kFloor, Weight::regular,
-            Align::right);
-    add(b, input_.words(say("load/counts")), width_, baseline, kFloor, Weight::bold, Align::right);
+    if (listed) heading(say("load/listed"), width_ - counted_width_ - kGap, Weight::regular, Align::right);
+    heading(say("load/counts"), width_, Weight::bold, Align::right);
     b.height = baseline + descent(kFloor) + 0.8;
-    end_with_line(b, width_);
+    end_with_line(b);
     return b;
 }
 
@@ -239,7 +226,7 @@ Block LoadTable::title(Phrase const& words) const {
     Block b;
     b.above = 4 * spacing_;
     auto const lines = wrapped_whole(widths_, input_.words(words), Weight::bold, kNames, width_);
-    add_all(b, lines, 0, cap_height(kNames), kNames, Weight::bold, kBlack);
+    Pen(b.marks, widths_).add_lines({lines, kNames}, 0, cap_height(kNames), Weight::bold);
     b.height = block_height(lines.size(), kNames) + 1;
     b.with_next = true;
     return b;
@@ -249,7 +236,7 @@ Blocks LoadTable::paragraph(std::string const& words, Mm x_height, Weight weight
     Blocks all;
     for (std::string& line : arithmetic_lines(widths_, words, weight, x_height, width_)) {
         Block b;
-        add(b, std::move(line), 0, cap_height(x_height), x_height, weight);
+        Pen(b.marks, widths_).add_lines({{std::move(line)}, x_height}, 0, cap_height(x_height), weight);
         b.height = leading(x_height);
         if (all.empty()) b.above = above;
         b.with_next = true;
@@ -265,18 +252,26 @@ Blocks LoadTable::paragraph(std::string const& words, Mm x_height, Weight weight
 
 Block LoadTable::framed(Phrases const& sentences) const {
     constexpr Mm pad = 2.5;
-    Block b;
-    b.above = 3;
+    Block words;
+    Pen const pen(words.marks, widths_);
     Mm y = pad;
     for (Phrase const& sentence : sentences) {
         if (y > pad) y += 1.2;
         auto const lines = arithmetic_lines(widths_, input_.words(sentence), Weight::bold, kNames, width_ - 2 * pad);
-        add_all(b, lines, pad, y + cap_height(kNames), kNames, Weight::bold, kBlack);
+        pen.add_lines({lines, kNames}, pad, y + cap_height(kNames), Weight::bold);
         y += block_height(lines.size(), kNames);
     }
+    Block b;
+    b.above = 3;
     b.height = y + pad;
-    b.marks.insert(b.marks.begin(), Box{0, 0, width_, b.height, kStrong, kBlack, false, kWhite, 0, false});
+    Pen(b.marks, widths_).add(Box{0, 0, width_, b.height, kStrong, kBlack, false, kWhite, 0, false});
+    std::ranges::move(words.marks, std::back_inserter(b.marks));
     return b;
+}
+
+void LoadTable::end_with_line(Block& b) const {
+    Pen(b.marks, widths_).add(across(0, width_, b.height, kHair));
+    b.height += kBelowLine;
 }
 
 } // namespace legwork

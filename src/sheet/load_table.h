@@ -39,6 +39,7 @@ private:
     void place_columns(Mm rule, Mm figures, std::vector<Asked> const& asked);
     Block laid(Row const& row) const;
     Block stacked(Row const& row) const;
+    void end_with_line(Block& b) const;
 
     SheetInput const& input_;
     TextWidth const& widths_;

@@ -100,6 +100,7 @@ Mm Pen::add_lines(Fitted const& text, Mm x, Mm baseline, Weight weight, Align al
     Mm last = baseline;
     for (std::size_t i = 0; i < text.lines.size(); ++i) {
         last = baseline + static_cast<Mm>(i) * leading(text.x_height);
+        if (text.lines[i].empty()) continue;
         add(Text{x, last, text.x_height, text.lines[i], weight, align, ink, 0});
     }
     return last;

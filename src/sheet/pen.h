@@ -45,7 +45,8 @@ public:
     }
 
     void add(Mark mark) const;
-    // Lines below one another, the first on `baseline`; x is their left, middle or right. Returns the last baseline.
+    // Lines below one another, the first on `baseline`; x is their left, middle or right. Returns the last baseline;
+    // an empty line takes its place and leaves no mark.
     Mm add_lines(Fitted const& text, Mm x, Mm baseline, Weight weight, Align align = Align::left,
                  Ink ink = kBlack) const;
 
