@@ -27,7 +27,7 @@ Plan each_panel(Building const& building, Effort& effort, PlanPanel const& plan_
     Plan plan;
     plan.panels.resize(building.panels.size());
     Below below;
-    std::int64_t left = static_cast<std::int64_t>(order.size());
+    auto left = static_cast<std::int64_t>(order.size());
     for (std::size_t const i : order) {
         Panel const& panel = building.panels[i];
         // What a panel leaves of its share goes to those after it.

@@ -19,6 +19,7 @@ public:
            bool to_read = true);    // layouts will be asked for
     Solved(Solved const&) = delete; // room and front look at the model
     Solved& operator=(Solved const&) = delete;
+    ~Solved() = default;
 
     PanelModel const& model() const { return model_; }
     LegProblem const& problem() const { return problem_; }

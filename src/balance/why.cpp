@@ -169,14 +169,12 @@ std::string why_no_room(PanelModel const& m, bool filed, bool proven) {
     std::string words;
     if (need.spaces() > free)
         words = too_many(need, free, filed);
-    else if (room.pairs_asked() > room.pairs_that_fit())
+    else if (room.pairs_asked() > room.pairs_that_fit() || (problem.has_room() && need.halves == 0))
         words = too_narrow(m, need, room, filed);
     else if (!problem.has_room())
         words = one_leg_short(m, need);
-    else if (need.halves > 0)
-        words = no_neighbour(m);
     else
-        words = too_narrow(m, need, room, filed);
+        words = no_neighbour(m);
     if (m.halves_left_alone) {
         std::vector<std::string> spaces;
         for (int const s : m.panel->tandem) spaces.push_back(std::to_string(s));

@@ -297,6 +297,7 @@ struct Building {
     std::vector<Accepted> accepts;
 
     Building() = default;
+    ~Building() = default;
     Building(Building&&) = default;
     Building& operator=(Building&&) = default;
     Building(Building const&) = delete;

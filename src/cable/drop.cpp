@@ -22,7 +22,8 @@ std::optional<double> one_way_ohms(std::span<DropPiece const> pieces, double cel
     return sum;
 }
 
-LegDrops three_wire_drop(double a, double b, int phase_degrees, double ohms) {
+LegDrops three_wire_drop(double leg_a_amperes, double leg_b_amperes, int phase_degrees, double ohms) {
+    double const a = leg_a_amperes, b = leg_b_amperes;
     double const in_line = std::cos(phase_degrees * std::numbers::pi / 180.0); // of the other leg's current
     return {ohms * (2 * a + b * in_line), ohms * (2 * b + a * in_line), ohms * (a + b)};
 }

@@ -24,7 +24,7 @@
 namespace legwork {
 
 // A job file of more bytes is not read.
-inline constexpr std::size_t kLargestJob = 1024 * 1024;
+inline constexpr std::size_t kLargestJob = std::size_t{1024} * 1024;
 
 struct Session {
     std::string file;  // as typed

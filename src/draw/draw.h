@@ -22,6 +22,8 @@ namespace legwork {
 class Fonts : public TextWidth {
 public:
     explicit Fonts(std::string const& folder);
+    Fonts(Fonts const&) = delete;
+    Fonts& operator=(Fonts const&) = delete;
     ~Fonts() override;
     Mm width(std::string_view words, Mm x_height, Weight weight) const override;
     std::vector<std::string> missing(std::string_view words) const override;

@@ -17,7 +17,7 @@
 namespace legwork {
 
 struct TomlLimits {
-    std::size_t bytes = 1u << 20;
+    std::size_t bytes = 1U << 20;
     int nesting = 32;                  // arrays, inline tables and the parts of headers and dotted keys, added up
     std::size_t values = 12'000;       // parts of keys, and array elements: 30 for each of 400 circuits
     std::size_t crowding = 50'000'000; // per value the bytes of its line, added up: 0.1 s of toml11

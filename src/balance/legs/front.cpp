@@ -80,7 +80,7 @@ namespace {
 
 Room::Fewest fewest_moves(LegProblem const& problem, Room const& room, Effort& effort) {
     auto owed = effort.owed(kOwedSteps);
-    auto const fewest = room.fewest_moves(problem.least_on_a, problem.most_on_a, owed);
+    auto fewest = room.fewest_moves(problem.least_on_a, problem.most_on_a, owed);
     effort.settle(owed);
     return fewest;
 }

@@ -132,7 +132,7 @@ HalfList::HalfList(std::vector<Group> const& half, std::vector<std::int64_t> con
                    Effort& effort)
     : half_(half), width_(start.size()), stride_(start.size() + 4) {
     rows_.reserve(size_of(half_, most_moves) * stride_ + kLeaf);
-    Lister(half_, start, most_moves, rows_, effort);
+    Lister const listed(half_, start, most_moves, rows_, effort);
     size_ = rows_.size() / stride_;
     rows_.resize(rows_.size() + kLeaf); // so that a leaf's columns can be read past their end
     if (size_ == 0) return;

@@ -29,7 +29,7 @@ std::vector<Group> groups(LegProblem const& problem, bool together, bool with_mo
 struct Halves {
     std::vector<Group> left, right;
 };
-Halves halves(std::vector<Group> groups);
+Halves halves(std::vector<Group> all);
 
 constexpr int kAnyMoves = std::numeric_limits<int>::max();
 
@@ -80,9 +80,9 @@ private:
     std::size_t grow(std::uint32_t begin, std::uint32_t end, Effort& effort);
     std::uint32_t split(std::uint32_t begin, std::uint32_t end);
     std::uint32_t partition(std::uint32_t begin, std::uint32_t end, std::size_t column, std::int32_t pivot);
-    void box_of_points(std::size_t node);
+    void box_of_points(std::size_t at);
     void turn(Node const& leaf);
-    void box_of_halves(std::size_t node);
+    void box_of_halves(std::size_t at);
 
     std::vector<Group> half_;
     std::size_t width_ = 0, stride_ = 0, size_ = 0;

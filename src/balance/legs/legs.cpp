@@ -127,7 +127,7 @@ OpenLegs open_legs(LegProblem const& p, std::vector<signed char> const& made) {
             continue;
         }
         legs.choice[i] = made[i] > 0;
-        legs.problem.settled.push_back({d.unit, made[i]});
+        legs.problem.settled.emplace_back(d.unit, made[i]);
         legs.problem.fixed_moves += made[i] > 0 ? d.plus_moves : d.minus_moves;
         for (std::size_t k = 0; k < p.situations(); ++k) legs.problem.constant[k] += made[i] * d.d[k];
         if (made[i] > 0 && d.is_single) --legs.problem.least_on_a, --legs.problem.most_on_a;

@@ -109,12 +109,12 @@ SumTable::Shape SumTable::shape(std::vector<Item> const& items, int moves) const
     return s;
 }
 
-bool SumTable::fits(Shape const& s, std::size_t tables, Effort const& effort) const {
+bool SumTable::fits(Shape const& s, std::size_t tables, Effort const& effort) {
     return s.size <= effort.bytes() / 8 / tables;
 }
 
 // Before any decision: all take their preferred side.
-SumTable::Words SumTable::first_table(Shape const& s) const {
+SumTable::Words SumTable::first_table(Shape const& s) {
     Words table(s.size, 0);
     auto const u = at(-s.bands[0].from);
     s.row(table, 0, 0).words[u / 64] = std::uint64_t{1} << (u % 64);
@@ -122,7 +122,7 @@ SumTable::Words SumTable::first_table(Shape const& s) const {
 }
 
 // table := all states after one more decision. In place: rows are taken in the order that reads each before it grows.
-void SumTable::add(Words& table, Item const& item, Shape const& s) const {
+void SumTable::add(Words& table, Item const& item, Shape const& s) {
     int const on_a = s.counted ? item.on_a : 0;
     for (int m = s.moves() - item.moves; m >= 0; --m) {
         auto const by = item.step + s.bands[at(m)].from - s.bands[at(m + item.moves)].from;
@@ -144,7 +144,7 @@ std::optional<SumTable::Words> SumTable::table(std::vector<Item> const& items, S
     return table;
 }
 
-bool SumTable::reached(Words& table, Shape const& s, State const& state) const {
+bool SumTable::reached(Words& table, Shape const& s, State const& state) {
     if (!s.holds(state.moves, state.on_a)) return false;
     auto const row = s.row(table, state.moves, state.on_a);
     auto const u = state.d - s.bands[at(state.moves)].from;

@@ -73,12 +73,12 @@ private:
     int preferred_count(std::vector<Item> const& items) const;
     Shape shape(std::vector<Item> const& items, int moves) const;
     void set_counts(Shape& s, std::vector<Item> const& items, int moves) const;
-    bool fits(Shape const& s, std::size_t tables, Effort const& effort) const;
+    static bool fits(Shape const& s, std::size_t tables, Effort const& effort);
     std::size_t stride() const;
-    Words first_table(Shape const& s) const;
-    void add(Words& table, Item const& item, Shape const& s) const;
+    static Words first_table(Shape const& s);
+    static void add(Words& table, Item const& item, Shape const& s);
     std::optional<Words> table(std::vector<Item> const& items, Shape const& s, Effort& effort) const;
-    bool reached(Words& table, Shape const& s, State const& state) const;
+    static bool reached(Words& table, Shape const& s, State const& state);
     std::int64_t nearest(Words& table, Shape const& s, std::vector<Item> const& items, State& state) const;
     std::optional<Assignment> read_back(std::vector<Item> const& items, Shape const& s, State state,
                                         std::vector<Words> kept, Effort& effort) const;

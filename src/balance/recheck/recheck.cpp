@@ -68,7 +68,7 @@ private:
     }
 
     // Stands where the file has it, so that an illegal place is the file's and not the plan's.
-    bool as_the_file(Panel const& panel, Circuit const& c, Placement const& p) const {
+    static bool as_the_file(Panel const& panel, Circuit const& c, Placement const& p) {
         return c.space && p.slots == expected(panel, c, *c.space);
     }
 
@@ -119,7 +119,7 @@ private:
         return std::ranges::any_of(slots, [&](Spot s) { return s.space == space; });
     }
 
-    bool two_legs(Panel const& panel) const { return has_two_legs(panel); }
+    static bool two_legs(Panel const& panel) { return has_two_legs(panel); }
 
     static bool within_reach(Panel const& panel, Circuit const& c, int space) {
         if (!c.reach_spaces.empty() && !std::ranges::count(c.reach_spaces, space)) return false;

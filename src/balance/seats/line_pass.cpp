@@ -84,7 +84,7 @@ std::vector<CellOption> LinePass::options(int cell, bool open_legs) const {
                     some.push_back(o);
                     some.back().cost += unit_cost_[at(u)].lift;
                     some.back().on_a += on_a;
-                    if (open_legs) some.back().signs.push_back({u, static_cast<signed char>(on_a ? 1 : -1)});
+                    if (open_legs) some.back().signs.emplace_back(u, static_cast<signed char>(on_a ? 1 : -1));
                 }
         }
         found.insert(found.end(), some.begin(), some.end());

@@ -75,8 +75,7 @@ private:
     void settle_others() {
         Rooming& r = seating_.rooming;
         auto left = d_.match.free;
-        for (std::size_t i = 0; i < sitters_.size(); ++i) {
-            Sitter const& s = sitters_[i];
+        for (Sitter const& s : sitters_) {
             if (s.kind != Kind::any_single || s.seats.empty() || !left[at(s.seats[0].cells[0])]) continue;
             int const cell = s.seats[0].cells[0];
             left[at(cell)] = r.empty[at(cell)] = false;

@@ -44,7 +44,7 @@ public:
 
     // A seat on two cells of one kind: no edge of the graph, so to be settled before it is matched.
     bool is_askew(Seat const& s) const { return s.is_two() && seats_.side(s.cells[0]) == seats_.side(s.cells[1]); }
-    bool is_open(SeatingNode const& n, std::size_t sitter) const { return n.settled[sitter] < 0; }
+    static bool is_open(SeatingNode const& n, std::size_t sitter) { return n.settled[sitter] < 0; }
     bool may_take(SeatingNode const& n, std::size_t sitter, Seat const& seat) const;
 
     EdgeCover::Answer match(SeatingNode const& n, SeatingMatch& match, Effort& effort) const;

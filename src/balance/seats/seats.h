@@ -49,7 +49,10 @@ public:
     std::vector<int> const& limited() const { return limited_; }
 
 private:
-    static std::size_t index(int sign) { return static_cast<std::size_t>(sign + 1); }
+    static std::size_t index(int sign) {
+        int const from_zero = sign + 1;
+        return static_cast<std::size_t>(from_zero);
+    }
     bool is_limited(Unit const& u) const;
     Sitter sitter(int unit, int sign) const;
     void seat_half(Sitter& s, Unit const& u) const;

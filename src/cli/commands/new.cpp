@@ -46,7 +46,7 @@ std::string with_schema(std::string starter, fs::path const& share) {
     return starter;
 }
 
-constexpr std::size_t kLargestStarter = 64 * 1024;
+constexpr std::size_t kLargestStarter = std::size_t{64} * 1024;
 
 struct NewOptions {
     std::string file;

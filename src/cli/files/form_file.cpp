@@ -20,7 +20,7 @@ namespace fs = std::filesystem;
 
 namespace {
 
-constexpr std::size_t kLargestForm = 64 * 1024;
+constexpr std::size_t kLargestForm = std::size_t{64} * 1024;
 constexpr std::string_view kStarter = "starter"; // the one file of templates/ that is a job, not a form
 
 std::vector<fs::path> form_files() {

@@ -17,7 +17,7 @@ namespace fs = std::filesystem;
 
 namespace {
 
-constexpr std::size_t kLargestSheet = 64 * 1024 * 1024; // bytes; a long PDF has one or two million
+constexpr std::size_t kLargestSheet = std::size_t{64} * 1024 * 1024; // bytes; a long PDF has one or two million
 
 // FNV-1a, 64 bits.
 std::uint64_t digest(std::string_view bytes) {

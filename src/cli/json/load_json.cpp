@@ -13,7 +13,10 @@ std::string said(Phrase const& phrase) { return english().words(phrase); }
 Json said_json(Phrase const& phrase) { return said(phrase); }
 
 // Amperes to the hundredth, as they are shown.
-Json amps_json(Amps a) { return static_cast<double>((a.count + 5) / 10) / 100.0; }
+Json amps_json(Amps a) {
+    auto const hundredths = (a.count + 5) / 10;
+    return static_cast<double>(hundredths) / 100.0;
+}
 Json amps_or_null(std::optional<Amps> a) { return a ? amps_json(*a) : Json(nullptr); }
 
 std::string_view kind_name(LoadStep::Kind kind) {
@@ -67,7 +70,7 @@ Json load_json(PanelLoad const& p) {
             {"notes", list(load.notes, said_json)}};
 }
 
-Json with_job(Building const& building, Json made) {
+Json with_job(Building const& building, Json const& made) {
     Json all{{"job", building.name}, {"code", building.code}};
     all.update(made);
     return all;

@@ -33,7 +33,7 @@ std::string section(KeyTable const& table) {
     auto const header = table_header(table);
     auto const dot = table.name.rfind('.');
     if (&table == &kFormTable) return "form files";
-    return dot == table.name.npos ? header : fmt::format("{} of {}", header, table.name.substr(0, dot));
+    return dot == std::string_view::npos ? header : fmt::format("{} of {}", header, table.name.substr(0, dot));
 }
 
 std::string key_lines(Key const& key) {

@@ -64,7 +64,7 @@ Json text(Key const& key) {
 
 // One of these; where it is not needed, a blank is as good as nothing.
 Json one_of(std::vector<std::string> const& words, bool needed = true) {
-    Json const known{{"enum", words}};
+    Json known{{"enum", words}};
     if (needed) return known;
     return any_of(known, {{"type", "string"}, {"pattern", fmt::format("^{}*$", kBlank)}});
 }

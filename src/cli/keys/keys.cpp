@@ -47,7 +47,7 @@ std::string table_header(KeyTable const& table) {
     auto const* row = row_of(table);
     if (!row) return "a form file";
     bool const several = row->takes == Takes::tables;
-    if (table.name.find('.') == table.name.npos)
+    if (table.name.find('.') == std::string_view::npos)
         return several ? fmt::format("[[{}]]", table.name) : fmt::format("[{}]", table.name);
     return fmt::format("{} = {}", row->name, several ? "[{ ... }]" : "{ ... }");
 }
