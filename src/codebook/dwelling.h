@@ -22,6 +22,7 @@ struct HouseholdCircuits {
     RoomPlaces with_places; // receptacles there may share them
     bool with_lighting;     // lights of the same place may
     bool with_one_room;     // so may whatever stands in the one room that the circuit serves
+    bool basins_only = false; // asked for the receptacles at basins and counters; others in that room may be elsewhere
 };
 struct HouseholdTable {
     CodePage<HouseholdCircuits> kitchen, laundry, bath, garage, outdoor;

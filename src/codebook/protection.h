@@ -67,6 +67,8 @@ struct GfciRow {
     std::optional<Amps> most{};            // largest breaker
     bool any_volts = false;                // 240 V receptacles too, whatever the scope
     std::optional<Day> until{};            // listed heating and cooling equipment is let off before that day
+    std::string_view unless_adopted{}; // that relief came after the edition's print: what it hangs on before that day,
+                                       // in the place of `hangs_on`; empty: it stands in the book
 };
 
 struct GfciAsked {

@@ -102,7 +102,8 @@ OutletFit outlet_fit(Case const& c, Circuit const& circuit, Receptacle const& r)
     auto const row = row_for(c.book, static_cast<int>((breaker.count + 999) / 1000));
     bool const lone = c.book.lone_receptacle && is_lone(circuit, r);
     bool const fits = lone ? Amps{r.amps * 1000} >= breaker : r.amps >= row.least && r.amps <= row.most;
-    return {fits, lone, row, lone ? *c.book.lone_receptacle : row.source};
+    bool const disputed = !fits && !lone && row.larger_disputed && r.amps > row.most;
+    return {fits, disputed, lone, row, lone ? *c.book.lone_receptacle : row.source};
 }
 
 bool outlets_take_breaker(Case const& c, Circuit const& circuit) {

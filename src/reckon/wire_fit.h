@@ -17,7 +17,7 @@ namespace legwork {
 // Raises a wire's limit for what the circuit feeds: heating, a motor alone, a welder, a whole dwelling.
 struct Easement {
     Amps up_to;             // allowed up to here
-    Amps doubtful_up_to;    // perhaps allowed up to here; that number is not sure
+    Amps doubtful_up_to;    // perhaps allowed up to here: the number is not sure, or what it hangs on not known
     std::string_view topic; // of cite.h; empty: nothing is eased
     Source source = Source::seen;
     std::string words; // "25 A for fixed heating"
@@ -38,8 +38,9 @@ std::optional<std::string_view> stands_by(Case const& c, Circuit const& circuit,
 // The amperes of one receptacle type against the circuit's breaker.
 struct OutletFit {
     bool fits = true;
-    bool lone = false; // the one single receptacle of its circuit: no less than the breaker, larger is fine
-    ReceptacleRow row; // the ratings that may stand there, when it is not the lone one
+    bool disputed = false; // larger than its row says, and readings of the code differ
+    bool lone = false;     // the one single receptacle of its circuit: no less than the breaker, larger is fine
+    ReceptacleRow row;     // the ratings that may stand there, when it is not the lone one
     Source source = Source::seen;
 };
 OutletFit outlet_fit(Case const& c, Circuit const& circuit, Receptacle const& r); // of a circuit with a breaker

@@ -28,8 +28,8 @@ std::string asked(GfciRow const& row) {
     if (row.asks == Asks::perhaps && !row.hangs_on.empty()) words = fmt::format("if {}", row.hangs_on);
     if (row.most) words += fmt::format("; breaker up to {}", text(*row.most));
     if (auto const& until = row.until)
-        words += fmt::format("; listed heating and cooling not before {}-{:02}-{:02}", until->year, until->month,
-                             until->day);
+        words += fmt::format("; listed heating and cooling not before {}-{:02}-{:02}{}", until->year, until->month,
+                             until->day, row.unless_adopted.empty() ? "" : " where the amendment of 2022 is adopted");
     return words;
 }
 

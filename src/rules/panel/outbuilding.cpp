@@ -97,7 +97,7 @@ Finding too_many(Case const& c, std::string const& house, Supplies const& s) {
     bool const one_panel = !s.circuits.empty() && std::ranges::all_of(s.circuits, [&](Circuit const* one) {
         return one->panel == s.circuits.front()->panel;
     });
-    auto f = finding(c, panel_outbuilding, Gravity::usual,
+    auto f = finding(c, panel_outbuilding, exception ? Gravity::doubtful : Gravity::usual,
                      {one_panel ? panel_name(*s.circuits.front()) : "", s.marks, "building"});
     if (exception) f.reference.source = exception->source;
     f.message = fmt::format("\"{}\" has {} supplies: {}; {} one feeder or branch circuit (a multiwire pair counts as "
@@ -134,7 +134,9 @@ constinit Rule const panel_outbuilding{
     .why = "Somebody switches off the breaker they know of and reaches into a box that a second one still feeds. One "
            "feeder, one branch circuit or one multiwire pair, and one switch, make the building dead.",
     .remedy = "Feed a small panel there by one feeder.",
-    .gravity = {.nec = {Grade::error}, .ce = {Grade::warning}},
+    .gravity = {.nec = {Grade::error},
+                .ce = {Grade::warning},
+                .doubt = "an exception may let them be: different voltages, or feeders of one panel"},
     .judge = judge,
 };
 

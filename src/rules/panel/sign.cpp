@@ -29,7 +29,8 @@ std::vector<std::string> kinds(std::vector<PanelSign> const& signs, SignDuty by)
 }
 
 std::string where(PanelSign const& s) {
-    bool const at_circuit = s.sign->place == SignPlace::breaker && !s.circuit.empty();
+    bool const at_circuit =
+        (s.sign->place == SignPlace::breaker || s.sign->place == SignPlace::tub_switch) && !s.circuit.empty();
     return fmt::format("{}{}", words(s.sign->place), at_circuit ? " " + s.circuit : "");
 }
 
@@ -53,6 +54,13 @@ std::string named(std::vector<std::string> const& names) {
     return fmt::format("{}: {}", plural(names.size(), "sign"), listed(names));
 }
 
+// Where it hangs, and what it says; of two texts, what each is for.
+std::string words(PanelSign const& s) {
+    if (s.sign->first_for.empty()) return fmt::format(" {}: \"{}\"", where(s), text(s, "en"));
+    return fmt::format(" {}, one of two: for {} \"{}\", for {} \"{}\"", where(s), s.sign->first_for, text(s, "en"),
+                       s.sign->other_for, s.sign->other.en);
+}
+
 std::string message(Panel const& panel, std::vector<PanelSign> const& signs) {
     std::vector<std::string> parts;
     auto const add = [&](SignDuty by, std::string_view before, std::string_view after) {
@@ -74,8 +82,7 @@ Verdict judge(Case const& c) {
         auto f = finding(c, panel_sign, Gravity::usual, {panel.name, {}, ""});
         f.message = message(panel, signs);
         f.fix = "Make signs that last, and fix";
-        for (PanelSign const& s : signs)
-            f.fix += fmt::format("{} {}: \"{}\"", &s == &signs.front() ? "" : ";", where(s), text(s, "en"));
+        for (PanelSign const& s : signs) f.fix += (&s == &signs.front() ? "" : ";") + words(s);
         f.reference = reference_of(f.reference, signs);
         seen.found(std::move(f));
     }
