@@ -29,7 +29,7 @@ inline constexpr Unread unread{}; // nobody has looked
 
 // Which numbers of a section are from memory, whatever its content is.
 enum class FromMemory { none, the_number, all_numbers, second_number, two_numbers };
-std::string_view words(FromMemory numbers); // "number from memory"; empty for none
+std::string_view words(FromMemory numbers); // "section number from memory"; empty for none
 
 struct Reference {
     std::string edition, section;          // "NEC 2023", "210.4(B)"; section empty when no code speaks of it
@@ -38,12 +38,13 @@ struct Reference {
     bool numbers_told = false;             // among the words of `section`, where several are joined
 };
 
-// "210.4(B)", "28-108 (number from memory)"; empty when no code speaks of it.
+// "210.4(B)", "28-108 (section number from memory)"; empty when no code speaks of it.
 std::string section_words(Reference const& r);
 // "NEC 2023 210.4(B)"; "common practice" when no section speaks of it; "NEC 2023 (not read yet)".
 std::string text(Reference const& r);
-// The number or fact is from memory, and nothing in text() says so of the section.
-bool is_silently_from_memory(Reference const& r);
+// What of it is from memory: "section number from memory", "rule from memory: look it up", "section number and rule
+// from memory: look it up"; empty for nothing. What a section says and where it stands are remembered apart.
+std::string memory_words(Reference const& r);
 std::string_view name(Source s); // "seen", "noted", "memory", "practice", "unread"
 
 } // namespace legwork

@@ -33,8 +33,12 @@ Easement motor(Case const& c, Amps current) {
     auto const& usual = c.book.motor_breaker_percent;
     auto const up_to = standard_breaker_at_or_above(c.book, percent(current, usual.value)).value_or(0_A);
     auto const most = standard_breaker_at_or_below(c.book, percent(current, c.book.motor_breaker_most_percent.value));
-    return {up_to, std::max(up_to, most.value_or(0_A)), "wire-breaker-fits/motor", usual.source,
-            fmt::format("{} for its motor of {}", amps(value(up_to)), amps(value(current)))};
+    return {up_to,
+            std::max(up_to, most.value_or(0_A)),
+            "wire-breaker-fits/motor",
+            usual.source,
+            fmt::format("{} for its motor of {}", amps(value(up_to)), amps(value(current))),
+            false};
 }
 
 Easement welder(Case const& c, WireRating const& wire) {
@@ -93,7 +97,7 @@ std::optional<std::string_view> stands_by(Case const& c, Circuit const& circuit,
     if (plate.both_said) return "wire-breaker-fits/nameplate";
     if (*circuit.breaker <= wire.breaker) return wire.topic;
     Easement const ease = easement(c, circuit, wire);
-    bool const eased = *circuit.breaker <= ease.up_to && !only_warns(ease.source);
+    bool const eased = *circuit.breaker <= ease.up_to && !only_warns(ease.source) && ease.to_build_by;
     return eased ? std::optional(ease.topic) : std::nullopt;
 }
 

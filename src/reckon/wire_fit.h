@@ -20,7 +20,8 @@ struct Easement {
     Amps doubtful_up_to;    // perhaps allowed up to here: the number is not sure, or what it hangs on not known
     std::string_view topic; // of cite.h; empty: nothing is eased
     Source source = Source::seen;
-    std::string words; // "25 A for fixed heating"
+    std::string words;       // "25 A for fixed heating"
+    bool to_build_by = true; // else it judges what is there, and no size is proposed by it
 };
 Easement easement(Case const& c, Circuit const& circuit, WireRating const& wire); // of a circuit with a breaker
 
@@ -32,7 +33,8 @@ struct NameplateFit {
 NameplateFit by_nameplate(Circuit const& circuit, WireRating const& wire); // of a circuit with a breaker
 
 // By which topic of cite.h the breaker may stand on this wire; nothing where wire-breaker-fits would speak, and where
-// it is silent only for a number that is not sure, which nobody should be told to build by.
+// it is silent only for a number that is not sure or for a motor, whose own overload protection a job does not tell:
+// nobody should be told to build by those.
 std::optional<std::string_view> stands_by(Case const& c, Circuit const& circuit, WireRating const& wire);
 
 // The amperes of one receptacle type against the circuit's breaker.

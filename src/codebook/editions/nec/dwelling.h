@@ -105,6 +105,19 @@ inline constexpr OwnCircuit kOwnRows[] = {
     {"heat pump", kHeatAndCooling, false, practice, "need-dedicated"},
     {"hot tub", kTubs, false, practice, "need-dedicated"},
 };
+// 625.40 of 2023: an outlet above 16 A or 120 V.
+constexpr auto own_rows_of_large_chargers() {
+    constexpr std::string_view kCharger = "vehicle charger";
+    std::array<OwnCircuit, std::size(kOwnRows) + 1> rows{};
+    std::ranges::copy(kOwnRows, rows.begin());
+    auto& of_240 = *std::ranges::find(rows, kCharger, &OwnCircuit::use);
+    rows.back() = of_240;
+    of_240.poles = 2;
+    rows.back().poles = 1;
+    rows.back().above_w = Figure{1920, seen};
+    return rows;
+}
+inline constexpr auto kOwnRowsOfLargeChargers = own_rows_of_large_chargers();
 } // namespace home
 
 // What changed is the bathroom and the garage.
@@ -112,6 +125,6 @@ constexpr HouseholdTable household(HouseholdCircuits const& bath, HouseholdCircu
                                    HouseholdCircuits const& outdoor) {
     return {.kitchen = home::kKitchen, .laundry = home::kLaundry, .bath = bath, .garage = garage, .outdoor = outdoor};
 }
-inline constexpr OwnCircuitTable kOwnCircuits{home::kOwnRows};
+inline constexpr OwnCircuitTable kOwnCircuits{home::kOwnRows}, kOfLargeChargers{home::kOwnRowsOfLargeChargers};
 
 } // namespace legwork::nec

@@ -63,7 +63,7 @@ inline constexpr CodeBook kBook{
     .switches = nec::kSwitches,
     .household = kHousehold,
     .counter = nec::home::kCounter,
-    .own_circuits = nec::kOwnCircuits,
+    .own_circuits = nec::kOfLargeChargers,
     .demand_factors = kDemandFactors,
 };
 
