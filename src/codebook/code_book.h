@@ -63,6 +63,7 @@ struct ReceptacleRow {
     int circuit; // A
     int least, most;
     Source source;
+    bool larger_disputed = false; // one above `most`: readings of the code differ
 };
 
 // Branch-circuit demand of one household range.
@@ -133,8 +134,10 @@ struct CodeBook {
     Figure heating_breaker_percent; // fixed resistance heating: breaker up to this share of the wire's ampacity, then
                                     // the next standard size; 100: no easement
     bool heating_wire_in_full;      // the continuous share is of the breaker only
-    Figure motor_wire_percent;      // of a motor's current, least ampacity of its wire
-    Figure motor_breaker_percent;   // of a motor's current, largest breaker (then the next standard size)
+    bool heating_is_continuous;   // by the code's word; else it asks the share of the wire, and the breaker's hangs on
+                                  // whether it runs for hours
+    Figure motor_wire_percent;    // of a motor's current, least ampacity of its wire
+    Figure motor_breaker_percent; // of a motor's current, largest breaker (then the next standard size)
     Figure motor_breaker_most_percent; // where it will not start
     Figure welder_breaker_percent;     // of the ampacity of a welder's wire
     RangeDemand const& range;

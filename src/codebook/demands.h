@@ -21,8 +21,8 @@ struct Demands {
 };
 
 // Sources: NEC 210.4(B), 240.15(B) and 408.4(A) as trade pages on the 2008 to 2023 editions tell them; CE 14-010(b) and
-// 14-302(b) as trade articles of 2018 tell them; CE 2-100 says nothing of occupants (from memory); NEC
-// 240.81 from memory, no such rule is known of the CE Code.
+// 14-302(b) as trade articles of 2018 tell them; CE 2-100 says nothing of occupants (from memory); NEC 240.81 by texts
+// of all three editions, no such rule is known of the CE Code.
 inline Demands const& demands(CodeBook const& book) { return book.demands; }
 
 } // namespace legwork

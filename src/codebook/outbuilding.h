@@ -14,8 +14,8 @@ struct OutbuildingSupplies {
     Figure other_volts;            // supplies that may do where each has its own voltage
 };
 
-// Sources: NEC 225.30, one supply, as trade pages tell it; its exceptions from memory: different voltages, and from
-// 2020 on up to six feeders of one panel whose disconnects stand together. The CE Code: no rule found.
+// Sources: NEC 225.30, one supply, as trade pages tell it; its exceptions by texts of the editions: different voltages,
+// and from 2020 on up to six feeders of one panel whose disconnects stand together. The CE Code: no rule found.
 inline OutbuildingSupplies const& outbuilding_supplies(CodeBook const& book) { return book.outbuilding.table(); }
 
 } // namespace legwork

@@ -65,9 +65,15 @@ GfciAsked ask(GfciRow const& row, CodeBook const& book, Outlets const& o, std::o
         found.asks = Asks::perhaps;
         found.hangs_on = "it belongs to a dwelling";
     }
-    if (cite(book, row.topic).source == Source::memory) found.asks = std::min(found.asks, Asks::perhaps);
+    if (only_warns(cite(book, row.topic).source)) found.asks = std::min(found.asks, Asks::perhaps);
     if (found.until && !lists(kHvac, o.use)) found.until.reset();
-    if (found.until && (!today || *today < *found.until)) found.asks = Asks::relieved;
+    if (!found.until || (today && *today >= *found.until)) return found;
+    if (row.unless_adopted.empty()) {
+        found.asks = Asks::relieved;
+    } else {
+        found.asks = std::min(found.asks, Asks::perhaps);
+        found.hangs_on = row.unless_adopted;
+    }
     return found;
 }
 

@@ -35,7 +35,7 @@ Plugged plugged(Outlets const& o);
 enum class Asks {
     no,
     relieved, // only until a day that has not come
-    perhaps,  // hangs on what a job does not say (a distance, a floor's height), or is from memory
+    perhaps,  // hangs on what a job does not say (a distance, a floor's height), or is not sure
     yes,
 };
 
@@ -67,12 +67,14 @@ struct GfciRow {
     std::optional<Amps> most{};            // largest breaker
     bool any_volts = false;                // 240 V receptacles too, whatever the scope
     std::optional<Day> until{};            // listed heating and cooling equipment is let off before that day
+    std::string_view unless_adopted{}; // that relief came after the edition's print: what it hangs on before that day,
+                                       // in the place of `hangs_on`; empty: it stands in the book
 };
 
 struct GfciAsked {
     GfciRow const* row = nullptr; // null: nothing is asked
     Asks asks = Asks::no;
-    std::string_view hangs_on{}; // of `perhaps`; empty when it is only from memory
+    std::string_view hangs_on{}; // of `perhaps`; empty when it is only not sure
     std::optional<Day> until{};  // the day its relief ended or will end
 };
 // The gravest row for these outlets, the first of equals. `today` is the job's date: without one a relief still runs.

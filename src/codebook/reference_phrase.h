@@ -9,7 +9,7 @@
 
 namespace legwork {
 
-// "210.4(B)", "28-108 (number from memory)"; nothing when no code speaks of it.
+// "210.4(B)", "28-108 (section number from memory)"; nothing when no code speaks of it.
 Phrase section_phrase(Reference const& reference);
 // "NEC 2023 210.4(B)", "common practice", "NEC 2023 (not read yet)".
 Phrase reference_phrase(Reference const& reference);

@@ -15,13 +15,18 @@ constexpr std::array kSigns{
          .place = SignPlace::main,
          .text = {"Service disconnect", "Interrupteur de branchement", "Desconexión de la acometida"},
          .of_the_panel = true},
-    // These words are the ones that the code itself prescribes.
     Sign{.id = "emergency-disconnect",
          .name = "emergency disconnect",
          .reason = SignFor::dwelling_service,
          .place = SignPlace::outdoor_disconnect,
-         .text = {"Emergency disconnect, service disconnect", "Coupure d'urgence, interrupteur de branchement",
+         .text = {"EMERGENCY DISCONNECT, SERVICE DISCONNECT", "Coupure d'urgence, interrupteur de branchement",
                   "Desconexión de emergencia, desconexión de la acometida"},
+         .of_the_panel = true},
+    Sign{.id = "feeder-emergency-disconnect",
+         .name = "emergency disconnect if people live there (white letters of 13 mm, 1/2 in, on red)",
+         .reason = SignFor::fed_dwelling,
+         .place = SignPlace::outdoor_disconnect,
+         .text = {"EMERGENCY DISCONNECT", "Coupure d'urgence", "Desconexión de emergencia"},
          .of_the_panel = true},
     Sign{.id = "largest-main",
          .name = "largest main",
@@ -72,28 +77,33 @@ constexpr std::array kSigns{
                  "Más de una fuente puede alimentar este tablero: {sources}. Antes de trabajar, comprobar que todas "
                  "están desconectadas{off}"},
         .advised = true},
+    // One of these two warnings, in these words.
     Sign{.id = "generator-inlet",
          .name = "kind of generator",
          .reason = SignFor::inlet,
          .place = SignPlace::inlet,
-         .text = {"Generator inlet, {amps}. Only for a generator whose neutral is (tick one): [ ] joined to its frame "
-                  "[ ] not joined to its frame",
-                  "Entrée de génératrice, {amps}. Seulement pour une génératrice dont le neutre est (cocher) : [ ] "
-                  "relié à son bâti [ ] non relié à son bâti",
-                  "Entrada de generador, {amps}. Solo para un generador cuyo neutro está (marcar): [ ] unido a su "
-                  "armazón [ ] no unido a su armazón"}},
+         .text = {"WARNING: FOR CONNECTION OF A SEPARATELY DERIVED (BONDED NEUTRAL) SYSTEM ONLY",
+                  "Avertissement : pour le raccordement d'une source séparée (neutre relié au bâti) seulement",
+                  "Advertencia: solo para conectar un sistema derivado por separado (neutro unido al armazón)"},
+         .first_for = "a generator whose neutral is joined to its frame",
+         .other_for = "one whose neutral is not",
+         .other = {"WARNING: FOR CONNECTION OF A NONSEPARATELY DERIVED (FLOATING NEUTRAL) SYSTEM ONLY",
+                   "Avertissement : pour le raccordement d'une source non séparée (neutre flottant) seulement",
+                   "Advertencia: solo para conectar un sistema no derivado por separado (neutro flotante)"}},
     Sign{.id = "single-120-volt",
          .name = "120 V source on both legs",
          .reason = SignFor::single_120_volt,
          .place = SignPlace::panel,
          .text =
-             {"Warning. Both legs of this panel are fed by {source} with one and the same 120 V. Connect no circuits "
-              "that "
-              "share a neutral: it would burn. 240 V appliances do not work on it{off}",
-              "Attention. Les deux barres de ce panneau sont alimentées par {source} avec le même 120 V. Ne raccorder "
-              "aucun circuit à neutre commun : il brûlerait. Les appareils à 240 V ne fonctionnent pas{off}",
-              "Atención. Las dos barras de este tablero son alimentadas por {source} con los mismos 120 V. No "
-              "conectar circuitos de neutro compartido: se quemaría. Los aparatos de 240 V no funcionan{off}"},
+             {"WARNING: SINGLE 120-VOLT SUPPLY. DO NOT CONNECT MULTIWIRE BRANCH CIRCUITS! Both legs of this panel are "
+              "fed by {source} with one and the same 120 V: a shared neutral would burn, and 240 V appliances do "
+              "not work on it{off}",
+              "Avertissement : source unique de 120 V. Ne pas raccorder de dérivations multifilaires! Les deux "
+              "barres de ce panneau sont alimentées par {source} avec le même 120 V : un neutre commun brûlerait, "
+              "et les appareils à 240 V ne fonctionnent pas{off}",
+              "Advertencia: fuente única de 120 V. ¡No conectar circuitos multifilares! Las dos barras de este "
+              "tablero son alimentadas por {source} con los mismos 120 V: un neutro compartido se quemaría, y los "
+              "aparatos de 240 V no funcionan{off}"},
          .advised = true},
     Sign{.id = "interactive-source",
          .name = "source beside the main",
@@ -109,9 +119,16 @@ constexpr std::array kSigns{
          .name = "source breaker that must not be moved",
          .reason = SignFor::far_source,
          .place = SignPlace::breaker,
-         .text = {"Warning. {marks} is the breaker of a source. Do not move it to another space",
-                  "Attention. {marks} est le disjoncteur d'une source. Ne pas le déplacer",
-                  "Atención. {marks} es el interruptor de una fuente. No cambiarlo de lugar"}},
+         .text = {"WARNING: POWER SOURCE OUTPUT CONNECTION ({marks}). DO NOT RELOCATE THIS OVERCURRENT DEVICE",
+                  "Avertissement : {marks} est le disjoncteur d'une source. Ne pas le déplacer",
+                  "Advertencia: {marks} es el interruptor de una fuente. No cambiarlo de lugar"}},
+    Sign{.id = "ground-fault-tub",
+         .name = "ground-fault protection of a tub or pool",
+         .reason = SignFor::ground_fault_tub,
+         .place = SignPlace::tub_switch,
+         .text = {"{marks} is protected by a ground fault circuit interrupter. Test it regularly",
+                  "{marks} est protégé par un disjoncteur différentiel. Le vérifier régulièrement",
+                  "{marks} está protegido por un interruptor de falla a tierra. Probarlo con regularidad"}},
     Sign{.id = "continuous-load",
          .name = "continuous load below what the breaker says",
          .reason = SignFor::lesser_wire,
@@ -133,6 +150,7 @@ std::string_view words(SignPlace place) {
     case SignPlace::breaker: return "beside the breaker";
     case SignPlace::inlet: return "beside the inlet";
     case SignPlace::outdoor_disconnect: return "on the disconnect outdoors";
+    case SignPlace::tub_switch: return "beside the switch of";
     case SignPlace::panel: break;
     }
     return "on the panel's door";

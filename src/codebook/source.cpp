@@ -8,10 +8,10 @@ namespace legwork {
 std::string_view words(FromMemory numbers) {
     switch (numbers) {
     case FromMemory::none: break;
-    case FromMemory::the_number: return "number from memory";
-    case FromMemory::all_numbers: return "numbers from memory";
-    case FromMemory::second_number: return "second number from memory";
-    case FromMemory::two_numbers: return "two numbers from memory";
+    case FromMemory::the_number: return "section number from memory";
+    case FromMemory::all_numbers: return "section numbers from memory";
+    case FromMemory::second_number: return "second section number from memory";
+    case FromMemory::two_numbers: return "two section numbers from memory";
     }
     return {};
 }
@@ -21,7 +21,14 @@ std::string section_words(Reference const& r) {
     return r.section + " (" + std::string(words(r.numbers)) + ")";
 }
 
-bool is_silently_from_memory(Reference const& r) { return r.source == Source::memory && r.numbers == FromMemory::none; }
+std::string memory_words(Reference const& r) {
+    constexpr std::string_view kRemembered = " from memory";
+    std::string numbers(words(r.numbers_told ? FromMemory::none : r.numbers));
+    if (r.source != Source::memory) return numbers;
+    if (numbers.empty()) return "rule from memory: look it up";
+    numbers.resize(numbers.size() - kRemembered.size());
+    return numbers + " and rule from memory: look it up";
+}
 
 std::string text(Reference const& r) {
     if (r.source == Source::unread) return r.edition + " (not read yet)";
@@ -32,6 +39,7 @@ std::string text(Reference const& r) {
 std::string_view name(Source s) {
     switch (s) {
     case Source::seen: return "seen";
+    case Source::noted: return "noted";
     case Source::memory: return "memory";
     case Source::unread: return "unread";
     case Source::practice: break;

@@ -97,9 +97,12 @@ private:
         Amps const large{(s.draw.current.count * 100 + share.value - 1) / share.value};
         auto const who = use_ ? use_->name : "its load";
         say(fmt::format("{}, {}: {} x {} % = {}{}", who, why.words, exact(s.draw.current), 10000 / share.value,
-                        exact(large), wire_in_full(c_, s) ? ", of the breaker and not of the wire" : ""),
+                        exact(large),
+                        wire_in_full(c_, s)                      ? ", of the breaker and not of the wire"
+                        : why.breaker == Continuous::Breaker::no ? ", of the wire and not of the breaker"
+                                                                 : ""),
             why.topic);
-        raise(large, why.topic, cite(c_.book, why.topic).source);
+        if (why.breaker != Continuous::Breaker::no) raise(large, why.topic, cite(c_.book, why.topic).source);
     }
 
     // The code asks the quarter of the wire. A breaker smaller than its wire asks trips when the motor starts.

@@ -83,7 +83,8 @@ std::vector<Share> shares(Case const& c, std::vector<Circuit const*> const& circ
     for (Circuit const* o : circuits) {
         if (!counts(*o)) continue;
         Share s{o, alone(c, *o, panel, feed)};
-        if (continuous(c, *o))
+        auto const why = continuous(c, *o);
+        if (why && why->breaker != Continuous::Breaker::no)
             s.percent = 10000.0 / static_cast<double>(c.book.continuous_percent.value);
         else if (o == motor)
             s.percent = static_cast<double>(c.book.motor_wire_percent.value);

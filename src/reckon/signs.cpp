@@ -13,6 +13,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <iterator>
 
 namespace legwork {
@@ -154,6 +155,19 @@ Signs of_lesser_wires(Case const& c, Panel const& panel) {
     return found;
 }
 
+// Names rather than values: the uses are the job file's words.
+bool is_of_a_pool(Circuit const& c) {
+    constexpr std::array<std::string_view, 3> kPools{"hot tub", "hydromassage tub", "pool pump"};
+    return c.use && std::ranges::count(kPools, c.use->name) > 0;
+}
+Signs of_tubs(Panel const& panel) {
+    Signs found;
+    for (Circuit const* circuit : panel.circuits)
+        if (is_of_a_pool(*circuit) && (circuit->gfci == Protection::breaker || circuit->gfci == Protection::outlet))
+            found.push_back({.circuit = circuit->mark, .fills = {{"marks", {circuit->mark}}}});
+    return found;
+}
+
 // The signs of one reason, as many as the panel calls for.
 Signs called_for(Case const& c, Panel const& panel, SignFor reason) {
     bool const service = is_service(panel), dwelling = c.building.dwelling.has_value();
@@ -164,6 +178,8 @@ Signs called_for(Case const& c, Panel const& panel, SignFor reason) {
     case SignFor::other_service: return when(service && !dwelling, {});
     case SignFor::feeder: return dwelling ? Signs{} : of_feeder(panel);
     case SignFor::outbuilding: return when(!panel.building.empty(), {.fills = {{"building", {panel.building}}}});
+    case SignFor::fed_dwelling: return when(dwelling && !panel.building.empty() && panel.feeder_said, {});
+    case SignFor::ground_fault_tub: return of_tubs(panel);
     case SignFor::several_sources: return of_several(panel);
     case SignFor::inlet: return of_inlets(panel);
     case SignFor::single_120_volt: return of_bridged(panel.feeds);

@@ -12,6 +12,8 @@
 namespace legwork {
 
 namespace {
+std::string_view if_remembered(Source s) { return s == Source::memory ? " (from memory)" : ""; }
+
 // A motor alone on its circuit: said so, or a pump on a circuit of its own. Compressors go by their nameplate (mca,
 // mop); receptacles, and a neutral shared with something else, by their wire.
 bool only_a_motor(Circuit const& circuit) {
@@ -31,15 +33,19 @@ Easement motor(Case const& c, Amps current) {
     auto const& usual = c.book.motor_breaker_percent;
     auto const up_to = standard_breaker_at_or_above(c.book, percent(current, usual.value)).value_or(0_A);
     auto const most = standard_breaker_at_or_below(c.book, percent(current, c.book.motor_breaker_most_percent.value));
-    return {up_to, std::max(up_to, most.value_or(0_A)), "wire-breaker-fits/motor", usual.source,
-            fmt::format("{} for its motor of {}", amps(value(up_to)), amps(value(current)))};
+    return {up_to,
+            std::max(up_to, most.value_or(0_A)),
+            "wire-breaker-fits/motor",
+            usual.source,
+            fmt::format("{} for its motor of {}", amps(value(up_to)), amps(value(current))),
+            false};
 }
 
 Easement welder(Case const& c, WireRating const& wire) {
     auto const& share = c.book.welder_breaker_percent;
     return {0_A, percent(wire.base, share.value), "wire-breaker-fits/welder", share.source,
-            fmt::format("a welder's wire may stand on {} % of its rating (from memory), by the welder's nameplate only",
-                        share.value)};
+            fmt::format("a welder's wire may stand on {} % of its rating{}, by the welder's nameplate only",
+                        share.value, if_remembered(share.source))};
 }
 
 // A feeder that carries all of one dwelling: the only load of its panel.
@@ -53,9 +59,9 @@ Easement dwelling_feeder_of(Case const& c, Circuit const& circuit, WireRating co
     if (!row) return {};
     auto const least = circuit.metal == Metal::copper ? row->copper : row->aluminium;
     if (!least || wire.gauge < *least) return {};
-    bool const sure = row->source != Source::memory;
+    bool const sure = !only_warns(row->source);
     return {sure ? *circuit.breaker : 0_A, *circuit.breaker, "wire-breaker-fits/dwelling-feeder", row->source,
-            "as a feeder of a whole dwelling it may do (from memory)"};
+            fmt::format("as a feeder of a whole dwelling it may do{}", if_remembered(row->source))};
 }
 
 // Ratings that may stand on a breaker of this size: the row of the next circuit size; above the table its own.
@@ -91,7 +97,7 @@ std::optional<std::string_view> stands_by(Case const& c, Circuit const& circuit,
     if (plate.both_said) return "wire-breaker-fits/nameplate";
     if (*circuit.breaker <= wire.breaker) return wire.topic;
     Easement const ease = easement(c, circuit, wire);
-    bool const eased = *circuit.breaker <= ease.up_to && ease.source != Source::memory;
+    bool const eased = *circuit.breaker <= ease.up_to && !only_warns(ease.source) && ease.to_build_by;
     return eased ? std::optional(ease.topic) : std::nullopt;
 }
 
@@ -100,7 +106,8 @@ OutletFit outlet_fit(Case const& c, Circuit const& circuit, Receptacle const& r)
     auto const row = row_for(c.book, static_cast<int>((breaker.count + 999) / 1000));
     bool const lone = c.book.lone_receptacle && is_lone(circuit, r);
     bool const fits = lone ? Amps{r.amps * 1000} >= breaker : r.amps >= row.least && r.amps <= row.most;
-    return {fits, lone, row, lone ? *c.book.lone_receptacle : row.source};
+    bool const disputed = !fits && !lone && row.larger_disputed && r.amps > row.most;
+    return {fits, disputed, lone, row, lone ? *c.book.lone_receptacle : row.source};
 }
 
 bool outlets_take_breaker(Case const& c, Circuit const& circuit) {

@@ -17,10 +17,11 @@ namespace legwork {
 // Raises a wire's limit for what the circuit feeds: heating, a motor alone, a welder, a whole dwelling.
 struct Easement {
     Amps up_to;             // allowed up to here
-    Amps doubtful_up_to;    // perhaps allowed up to here; that number is from memory
+    Amps doubtful_up_to;    // perhaps allowed up to here: the number is not sure, or what it hangs on not known
     std::string_view topic; // of cite.h; empty: nothing is eased
     Source source = Source::seen;
-    std::string words; // "25 A for fixed heating"
+    std::string words;       // "25 A for fixed heating"
+    bool to_build_by = true; // else it judges what is there, and no size is proposed by it
 };
 Easement easement(Case const& c, Circuit const& circuit, WireRating const& wire); // of a circuit with a breaker
 
@@ -32,14 +33,16 @@ struct NameplateFit {
 NameplateFit by_nameplate(Circuit const& circuit, WireRating const& wire); // of a circuit with a breaker
 
 // By which topic of cite.h the breaker may stand on this wire; nothing where wire-breaker-fits would speak, and where
-// it is silent only for a number from memory (a motor's breaker), which nobody should be told to build by.
+// it is silent only for a number that is not sure or for a motor, whose own overload protection a job does not tell:
+// nobody should be told to build by those.
 std::optional<std::string_view> stands_by(Case const& c, Circuit const& circuit, WireRating const& wire);
 
 // The amperes of one receptacle type against the circuit's breaker.
 struct OutletFit {
     bool fits = true;
-    bool lone = false; // the one single receptacle of its circuit: no less than the breaker, larger is fine
-    ReceptacleRow row; // the ratings that may stand there, when it is not the lone one
+    bool disputed = false; // larger than its row says, and readings of the code differ
+    bool lone = false;     // the one single receptacle of its circuit: no less than the breaker, larger is fine
+    ReceptacleRow row;     // the ratings that may stand there, when it is not the lone one
     Source source = Source::seen;
 };
 OutletFit outlet_fit(Case const& c, Circuit const& circuit, Receptacle const& r); // of a circuit with a breaker

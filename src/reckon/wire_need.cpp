@@ -15,6 +15,11 @@ std::string_view topic_of(Use const& use) {
     if (use.demand == Demand::vehicle) return "wire-continuous/vehicle-charger";
     return use.heating ? "wire-continuous/heating" : "wire-continuous";
 }
+
+std::optional<Continuous> heating_by_wire(Case const& c, Use const* use, Continuous::Breaker breaker) {
+    if (!use || !use->heating || c.book.heating_is_continuous) return std::nullopt;
+    return Continuous{"fixed heating", "wire-continuous/heating", false, breaker};
+}
 } // namespace
 
 std::optional<Sides> sides(Case const& c, Circuit const& circuit) {
@@ -41,7 +46,9 @@ std::optional<Continuous> continuous(Case const& c, Circuit const& circuit) {
     Use const* use = circuit.use;
     if (circuit.mca) return std::nullopt; // has the quarter in it
     if (circuit.continuous)
-        return *circuit.continuous ? std::optional(Continuous{"continuous", "wire-continuous"}) : std::nullopt;
+        return *circuit.continuous ? Continuous{"continuous", "wire-continuous"}
+                                   : heating_by_wire(c, use, Continuous::Breaker::no);
+    if (auto const heating = heating_by_wire(c, use, Continuous::Breaker::perhaps)) return heating;
     if (use && use->continuous) return Continuous{"continuous by use", topic_of(*use)};
     if (use && use->lighting)
         return lighting_is_continuous(c) ? std::optional(Continuous{"continuous by use", "wire-continuous"})
@@ -60,10 +67,11 @@ std::optional<Amps> least_for_range(Case const& c, Circuit const& circuit) {
 
 Needed needed(Case const& c, Sides const& s) {
     Needed n{s.draw.current, on_the_wire(c, s)};
-    if (continuous(c, s.circuit)) {
+    if (auto const why = continuous(c, s.circuit)) {
         auto const share = c.book.continuous_percent.value;
-        n.breaker = Amps{(s.draw.current.count * 100 + share - 1) / share};
-        if (!wire_in_full(c, s)) n.wire = std::max(n.wire, n.breaker);
+        Amps const with_share{(s.draw.current.count * 100 + share - 1) / share};
+        if (why->breaker != Continuous::Breaker::no) n.breaker = with_share;
+        if (!wire_in_full(c, s)) n.wire = std::max(n.wire, with_share);
     }
     if (auto const least = least_for_range(c, s.circuit)) n.breaker = std::max(n.breaker, *least);
     return n;

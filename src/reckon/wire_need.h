@@ -34,6 +34,9 @@ bool wire_in_full(Case const& c, Sides const& s);
 struct Continuous {
     std::string_view words, topic;
     bool presumed = false; // only since nobody showed that it rests
+    // Fixed heating whose wire the code gives a quarter more, however long it runs: its breaker has it only where it
+    // runs for hours, which it may.
+    enum class Breaker { too, perhaps, no } breaker = Breaker::too;
 };
 std::optional<Continuous> continuous(Case const& c, Circuit const& circuit);
 

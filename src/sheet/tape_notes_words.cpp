@@ -176,7 +176,7 @@ Landing landing(SheetInput const& input, EndOf const& end, std::size_t conductor
 // What stands behind it, and whether that is known from a page.
 Phrase cited_reference(Reference const& reference) {
     auto said = reference_phrase(reference);
-    return is_silently_from_memory(reference) ? say("note/from-memory", std::move(said)) : said;
+    return reference.source == Source::memory ? say("note/from-memory", std::move(said)) : said;
 }
 
 Phrase why_phrase(Conductor const& wire) {

@@ -221,13 +221,16 @@ TEST_CASE("where the hot changes its colour at a box, the piece says so", "[cabl
 }
 
 TEST_CASE("another colour as neutral: by code, size and wiring", "[cable]") {
-    // NEC 200.6(A), (B)(4): 4 AWG and larger may be marked. CE: larger than No. 2; in a cable readings differ below.
+    // NEC 200.6(A), (B)(4), (E): 4 AWG and larger may be marked. CE: larger than No. 2; in a cable readings differ
+    // below.
     auto c = circuit("O1", "12/2");
     c.colors = {"red", "black"};
-    REQUIRE(home(job_of({c}), nec()) == "red neutral O1 !, black hot O1, bare ground");
+    CodeBook const& nec_2017 = *code_book("NEC 2017");
+    REQUIRE(home(job_of({c}), nec_2017) == "red neutral O1 !, black hot O1, bare ground");
+    REQUIRE(home(job_of({c}), nec()) == "red neutral O1 ? [white], black hot O1, bare ground"); // 200.6(E) from 2020 on
     REQUIRE(home(job_of({c}), ce()) == "red neutral O1 ? [white], black hot O1, bare ground");
     c.run.front().kind = "6/2";
-    REQUIRE(home(job_of({c}), nec()) == "red neutral O1 !, black hot O1, bare ground");
+    REQUIRE(home(job_of({c}), nec_2017) == "red neutral O1 !, black hot O1, bare ground");
     c.run.front().kind = "4/2";
     REQUIRE(home(job_of({c}), nec()) == "red neutral O1 [white], black hot O1, bare ground");
     REQUIRE(home(job_of({c}), ce()) == "red neutral O1 ? [white], black hot O1, bare ground");
@@ -235,6 +238,7 @@ TEST_CASE("another colour as neutral: by code, size and wiring", "[cable]") {
     REQUIRE(home(job_of({c}), ce()) == "red neutral O1 [white], black hot O1, bare ground");
     c.run.front().kind = "12/2";
     c.wiring = Wiring::conduit;
+    REQUIRE(home(job_of({c}), nec()) == "red neutral O1 !, black hot O1, green ground");
     REQUIRE(home(job_of({c}), ce()) == "red neutral O1 !, black hot O1, green ground");
 }
 

@@ -19,7 +19,8 @@ TEST_CASE("explain says how grave a rule is, who may accept it and where the cod
     REQUIRE_THAT(outlet, Contains("by an [[accept]]") && Contains("cannot be accepted"));
     auto const backfeed = call({"explain", "panel-backfeed"}).out;
     REQUIRE_THAT(backfeed, Contains("NEC 2017: 705.12(B)(2)(3)(b); NEC 2020: 705.12(B)(3)(2); NEC 2023: 705.12(B)(2)"));
-    REQUIRE_THAT(backfeed, Contains("64-112(4) (number from memory) *") && Contains("* what it says is from memory"));
+    REQUIRE_THAT(backfeed,
+                 Contains("64-112(4) (section number from memory) *") && Contains("* what it says is from memory"));
     REQUIRE_THAT(call({"explain", "mw-pigtail"}).out, !Contains("*"));
     REQUIRE_THAT(call({"explain", "mw-disconnect"}).out, Contains("tied singles: NEC 2017, 2020, 2023: 240.15(B)(1)"));
     REQUIRE_THAT(call({"explain", "mw-unequal"}).out, Contains("common practice: no section speaks of it"));

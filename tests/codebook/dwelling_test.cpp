@@ -37,16 +37,15 @@ TEST_CASE("the circuits of a dwelling, by edition", "[codebook]") {
 
 TEST_CASE("what wants a circuit of its own names uses and sections that there are", "[codebook]") {
     for (auto const& edition : editions())
-        for (Use const& use : uses()) {
-            OwnCircuit const* own = own_circuit(*code_book(edition), use.name);
-            CAPTURE(edition, use.name);
-            if (!own) continue;
-            REQUIRE(use.dedicated);
-            REQUIRE(has_citation(own->topic));
-            REQUIRE(cite(*code_book(edition), own->topic).section.empty() == (own->source == Source::practice));
-            for (auto const other : own->with) REQUIRE(use_named(other));
+        for (OwnCircuit const& own : code_book(edition)->own_circuits.rows) {
+            CAPTURE(edition, own.use);
+            Use const* use = use_named(own.use);
+            REQUIRE((use && use->dedicated));
+            REQUIRE(has_citation(own.topic));
+            REQUIRE(cite(*code_book(edition), own.topic).section.empty() == (own.source == Source::practice));
+            for (auto const other : own.with) REQUIRE(use_named(other));
         }
-    for (auto const& edition : editions()) REQUIRE_FALSE(own_circuit(*code_book(edition), "lighting"));
+    for (auto const& edition : editions()) REQUIRE_FALSE(own_circuit(*code_book(edition), "lighting", 1));
 }
 
 TEST_CASE("a central vacuum is read from its name", "[codebook]") {

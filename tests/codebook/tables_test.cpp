@@ -83,8 +83,34 @@ TEST_CASE("tables: a row from memory says so", "[codebook][tables]") {
     REQUIRE(rows("breakers", "CE 2024")[0].source == Source::memory);
     REQUIRE(rows("breakers", "NEC 2020")[0].source == Source::seen);
     REQUIRE(row("receptacle-ratings", "NEC 2023", "20 A").source == Source::seen);
-    REQUIRE(row("receptacle-ratings", "NEC 2023", "30 A").source == Source::memory);
+    REQUIRE(row("dryer-load", "NEC 2020", "5").source == Source::memory);
+    REQUIRE(row("dryer-load", "NEC 2023", "5").source == Source::seen);
     REQUIRE(row("dwelling-feeders", "CE 2021", "200 A").source == Source::memory);
+}
+
+TEST_CASE("tables: sources tell by edition how each rule was come by", "[codebook][tables]") {
+    auto const parts = code_table("sources")->parts();
+    REQUIRE(parts.size() == 2);
+    REQUIRE(parts[0].heads ==
+            Cells{"rule, or one of its aspects", "NEC 2017", "NEC 2020", "NEC 2023", "CE 2018", "CE 2021", "CE 2024"});
+    auto const cells = [&](std::string_view topic) {
+        auto const at = std::ranges::find(parts[0].rows, topic, [](TableRow const& r) { return r.cells.at(0); });
+        REQUIRE(at != parts[0].rows.end());
+        return at->cells;
+    };
+    // What was seen of one edition is seen of that one.
+    auto const motor = cells("wire-breaker-fits/motor");
+    REQUIRE(Cells(motor.begin() + 1, motor.begin() + 4) == Cells{"seen", "seen", "noted"});
+    REQUIRE(cells("wire-outlet/no-ground").at(1) == "memory; section memory");
+    REQUIRE(cells("panel-backfeed").at(1) == "seen");
+    REQUIRE(cells("gfci-needed/garage").at(4) == "silent");
+    REQUIRE(cells("mw-unequal").at(2) == "practice");
+    // The sums are of all topics, once each.
+    for (std::size_t column = 1; column < 7; ++column) {
+        std::size_t sum = 0;
+        for (std::size_t row = 0; row < 6; ++row) sum += std::stoul(parts[1].rows.at(row).cells.at(column));
+        REQUIRE(sum == parts[0].rows.size());
+    }
 }
 
 TEST_CASE("tables: editions that say the same stand together", "[codebook][tables]") {

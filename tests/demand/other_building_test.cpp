@@ -71,8 +71,7 @@ TEST_CASE("NEC: receptacles above 10 kVA count at half, machines plugged in at 2
     auto const p = service_load(home("NEC 2023", outlets + circuit("KI", "workshop", "9 kW", 2)));
     CHECK(p.load->total_va == 11'300 + 9000);
     CHECK(step(p.load->steps, "Receptacles: the rest").va == 1300);
-    CHECK(text(step(p.load->steps, "Receptacles: the rest").reference) ==
-          "NEC 2023 220.14(I), 220.47 (numbers from memory)");
+    CHECK(text(step(p.load->steps, "Receptacles: the rest").reference) == "NEC 2023 220.14(I), 220.47");
     CHECK(p.load->neutral_va == 11'300);
     // More typed than the outlets ask: that.
     auto const q = service_load(home("NEC 2023", circuit("R1", "receptacles", "1500 VA", 1, "outlet_count = 4\n")));

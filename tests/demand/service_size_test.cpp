@@ -129,14 +129,15 @@ TEST_CASE("the neutral: what is above 200 A at 70 %, none of it on a wye", "[dem
 }
 
 TEST_CASE("a wye's neutral takes all of range and dryer", "[demand][size][neutral]") {
-    // 8000 and 5000 at 70 % on 120/240 V: 4680 + 5600 + 3500; in full on 120/208 V, NEC 220.61(C)(1) from memory.
+    // 8000 and 5000 at 70 % on 120/240 V: 4680 + 5600 + 3500; in full on 120/208 V, NEC 220.61(C)(1), of 2023 by one
+    // page.
     auto const rest =
         "[dwelling]\narea = \"100 m²\"\n" + circuit("RG", "range", "12 kW", 2) + circuit("DR", "dryer", "5 kW", 2);
     CHECK(service_load(home("NEC 2023", rest)).load->neutral_va == 13'780);
     auto const wye = service_load(home("NEC 2023", rest, "supply = \"120/208\""));
     CHECK(wye.load->neutral_va == 17'680);
     CHECK(wye.facts.volts == 208_V);
-    CHECK(step(wye.load->neutral, "Cooking").reference.source == Source::memory);
+    CHECK(step(wye.load->neutral, "Cooking").reference.source == Source::noted);
 }
 
 TEST_CASE("wires of a service", "[demand][size][wire]") {

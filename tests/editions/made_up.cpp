@@ -98,6 +98,7 @@ constexpr CodeBook kBook{
     .dwelling_lighting_continuous = false,
     .heating_breaker_percent = {100, unread},
     .heating_wire_in_full = false,
+    .heating_is_continuous = true,
     .motor_wire_percent = {125, unread},
     .motor_breaker_percent = {250, unread},
     .motor_breaker_most_percent = {400, unread},

@@ -31,6 +31,7 @@ constexpr CodeBook as_nec_2023(std::string_view edition, SectionTable const& sec
         .dwelling_lighting_continuous = b.dwelling_lighting_continuous,
         .heating_breaker_percent = b.heating_breaker_percent,
         .heating_wire_in_full = b.heating_wire_in_full,
+        .heating_is_continuous = b.heating_is_continuous,
         .motor_wire_percent = b.motor_wire_percent,
         .motor_breaker_percent = b.motor_breaker_percent,
         .motor_breaker_most_percent = b.motor_breaker_most_percent,

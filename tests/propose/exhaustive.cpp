@@ -27,14 +27,14 @@ bool motor(typed::Circuit const& c) {
     return c.motor.value_or(use && use->motor);
 }
 
-// A motor's breaker above its wire (NEC 430.52, CE 28-200) is from memory: not built by.
+// A motor's breaker above its wire (NEC 430.52, CE 28-200) is not built by: its overload protection is not told.
 typed::Job without_motor_easement(typed::Job job, std::vector<std::string> const& marks) {
     for (typed::Circuit& c : job.circuits)
         if (std::ranges::find(marks, c.mark) != marks.end()) c.motor = false;
     return job;
 }
 
-// NEC Table 210.21(B)(3), 15, 30 and 50 A rows from memory; CE 5-20R on 20 A from memory.
+// NEC Table 210.21(B)(3) and Table 210.24; CE 5-20R on 20 A from memory.
 // `as_sold`: a dryer and a range that name no receptacle have a 14-30R and a 14-50R (common practice, no source).
 bool receptacles_have(typed::Circuit const& c, int breaker, bool nec, bool as_sold) {
     static std::map<int, std::vector<int>> const of_nec{

@@ -3,7 +3,9 @@
 
 // Ground-fault protection. Sources: NEC 210.8(A) 2017, 2020 and 2023, 210.8(F) 2020 and 2023 with its relief until
 // 1 September 2026, CE 26-704 (1.5 m, 2.5 m, what stands before its receptacle), CE Section 62: trade pages on these
-// editions. From memory, and so a warning at most: NEC 210.8(D), 424.44, 555.9, 625.54, 680.44, CE 68-068.
+// editions. Texts of 2017, 2020 and 2023: NEC 210.8(D), (E) of 2017, 422.5(A) of 2020, 424.44(E), 424.45(E),
+// 424.99(B)(5), 625.54 of 2017 and 2020, 680.44 of the same; 555.9 by two pages. On one page only, and so a warning at
+// most: 210.8(C) of 2020 and 2023, 210.8(D), 625.54, 680.44 of 2023; from memory CE 68-068.
 #include "job/job.h"
 #include "protection_jobs.h"
 
@@ -75,7 +77,7 @@ TEST_CASE("gfci-needed: kitchen receptacles beside a counter circuit are not the
 TEST_CASE("gfci-needed: volts and amperes in scope", "[check][gfci]") {
     REQUIRE(nec(kRule, at_240("dryer", "Laundry", {"14-30R"})) == "-EE"); // 240 V from 2020
     REQUIRE(nec(kRule, at_240("range", "Kitchen", {"14-50R"}).breaker(50_A)) == "--E");
-    REQUIRE(nec(kRule, at_240("vehicle charger", "Garage", {"14-50R"}).breaker(50_A)) == "WEE");
+    REQUIRE(nec(kRule, at_240("vehicle charger", "Garage", {"14-50R"}).breaker(50_A)) == "EEE");
     REQUIRE(nec(kRule, at_240("welder", "Garage", {"6-50R"}).breaker(50_A)) == "-EE");
     REQUIRE(nec(kRule, at("receptacles", "Outdoors", {"TT-30R"}).called("Receptacle, outside", "").breaker(30_A)) ==
             "-EE");
@@ -88,23 +90,29 @@ TEST_CASE("gfci-needed: volts and amperes in scope", "[check][gfci]") {
     REQUIRE(ce(kRule, at_240("outdoor", "", {"6-20R", "5-20R"}).breaker(20_A)) == "EEE");
 }
 
-TEST_CASE("gfci-needed: appliances by use, from memory a warning at most", "[check][gfci]") {
-    REQUIRE(nec(kRule, at("dishwasher", "")) == "WWW");
-    REQUIRE(nec(kRule, at("sump pump", "Utility room")) == "-WW");
+TEST_CASE("gfci-needed: appliances by use, from one page or from memory a warning at most", "[check][gfci]") {
+    REQUIRE(nec(kRule, at("dishwasher", "")) == "EEW");
+    REQUIRE(nec(kRule, at("sump pump", "Utility room")) == "-EW");
     REQUIRE(nec(kRule, at_240("range", "")) == "--W");
     REQUIRE(nec(kRule, at_240("oven", "").breaker(60_A)) == "--W");
     REQUIRE(nec(kRule, at_240("oven", "").breaker(70_A)) == "---");
     REQUIRE(nec(kRule, at_240("dryer", "")) == "-WW"); // most are plugged in
     REQUIRE(nec(kRule, at_240("hot tub", "", {}).breaker(60_A)) == "WWW");
     REQUIRE(ce(kRule, at_240("hot tub", "")) == "WWW");
-    REQUIRE(nec(kRule, at("floor heating", "Bathroom")) == "WWW");
-    REQUIRE(nec(kRule, at("floor heating", "Hall")) == "---");
+    REQUIRE(nec(kRule, at("floor heating", "Bathroom")) == "EEE");
+    REQUIRE(nec(kRule, at("floor heating", "Hall")) == "WWW"); // 424.45(E), 424.99(B)(5): under a covering, in any room
+    auto const hall = found(kRule, home({at("floor heating", "Hall")}), "NEC 2017").at(0);
+    REQUIRE_THAT(hall.message, Contains("424.45(E)") && Contains("lies under a floor covering"));
+    REQUIRE(ce(kRule, at("floor heating", "Hall")) == "---");
     REQUIRE(ce(kRule, at("floor heating", "Bathroom")) == "WWW"); // Section 62, from 2018
     REQUIRE(ce(kRule, at_240("baseboard", "Bathroom")) == "WWW");
     REQUIRE(ce(kRule, at_240("baseboard", "Bedroom")) == "---");
-    REQUIRE(nec(kRule, at("lighting", "Crawl space")) == "WWW");
-    REQUIRE(nec(kRule, at("appliance", "").called("Boat hoist", "")) == "WWW");
-    REQUIRE(nec(kRule, at_240("vehicle charger", "Driveway", {"14-50R"}).breaker(50_A)) == "WEE");
+    REQUIRE(nec(kRule, at("lighting", "Crawl space")) == "EWW");
+    REQUIRE(nec(kRule, at("appliance", "").called("Boat hoist", "")) == "EEE");
+    REQUIRE(nec(kRule, at_240("vehicle charger", "Driveway", {"14-50R"}).breaker(50_A)) == "EEE");
+    // 625.54: up to 50 A in 2017, all of them from 2020 on.
+    REQUIRE(nec(kRule, at_240("vehicle charger", "", {"14-50R"}).breaker(50_A)) == "EEW");
+    REQUIRE(nec(kRule, at_240("vehicle charger", "", {"14-60R"}).breaker(60_A)) == "-EW");
 }
 
 TEST_CASE("gfci-needed: what is wired in outdoors, from NEC 2020", "[check][gfci]") {
@@ -113,6 +121,13 @@ TEST_CASE("gfci-needed: what is wired in outdoors, from NEC 2020", "[check][gfci
     REQUIRE(nec(kRule, at_240("well pump", "Yard").breaker(60_A)) == "---"); // 50 A and less
     REQUIRE(nec(kRule, at("lighting", "Yard")) == "---");
     REQUIRE(nec(kRule, at_240("water heater", "Garage")) == "--W"); // 2023: garages too, as their floor lies
+    // Of a garage alone does the floor decide; everywhere the outlet is an outdoor one.
+    auto const message = [](std::string const& room) {
+        return found(kRule, home({at_240("water heater", room)}), "NEC 2023").at(0).message;
+    };
+    REQUIRE_THAT(message("Garage"), Contains("outdoors at it, and its floor is at or below"));
+    for (auto const room : {"Shed", "Boathouse"})
+        REQUIRE_THAT(message(room), Contains("the outlet is outdoors at it") && !Contains("floor"));
     REQUIRE(ce(kRule, at_240("well pump", "Yard")) == "---");
     auto const shop = job({at_240("well pump", "Yard")}); // 210.8(F) is for dwellings
     REQUIRE(says(kRule, shop, "NEC 2020").empty());
@@ -131,11 +146,15 @@ TEST_CASE("gfci-needed: listed heating and cooling outdoors is let off until 1 S
     auto made = home({at_240("heat pump", "Yard")});
     if (year > 0) made.date = Date{year, month, day};
     REQUIRE(letter(kRule, made, "NEC 2023") == outdoors);
-    REQUIRE(letter(kRule, made, "NEC 2020") == "E"); // the relief came with 2023
+    // Of 2020 an amendment of 2022 says the same, where it is adopted.
+    REQUIRE(letter(kRule, made, "NEC 2020") == (outdoors == "E" ? "E" : "W"));
+    auto const said = found(kRule, made, "NEC 2020").at(0).message;
+    REQUIRE((said.find("the amendment of 2022") != std::string::npos) == (outdoors == "N"));
     REQUIRE(letter(kRule, made, "NEC 2017") == "-");
     made.circuits[0].room.clear();
     REQUIRE(letter(kRule, made, "NEC 2023") == unsaid);
     REQUIRE(letter(kRule, made, "NEC 2020") == "W");
+    REQUIRE_THAT(found(kRule, made, "NEC 2020").at(0).message, Contains("the unit stands outdoors"));
     made.circuits[0].existing = true;
     made.circuits[0].room = "Yard";
     REQUIRE(letter(kRule, made, "NEC 2023") == (outdoors == "E" ? "W" : "-")); // it stands there already

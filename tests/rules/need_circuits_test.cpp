@@ -115,6 +115,20 @@ TEST_CASE("need-bath: 20 A under the NEC, any circuit under the CE Code", "[chec
     REQUIRE(says("need-bath", dwelling(shown), edition) == (is_nec(edition) ? "warning Main" : ""));
 }
 
+TEST_CASE("need-bath: from 2020 on it is of basins and counters", "[check][need]") {
+    // Source: NEC 210.11(C)(3) of 2017; of 2020 and 2023, where other receptacles of a bathroom may hang elsewhere.
+    auto const [edition, of] =
+        GENERATE(table<std::string, std::string>({{"NEC 2017", "for receptacles there"},
+                                                  {"NEC 2020", "for receptacles at basins and counters there"},
+                                                  {"NEC 2023", "for receptacles at basins and counters there"}}));
+    CAPTURE(edition);
+    REQUIRE_THAT(found("need-bath", dwelling(home_without({"BA"})), edition).at(0).message, Contains(of));
+    auto made = dwelling(home_without({"BA"}));
+    made.circuits.push_back(one_pole("BA").called("Receptacle by the basin", "Bathroom").use("bathroom"));
+    made.circuits.push_back(one_pole("BX").called("Receptacle, towel rail", "Bathroom").breaker(15_A));
+    REQUIRE(says("need-bath", made, edition).empty());
+}
+
 TEST_CASE("need-bath: what may share the circuit", "[check][need]") {
     auto const [name, room, fires] = GENERATE(table<std::string, std::string, bool>({
         {"Outlet and fan", "Bathroom", false},

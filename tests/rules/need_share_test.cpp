@@ -154,6 +154,18 @@ TEST_CASE("need-dedicated: a second outlet", "[check][need]") {
     REQUIRE(says("need-dedicated", home_with(rf(2)), edition) == (is_nec(edition) ? "" : "warning RF"));
     auto const car = two_pole("EV").use("vehicle charger").with([](typed::Circuit& c) { c.outlet_count = 2; });
     REQUIRE(says("need-dedicated", home_with(car), edition) == "warning EV");
+    // Source: NEC 625.40 of 2017 and 2020, each outlet; of 2023 (two pages), one above 16 A or 120 V.
+    if (is_nec(edition)) {
+        auto const small = [](VoltAmperes load) {
+            return one_pole("EV").use("vehicle charger").with([&](typed::Circuit& c) {
+                c.outlet_count = 2;
+                c.load = load;
+            });
+        };
+        REQUIRE(says("need-dedicated", home_with(small(1920_VA)), edition) ==
+                (edition == "NEC 2023" ? "" : "warning EV"));
+        REQUIRE(says("need-dedicated", home_with(small(1921_VA)), edition) == "warning EV");
+    }
     auto const heaters = two_pole("H1").use("baseboard").with([](typed::Circuit& c) { c.outlet_count = 3; });
     REQUIRE(says("need-dedicated", home_with(heaters), edition).empty());
 }

@@ -2,8 +2,9 @@
 // SPDX-License-Identifier: MIT
 
 // The signs at a panel: which code asks for which, and what they say. Sources: NEC 408.4(B), 110.22(A), 705.12 and CE
-// 2-100(2), (3), (4) as trade pages tell them; NEC 110.24, 230.70(B), 230.85, 702.7, 705.10, 710.15(C), CE 64-112,
-// 84-030 and the load marking of 2024 from memory. The wording is ours.
+// 2-100(2), (3), (4) as trade pages tell them; 230.85 of 2020 and 2023, 225.41 of 2023, 702.7, 705.10, 710.15(C) by
+// texts and trade pages; NEC 110.24, 230.70(B), CE 64-112, 68-068, 84-030 and the load marking of 2024 from memory. In
+// capitals stand the words that a code gives, the rest is ours.
 #include "building/resolve.h"
 #include "codebook/cite.h"
 #include "job/job.h"
@@ -91,7 +92,10 @@ TEST_CASE("panel-sign: where a feeder comes from, outside dwellings under NEC", 
     made.dwelling = typed::Dwelling{};
     REQUIRE(ids(made, "NEC 2023", 1).empty());
     made.panels[1].building = "Boat house";
-    for (auto const& edition : editions()) REQUIRE(ids(made, edition, 1) == "outbuilding-disconnect");
+    for (auto const& edition : editions())
+        REQUIRE(ids(made, edition, 1) == (edition == "NEC 2023" // 225.41: a dwelling that a feeder feeds
+                                              ? "feeder-emergency-disconnect outbuilding-disconnect"
+                                              : "outbuilding-disconnect"));
     REQUIRE(text(signs_at(made, "CE 2018", 1).at(0), "en") == "Switches off all of: Boat house");
 }
 
@@ -102,10 +106,11 @@ TEST_CASE("panel-sign: a source of 120 V on both legs", "[check][panel]") {
     auto const signs = signs_at(made, "NEC 2023");
     REQUIRE(text(signs[0], "en") == "More than one source can feed this panel: Grid, Cord inlet. Before work make sure "
                                     "that every one of them is off");
-    REQUIRE_THAT(text(signs[1], "en"), Contains("Cord inlet") && Contains("share a neutral") &&
-                                           Contains(". Before Cord inlet is used, switch off WH"));
-    REQUIRE_THAT(text(signs[1], "fr"), Contains("couper WH"));
-    REQUIRE_THAT(text(signs[1], "es"), Contains("desconectar WH"));
+    REQUIRE_THAT(text(signs[1], "en"),
+                 Contains("WARNING: SINGLE 120-VOLT SUPPLY. DO NOT CONNECT MULTIWIRE BRANCH CIRCUITS!") &&
+                     Contains("fed by Cord inlet") && Contains(". Before Cord inlet is used, switch off WH"));
+    REQUIRE_THAT(text(signs[1], "fr"), Contains("Avertissement") && Contains("couper WH"));
+    REQUIRE_THAT(text(signs[1], "es"), Contains("Advertencia") && Contains("desconectar WH"));
     // Where no section asks, the note says that it is advice.
     REQUIRE_THAT(found("panel-sign", made, "CE 2024").at(0).message, Contains("no code asks for 2 signs"));
     REQUIRE(found("panel-sign", made, "CE 2024").at(0).reference.section.empty());
@@ -117,15 +122,21 @@ TEST_CASE("panel-sign: a source of 120 V on both legs", "[check][panel]") {
     REQUIRE_THAT(text(signs_at(alone, "NEC 2020").at(0), "en"), Contains("fed by the supply with"));
 }
 
-TEST_CASE("panel-sign: a generator inlet says what it is made for", "[check][panel]") {
+TEST_CASE("panel-sign: a generator inlet has one of two warnings, in the code's words", "[check][panel]") {
     auto made = home({two_pole("GI", 2).use("generator inlet").called("Inlet, north wall").breaker(30_A)});
     made.panels[0].existing = true;
     REQUIRE(ids(made, "NEC 2017") == "several-sources generator-inlet@GI");
     REQUIRE(ids(made, "CE 2021") == "several-sources");
     auto const signs = signs_at(made, "NEC 2017");
     REQUIRE_THAT(text(signs[0], "en"), Contains("the supply, Inlet, north wall (GI)"));
-    REQUIRE_THAT(text(signs[1], "en"), Contains("30 A") && Contains("[ ]"));
-    REQUIRE_THAT(found("panel-sign", made, "NEC 2017").at(0).fix, Contains("beside the inlet: \""));
+    // Source: NEC 702.7(C), 2014 on: "one of the following", so no other words.
+    auto const fix = found("panel-sign", made, "NEC 2017").at(0).fix;
+    REQUIRE_THAT(fix, Contains("beside the inlet, one of two: for a generator whose neutral is joined to its frame "
+                               "\"WARNING: FOR CONNECTION OF A SEPARATELY DERIVED (BONDED NEUTRAL) SYSTEM ONLY\", for "
+                               "one whose neutral is not \"WARNING: FOR CONNECTION OF A NONSEPARATELY DERIVED "
+                               "(FLOATING NEUTRAL) SYSTEM ONLY\""));
+    REQUIRE_THAT(text(signs[1], "fr"), Contains("Avertissement"));
+    REQUIRE_THAT(text(signs[1], "es"), Contains("Advertencia"));
     // A source of the file by the inlet's name is the inlet.
     auto named = two_sources(made);
     named.circuits[0].name = "Cord inlet";
@@ -142,8 +153,9 @@ TEST_CASE("panel-sign: solar and battery", "[check][panel]") {
         REQUIRE(ids(made, edition) == "interactive-source far-source@SO");
     REQUIRE_THAT(text(signs_at(made, "NEC 2020").at(0), "en"),
                  Contains("Solar, roof (SO)") && Contains("switch off SO"));
-    REQUIRE_THAT(text(signs_at(made, "NEC 2020").at(1), "en"), Contains("Do not move it"));
-    REQUIRE_THAT(found("panel-sign", made, "NEC 2020").at(0).fix, Contains("beside the breaker SO: \"Warning. SO is"));
+    REQUIRE_THAT(text(signs_at(made, "NEC 2020").at(1), "en"), Contains("DO NOT RELOCATE THIS OVERCURRENT DEVICE"));
+    REQUIRE_THAT(found("panel-sign", made, "NEC 2020").at(0).fix,
+                 Contains("beside the breaker SO: \"WARNING: POWER SOURCE"));
     made.panels[0].bus = 125_A; // main and source within the bus: it may stand anywhere
     REQUIRE(ids(made, "NEC 2023") == "interactive-source");
 }
@@ -160,6 +172,19 @@ TEST_CASE("panel-sign: a breaker whose wire carries less for hours than its hand
                      two_pole("WP", 3).use("well pump").breaker(20_A).cable("14/2")};
     REQUIRE(ids(made, "CE 2024") == "continuous-load@RG");
     REQUIRE_THAT(text(signs_at(made, "CE 2024").at(0), "fr"), Contains("44 A"));
+}
+
+TEST_CASE("panel-sign: a tub or a pool behind a ground-fault device says so at its switch, under CE",
+          "[check][panel]") {
+    // Source: CE 68-068(5), the number from memory.
+    auto made = home({two_pole("HT", 1).use("hot tub").gfci(Protection::breaker), one_pole("R1", 2)});
+    made.panels[0].existing = true;
+    for (auto const edition : {"CE 2018", "CE 2021", "CE 2024"}) REQUIRE(ids(made, edition) == "ground-fault-tub@HT");
+    REQUIRE(ids(made, "NEC 2020").empty());
+    REQUIRE_THAT(found("panel-sign", made, "CE 2018").at(0).fix,
+                 Contains("beside the switch of HT: \"HT is protected by a ground fault circuit interrupter"));
+    made.circuits[0].gfci = Protection::no;
+    REQUIRE(ids(made, "CE 2018").empty());
 }
 
 TEST_CASE("panel-sign: every sign has a row of citations, all its words and nothing unfilled", "[check][panel]") {

@@ -62,28 +62,36 @@ TEST_CASE("tape-white-as-hot: a switch loop by family", "[check][tape]") {
 }
 
 TEST_CASE("tape-as-neutral: by family, size and wiring", "[check][tape]") {
-    // Sources: NEC 200.6(A), (B)(4); CE 4-028(1), (4) of 2009 and what a code answerer said against it.
+    // Sources: NEC 200.6(A), (B)(4), (E) Exception No. 1 of 2017, 2020 and 2023; CE 4-028(1), (4) of 2009 and what a
+    // code answerer said against it.
     auto const c = colored(circuit("12/2", 20_A), {"red", "black"});
     for (auto const edition : kEditions)
-        REQUIRE(verdict("tape-as-neutral", c, edition) == (edition.starts_with("NEC") ? 'E' : 'W'));
+        REQUIRE(verdict("tape-as-neutral", c, edition) == (edition == "NEC 2017" ? 'E' : 'W'));
     auto existing = c;
     existing.existing = true;
-    REQUIRE(verdict("tape-as-neutral", existing, "NEC 2023") == 'E');
-    REQUIRE(verdict("tape-as-neutral", colored(circuit("6/2", 50_A), {"red", "black"}), "NEC 2023") == 'E');
+    REQUIRE(verdict("tape-as-neutral", existing, "NEC 2017") == 'E');
+    REQUIRE(verdict("tape-as-neutral", existing, "NEC 2023") == 'W');
+    REQUIRE(verdict("tape-as-neutral", colored(circuit("6/2", 50_A), {"red", "black"}), "NEC 2017") == 'E');
+    REQUIRE(verdict("tape-as-neutral", colored(circuit("6/2", 50_A), {"red", "black"}), "NEC 2023") == 'W');
     REQUIRE(verdict("tape-as-neutral", colored(circuit("4/2", 60_A), {"red", "black"}), "NEC 2023") == 'N');
     REQUIRE(verdict("tape-as-neutral", colored(circuit("4/2", 60_A), {"red", "black"}), "CE 2024") == 'W');
     REQUIRE(verdict("tape-as-neutral", colored(circuit("1/2", 100_A), {"red", "black"}), "CE 2024") == 'N');
     REQUIRE(verdict("tape-as-neutral", circuit("12/2", 20_A), "NEC 2023") == '-');
     auto conduit = c;
     conduit.wiring = Wiring::conduit;
-    REQUIRE(verdict("tape-as-neutral", conduit, "CE 2024") == 'E');
+    for (auto const edition : kEditions) REQUIRE(verdict("tape-as-neutral", conduit, edition) == 'E');
+    REQUIRE(of("tape-as-neutral", job_of({conduit}), "NEC 2023")[0].reference.section == "200.6(A)");
+    REQUIRE(of("tape-as-neutral", job_of({c}), "NEC 2023")[0].reference.section == "200.6(E)");
 }
 
-TEST_CASE("tape-as-neutral: no NEC text says to tape it white", "[check][tape]") {
-    auto const found = of("tape-as-neutral", job_of({colored(circuit("12/2", 20_A), {"red", "black"})}), "NEC 2020");
+TEST_CASE("tape-as-neutral: nothing says to tape it white where that is forbidden", "[check][tape]") {
+    auto const found = of("tape-as-neutral", job_of({colored(circuit("12/2", 20_A), {"red", "black"})}), "NEC 2017");
     REQUIRE(found[0].fix.find("tape") == std::string::npos);
     REQUIRE(found[0].message.find("white tape") == std::string::npos);
     REQUIRE(found[0].where.key == "colors");
+    auto const asked = of("tape-as-neutral", job_of({colored(circuit("12/2", 20_A), {"red", "black"})}), "NEC 2020");
+    REQUIRE_THAT(asked[0].fix, Catch::Matchers::ContainsSubstring("Ask the inspector") &&
+                                   Catch::Matchers::ContainsSubstring("at both ends and in every box"));
 }
 
 TEST_CASE("tape-green: never hot, never neutral", "[check][tape]") {

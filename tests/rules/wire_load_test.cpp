@@ -145,6 +145,17 @@ TEST_CASE("wire-continuous: heating by family", "[check][wire]") {
     us.load = 2881_VA;
     REQUIRE(runs_on(us, "NEC 2023") == 'E');
     REQUIRE(runs_on(us, "CE 2024") == 'E'); // of the breaker there too
+    // Source: NEC 424.3(B) of 2017, "considered continuous"; 424.4(B) of 2020 and 2023, of the conductors alone: what
+    // of the breaker hangs on whether it runs for hours.
+    for (auto const edition : {"NEC 2017", "NEC 2020", "NEC 2023"}) REQUIRE(runs_on(us, edition) == 'E');
+    auto wide = used(circuit("12/2", 15_A, 2), "baseboard", 2881_VA);
+    REQUIRE(runs_on(wide, "NEC 2017") == 'E');
+    REQUIRE(runs_on(wide, "NEC 2020") == 'W');
+    REQUIRE(runs_on(wide, "NEC 2023") == 'W');
+    us.continuous = wide.continuous = false; // it rests: the wire has its quarter all the same
+    REQUIRE(runs_on(us, "NEC 2017") == '-');
+    REQUIRE(runs_on(us, "NEC 2023") == 'E');
+    REQUIRE(runs_on(wide, "NEC 2023") == '-');
 }
 
 TEST_CASE("wire-continuous: lighting by family and dwelling", "[check][wire]") {

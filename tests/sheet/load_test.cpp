@@ -314,7 +314,7 @@ TEST_CASE("load: a section from memory has its stars and they are explained", "[
     CHECK(step("220.40", Source::seen, the_number) == "220.40*");
     CHECK(step("215.2(A)(1), 230.42(A)", Source::seen, all_numbers) == "215.2(A)(1), 230.42(A)*");
     CHECK(step("28-108", Source::memory, the_number) == "28-108**");
-    CHECK(step("8-104, 28-108", Source::seen, second_number) == "8-104, 28-108 (second number from memory)");
+    CHECK(step("8-104, 28-108", Source::seen, second_number) == "8-104, 28-108 (second section number from memory)");
     CHECK(step("", Source::practice, none) == "common practice");
     CHECK(step("", Source::unread, none) == "(not read yet)");
     CHECK(rule_words(LoadResult{}).empty());

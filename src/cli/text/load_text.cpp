@@ -28,7 +28,7 @@ std::string shown(Phrase const& phrase) { return fit_to_print(english().words(ph
 std::string section(Reference const& r) {
     if (r.source == Source::unread) return "not read yet";
     if (r.section.empty()) return {};
-    return is_silently_from_memory(r) ? r.section + ", from memory: look it up" : section_words(r);
+    return r.source == Source::memory ? r.section + ", " + memory_words(r) : section_words(r);
 }
 
 std::string right(std::int64_t va) { return fmt::format("{:>{}}", va, kFigure); }

@@ -45,7 +45,8 @@ std::string at_place(std::string const& file, Place place) {
 }
 
 std::string reference_words(Reference const& r) {
-    return is_silently_from_memory(r) ? text(r) + " (from memory: look it up)" : text(r);
+    if (r.source != Source::memory || r.section.empty()) return text(r);
+    return fmt::format("{} {} ({})", r.edition, r.section, memory_words(r));
 }
 
 std::string joined(std::vector<std::string> const& words, std::string_view between) {

@@ -67,7 +67,8 @@ private:
     section_rows::Name fault_;
 };
 
-constexpr void compare_wires(Compared& all, CodeBook const& b) {
+template <class To>
+constexpr void compare_wires(To& all, CodeBook const& b) {
     all.number("wire-breaker-fits/large", b.ampacities_source);
     all.numbers("wire-breaker-fits", b.small_wires);
     all.numbers("wire-breaker-fits/dwelling-feeder", b.dwelling_feeders);
@@ -85,7 +86,8 @@ constexpr void compare_wires(Compared& all, CodeBook const& b) {
     all.page("wire-outlet-count", b.outlet_count);
 }
 
-constexpr void compare_panels(Compared& all, CodeBook const& b) {
+template <class To>
+constexpr void compare_panels(To& all, CodeBook const& b) {
     all.number("wire-drop", b.drop_limits.part_percent);
     all.number("wire-drop/total", b.drop_limits.total_percent);
     all.number("panel-backfeed", b.backfeed.bus_percent);
@@ -98,7 +100,8 @@ constexpr void compare_panels(Compared& all, CodeBook const& b) {
         all.remarking(row);
 }
 
-constexpr void compare_dwellings(Compared& all, CodeBook const& b) {
+template <class To>
+constexpr void compare_dwellings(To& all, CodeBook const& b) {
     all.list("gfci-needed/", b.gfci.rows);
     all.page("afci-needed", b.afci);
     all.page("need-neutral-at-switch", b.switches);
@@ -111,7 +114,8 @@ constexpr void compare_dwellings(Compared& all, CodeBook const& b) {
     all.list("need-dedicated/", b.own_circuits.rows);
 }
 
-constexpr void compare_loads(Compared& all, CodeBook const& b) {
+template <class To>
+constexpr void compare_loads(To& all, CodeBook const& b) {
     all.page("load-service", b.demand_factors);
     DemandFactors const* factors = b.demand_factors.get();
     if (!factors) return;
@@ -120,12 +124,19 @@ constexpr void compare_loads(Compared& all, CodeBook const& b) {
     all.method("load-service/neutral", factors->neutral.has_value());
 }
 
-consteval section_rows::Name first_fault(CodeBook const& book) {
-    Compared all(book);
+// Shows each table and figure, with the topic that it belongs to, to whoever looks at them (here and
+// tables/sources.cpp).
+template <class To>
+constexpr void compare(To& all, CodeBook const& book) {
     compare_wires(all, book);
     compare_panels(all, book);
     compare_dwellings(all, book);
     compare_loads(all, book);
+}
+
+consteval section_rows::Name first_fault(CodeBook const& book) {
+    Compared all(book);
+    compare(all, book);
     return all.first_fault();
 }
 

@@ -28,8 +28,8 @@ std::string asked(GfciRow const& row) {
     if (row.asks == Asks::perhaps && !row.hangs_on.empty()) words = fmt::format("if {}", row.hangs_on);
     if (row.most) words += fmt::format("; breaker up to {}", text(*row.most));
     if (auto const& until = row.until)
-        words += fmt::format("; listed heating and cooling not before {}-{:02}-{:02}", until->year, until->month,
-                             until->day);
+        words += fmt::format("; listed heating and cooling not before {}-{:02}-{:02}{}", until->year, until->month,
+                             until->day, row.unless_adopted.empty() ? "" : " where the amendment of 2022 is adopted");
     return words;
 }
 
@@ -49,6 +49,15 @@ std::string sharing(HouseholdCircuits const& h) {
     if (h.with_lighting) with.emplace_back("lights of the same place");
     if (h.with_one_room) with.emplace_back("all of the one room it serves");
     return with.empty() ? "nothing else" : fmt::format("{}", fmt::join(with, ", "));
+}
+
+// The use, and which of its kind.
+std::string used(OwnCircuit const& own) {
+    std::string words(own.use);
+    if (own.poles > 0) words += own.poles == 1 ? ", one pole" : ", two poles";
+    if (own.above_w) words += fmt::format(", above {} W", own.above_w->value);
+    if (!own.which.empty()) words += fmt::format(" {}", own.which);
+    return words;
 }
 } // namespace
 
@@ -138,11 +147,12 @@ std::vector<TablePart> own_circuit_table() {
     return by_edition({"use", "may share it", "outlets", "section"}, "", [](CodeBook const& b) {
         Rows rows;
         for (Use const& u : uses())
-            if (auto const* own = own_circuit(b, u.name))
-                rows.push_back({{std::string(u.name),
-                                 own->with.empty() ? "nothing" : fmt::format("{}", fmt::join(own->with, ", ")),
-                                 own->one_outlet ? "one" : "any number", section_words(b, own->topic)},
-                                own->source});
+            for (OwnCircuit const& own : b.own_circuits.rows)
+                if (own.use == u.name)
+                    rows.push_back(
+                        {{used(own), own.with.empty() ? "nothing" : fmt::format("{}", fmt::join(own.with, ", ")),
+                          own.one_outlet ? "one" : "any number", section_words(b, own.topic)},
+                         own.source});
         std::ranges::move(unread_rows(b, "need-dedicated/", 4), std::back_inserter(rows));
         return rows;
     });

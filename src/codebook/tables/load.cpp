@@ -30,6 +30,8 @@ std::vector<TablePart> easement_table() {
              b.heating_breaker_percent.source},
             {{"fixed heating: the continuous share is of the breaker only", yes(b.heating_wire_in_full)},
              b.heating_breaker_percent.source},
+            {{"fixed heating: the breaker's share hangs on whether it runs for hours", yes(!b.heating_is_continuous)},
+             b.continuous_percent.source},
             {{"a motor's wire, of its current, at least", percent(b.motor_wire_percent)}, b.motor_wire_percent.source},
             {{"a motor's breaker, of its current, at most (then the next standard size)",
               percent(b.motor_breaker_percent)},
@@ -76,10 +78,12 @@ std::vector<TablePart> receptacle_rating_table() {
     return by_edition({"circuit", "receptacles"}, "wire-outlet/amperes", [](CodeBook const& b) {
         Rows rows;
         for (ReceptacleRow const& r : b.receptacles)
-            rows.push_back(
-                {{fmt::format("{} A", r.circuit),
-                  r.least == r.most ? fmt::format("{} A", r.least) : fmt::format("{} A or {} A", r.least, r.most)},
-                 r.source});
+            rows.push_back({{fmt::format("{} A", r.circuit),
+                             fmt::format("{}{}",
+                                         r.least == r.most ? fmt::format("{} A", r.least)
+                                                           : fmt::format("{} A or {} A", r.least, r.most),
+                                         r.larger_disputed ? "; larger: disputed" : "")},
+                            r.source});
         if (b.lone_receptacle)
             rows.push_back({{"one single receptacle on its own", "no less than the circuit"}, *b.lone_receptacle});
         return rows;

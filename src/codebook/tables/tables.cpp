@@ -48,6 +48,9 @@ constexpr std::array kTables{
     CodeTable{"signs", "Signs asked for at a panel; what stands in { } is filled in", sign_table},
     CodeTable{"outbuilding", "How many supplies one outbuilding may have", outbuilding_table},
     CodeTable{"citations", "Where each edition speaks of what a rule asks", citation_table},
+    CodeTable{"sources",
+              "How each rule was come by, by edition; and, where less sure, its section's number or a figure",
+              source_table},
 };
 
 constexpr std::string_view kSilent = "-", kUnread = "not read yet";

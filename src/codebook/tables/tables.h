@@ -77,6 +77,7 @@ std::vector<TablePart> demand_table();
 std::vector<TablePart> sign_table();
 std::vector<TablePart> outbuilding_table();
 std::vector<TablePart> citation_table();
+std::vector<TablePart> source_table();
 // Of dwellings.
 std::vector<TablePart> gfci_table();
 std::vector<TablePart> afci_rooms_table();

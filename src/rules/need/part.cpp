@@ -54,13 +54,18 @@ bool cannot_tell(Home const& home, WantedPart const& wanted, HouseholdCircuits c
            std::ranges::any_of(home.circuits, [&](HomeCircuit const& h) { return may_serve(h, wanted.part); });
 }
 
+std::string_view receptacles(HouseholdCircuits const& need) {
+    return need.basins_only ? "receptacles at basins and counters" : "receptacles";
+}
+
 std::string asked(WantedPart const& wanted, HouseholdCircuits const& need, bool named) {
     bool const any_circuit = !need.own && !need.amps && need.circuits.value == 1;
     if (any_circuit) return "a dwelling needs one there";
     std::string words =
         fmt::format("a dwelling needs at least {}", plural(static_cast<std::size_t>(need.circuits.value), "circuit"));
     if (need.amps) words += fmt::format(" of {} A", need.amps->value);
-    words += named ? " for receptacles there" : fmt::format(" for the receptacles {}", wanted.where);
+    words += named ? fmt::format(" for {} there", receptacles(need))
+                   : fmt::format(" for the {} {}", receptacles(need), wanted.where);
     if (need.own) words += need.with_one_room ? fmt::format(", and {}", wanted.bound) : ", and nothing else on it";
     return words;
 }
@@ -89,7 +94,7 @@ std::string remedy(std::vector<ServingCircuit> const& servers, WantedPart const&
         if (!s.fault.empty()) mended += mend(s, need) + ". ";
     auto words = mended + (mended.empty() ? "Add " : "Or add ") + plural(missing, "circuit");
     if (need.amps) words += fmt::format(" of {} A", need.amps->value);
-    words += fmt::format(" for receptacles {}. ", wanted.where);
+    words += fmt::format(" for {} {}. ", receptacles(need), wanted.where);
     return words +
            fmt::format("If it is there under another name, write `use = \"{}\"` on it, or name the place in its name",
                        wanted.use);

@@ -34,8 +34,9 @@ constinit Rule const need_laundry{
 constinit Rule const need_bath{
     .id = "need-bath",
     .asks = "The bathroom's receptacle by the basin is on a circuit that can take a hair dryer.",
-    .why = "A hair dryer draws 1500 W and more. The NEC gives bathroom receptacles a 20 A circuit with nothing else on "
-           "it, unless it serves one bathroom only; the CE Code asks for the receptacle and leaves the circuit open.",
+    .why = "A hair dryer draws 1500 W and more. The NEC gives bathroom receptacles, from 2020 on those at basins and "
+           "counters, a 20 A circuit with nothing else on it, unless it serves one bathroom only; the CE Code asks for "
+           "the receptacle and leaves the circuit open.",
     .remedy = "Run the circuit, or name the bathroom in the name of the circuit that feeds its receptacle.",
     .gravity = {.nec = {Grade::warning}, .ce = {Grade::warning}},
     .judge = judge<kBath>,

@@ -45,11 +45,12 @@ std::string most_words(Case const& c, Backfeed const& b) {
 }
 
 // Holds only while nobody adds a breaker, which a job file cannot promise.
-std::string or_all_breakers(Backfeed const& b) {
+std::string or_all_breakers(Case const& c, Backfeed const& b) {
     if (!b.all_breakers) return {};
-    return fmt::format(". All breakers but {} add up to {}, within the bus: the code takes that too (from memory) with "
-                       "a sign that they must stay within it; then accept this finding by [[accept]]",
-                       main_words(b), text(*b.all_breakers));
+    bool const remembered = backfeed(c.book).all_breakers == Source::memory;
+    return fmt::format(". All breakers but {} add up to {}, within the bus: the code takes that too{} with a sign that "
+                       "they must stay within it; then accept this finding by [[accept]]",
+                       main_words(b), text(*b.all_breakers), remembered ? " (from memory)" : "");
 }
 
 Finding too_much(Case const& c, Panel const& panel, Backfeed const& b) {
@@ -65,7 +66,7 @@ Finding too_much(Case const& c, Panel const& panel, Backfeed const& b) {
     f.fix = fmt::format("{} a smaller main where the load calculation allows it, fit a panel with a larger bus, or "
                         "connect the source ahead of the main",
                         fits.empty() ? "Fit" : fmt::format("Stay within {}; or fit", fits)) +
-            or_all_breakers(b);
+            or_all_breakers(c, b);
     return f;
 }
 
@@ -142,7 +143,7 @@ std::optional<Finding> misplaced(Case const& c, Panel const& panel, Backfeed con
                     text(*b.ahead + *b.share.most), text(*b.bus), text(*b.most), b.bus_percent.value, listed(wrong));
     f.fix = listed(cure);
     if (!f.fix.empty() && f.fix[0] >= 'a') f.fix[0] = static_cast<char>(f.fix[0] - 'a' + 'A');
-    f.fix += or_all_breakers(b);
+    f.fix += or_all_breakers(c, b);
     return f;
 }
 

@@ -76,10 +76,10 @@ bool each_its_own_volts(Supplies const& s) {
     return !s.own_service;
 }
 
-// An exception, known from memory only, that may let these supplies be.
+// An exception that may let these supplies be.
 struct Doubt {
     std::string words;
-    Source source = Source::memory;
+    Source source;
 };
 std::optional<Doubt> doubt(Case const& c, Supplies const& s) {
     auto const& rule = outbuilding_supplies(c.book);
@@ -97,14 +97,16 @@ Finding too_many(Case const& c, std::string const& house, Supplies const& s) {
     bool const one_panel = !s.circuits.empty() && std::ranges::all_of(s.circuits, [&](Circuit const* one) {
         return one->panel == s.circuits.front()->panel;
     });
-    auto f = finding(c, panel_outbuilding, Gravity::usual,
+    auto f = finding(c, panel_outbuilding, exception ? Gravity::doubtful : Gravity::usual,
                      {one_panel ? panel_name(*s.circuits.front()) : "", s.marks, "building"});
     if (exception) f.reference.source = exception->source;
     f.message = fmt::format("\"{}\" has {} supplies: {}; {} one feeder or branch circuit (a multiwire pair counts as "
                             "one), so that one switch makes all of it dead",
                             house, s.total(), listed(s.words),
                             outbuilding_supplies(c.book).one_only ? "the code allows" : "good practice is");
-    if (exception) f.message += fmt::format("; from memory, {}", exception->words);
+    if (exception)
+        f.message +=
+            fmt::format("; {}{}", exception->source == Source::memory ? "from memory, " : "", exception->words);
     f.fix = exception
                 ? "Ask the inspector, and hang a sign at each that names the other; or feed a small panel there by one "
                   "feeder"
@@ -132,7 +134,9 @@ constinit Rule const panel_outbuilding{
     .why = "Somebody switches off the breaker they know of and reaches into a box that a second one still feeds. One "
            "feeder, one branch circuit or one multiwire pair, and one switch, make the building dead.",
     .remedy = "Feed a small panel there by one feeder.",
-    .gravity = {.nec = {Grade::error}, .ce = {Grade::warning}},
+    .gravity = {.nec = {Grade::error},
+                .ce = {Grade::warning},
+                .doubt = "an exception may let them be: different voltages, or feeders of one panel"},
     .judge = judge,
 };
 

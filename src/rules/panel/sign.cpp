@@ -29,11 +29,12 @@ std::vector<std::string> kinds(std::vector<PanelSign> const& signs, SignDuty by)
 }
 
 std::string where(PanelSign const& s) {
-    bool const at_circuit = s.sign->place == SignPlace::breaker && !s.circuit.empty();
+    bool const at_circuit =
+        (s.sign->place == SignPlace::breaker || s.sign->place == SignPlace::tub_switch) && !s.circuit.empty();
     return fmt::format("{}{}", words(s.sign->place), at_circuit ? " " + s.circuit : "");
 }
 
-// Every section once, and "memory" as soon as one of them is.
+// Every section once, as sure as the least sure of them.
 Reference reference_of(Reference one, std::vector<PanelSign> const& signs) {
     std::vector<std::string> sections;
     one.numbers = FromMemory::none;
@@ -41,7 +42,7 @@ Reference reference_of(Reference one, std::vector<PanelSign> const& signs) {
         if (s.reference.section.empty()) continue;
         auto const section = section_words(s.reference);
         if (std::ranges::count(sections, section) == 0) sections.push_back(section);
-        if (sections.size() == 1 || s.reference.source == Source::memory) one.source = s.reference.source;
+        one.source = sections.size() == 1 ? s.reference.source : std::max(one.source, s.reference.source);
         if (s.reference.numbers != FromMemory::none) one.numbers = s.reference.numbers;
     }
     one.numbers_told = true;
@@ -51,6 +52,13 @@ Reference reference_of(Reference one, std::vector<PanelSign> const& signs) {
 
 std::string named(std::vector<std::string> const& names) {
     return fmt::format("{}: {}", plural(names.size(), "sign"), listed(names));
+}
+
+// Where it hangs, and what it says; of two texts, what each is for.
+std::string words(PanelSign const& s) {
+    if (s.sign->first_for.empty()) return fmt::format(" {}: \"{}\"", where(s), text(s, "en"));
+    return fmt::format(" {}, one of two: for {} \"{}\", for {} \"{}\"", where(s), s.sign->first_for, text(s, "en"),
+                       s.sign->other_for, s.sign->other.en);
 }
 
 std::string message(Panel const& panel, std::vector<PanelSign> const& signs) {
@@ -74,8 +82,7 @@ Verdict judge(Case const& c) {
         auto f = finding(c, panel_sign, Gravity::usual, {panel.name, {}, ""});
         f.message = message(panel, signs);
         f.fix = "Make signs that last, and fix";
-        for (PanelSign const& s : signs)
-            f.fix += fmt::format("{} {}: \"{}\"", &s == &signs.front() ? "" : ";", where(s), text(s, "en"));
+        for (PanelSign const& s : signs) f.fix += (&s == &signs.front() ? "" : ";") + words(s);
         f.reference = reference_of(f.reference, signs);
         seen.found(std::move(f));
     }

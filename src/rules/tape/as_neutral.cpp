@@ -50,9 +50,10 @@ constinit Rule const tape_as_neutral{
     .id = "tape-as-neutral",
     .asks = "The neutral is white or grey as it is made.",
     .why = "A red or black wire with a bit of white tape looks hot again as soon as the tape is gone. The NEC forbids "
-           "it for 6 AWG and smaller; of the CE Code, in a cable, readings differ, and many inspectors refuse it.",
+           "it for 6 AWG and smaller in conduit, and in a cable up to 2017; from 2020 on, and of the CE Code, readings "
+           "differ in a cable, and many inspectors refuse it.",
     .remedy = "Use a cable with a white wire. Red and black cable is made for 240 V loads that need no neutral.",
-    .gravity = {.nec = {Grade::error, Grade::note}, .ce = {Grade::error, Grade::note, Grade::warning}},
+    .gravity = {.nec = {Grade::error, Grade::note, Grade::warning}, .ce = {Grade::error, Grade::note, Grade::warning}},
     .stops_cables = false,
     .judge = judge,
 };

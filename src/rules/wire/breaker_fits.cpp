@@ -32,8 +32,8 @@ std::string remedy(Case const& c, Circuit const& circuit, WireRating const& wire
 Finding too_large(Case const& c, Circuit const& circuit, ThinnestPiece const& piece, WireRating const& wire,
                   Easement const& ease) {
     bool const eased = !ease.topic.empty() && *circuit.breaker <= ease.doubtful_up_to;
-    Finding f =
-        finding(c, wire_breaker_fits, Gravity::usual, about(circuit, "breaker"), eased ? ease.topic : wire.topic);
+    Finding f = finding(c, wire_breaker_fits, eased ? Gravity::doubtful : Gravity::usual, about(circuit, "breaker"),
+                        eased ? ease.topic : wire.topic);
     f.reference.source = eased ? ease.source : wire.source;
     f.message = fmt::format("{}: a {} breaker on {} ({}{}), good for {}", circuit.mark, amps(value(*circuit.breaker)),
                             wire_name(wire.gauge, wire.metal), piece.kind, where_thin(piece), amps(value(wire.base)));
@@ -138,7 +138,8 @@ constinit Rule const wire_breaker_fits{
     .remedy = "Fit the smaller breaker, or pull the larger wire all the way to the last box.",
     .gravity = {.nec = {Grade::error},
                 .ce = {Grade::error},
-                .doubt = "it is no power cable further out, since a power supply may stand before it"},
+                .doubt = "it is no power cable further out, since a power supply may stand before it, or where a motor "
+                         "that does not start or a welder's nameplate may let the breaker be"},
     .accept = {Acceptance::Of::none, kUnseen},
     .judge = judge,
 };

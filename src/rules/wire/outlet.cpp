@@ -43,11 +43,11 @@ std::string ratings(ReceptacleRow const& row) {
 
 std::optional<Finding> wrong_amperes(Case const& c, Circuit const& circuit, Receptacle const& r) {
     if (!circuit.breaker) return std::nullopt;
-    auto const [fits, lone, row, source] = outlet_fit(c, circuit, r);
+    auto const [fits, disputed, lone, row, source] = outlet_fit(c, circuit, r);
     if (fits) return std::nullopt;
     Amps const breaker = *circuit.breaker;
     bool const own_rule = circuit.use && circuit.use->duty_cycle; // welders go by their own rule
-    Finding f = finding(c, wire_outlet, own_rule ? Gravity::doubtful : amperes, about(circuit, "outlets"),
+    Finding f = finding(c, wire_outlet, own_rule || disputed ? Gravity::doubtful : amperes, about(circuit, "outlets"),
                         lone ? "wire-outlet/single" : "wire-outlet/amperes");
     f.reference.source = source;
     std::string const may = lone ? amps(value(breaker)) + " or more" : ratings(row);
@@ -55,6 +55,8 @@ std::optional<Finding> wrong_amperes(Case const& c, Circuit const& circuit, Rece
                                    circuit.mark, r.name, r.amps, amps(value(breaker)), may)
                      : fmt::format("{}: {} is rated {} A; receptacles on a {} breaker are rated {}.", circuit.mark,
                                    r.name, r.amps, amps(value(breaker)), may);
+    if (disputed)
+        f.message += " Readings of the code differ: one of its tables asks for no less than that, another for no more.";
     f.fix = r.amps * 1000 < breaker.count
                 ? fmt::format("Fit a receptacle rated {}, or a {} A breaker.", may, r.amps)
                 : fmt::format("Fit a receptacle rated {}, or wire and breaker for {} A.", may, r.amps);
@@ -105,7 +107,8 @@ constinit Rule const wire_outlet{
     .remedy = "Change the receptacle, or the breaker and the number of poles, until shape and circuit agree.",
     .gravity = {.nec = {Grade::error, Grade::error_on_new_work},
                 .ce = {Grade::error, Grade::error_on_new_work},
-                .doubt = "its amperes are those of a welder, which goes by a rule of its own"},
+                .doubt = "its amperes are those of a welder, which goes by a rule of its own, or readings of the code "
+                         "differ on a larger one"},
     .accept =
         {Acceptance::Of::some,
          "One that fits neither the volts nor the poles cannot be accepted: what is plugged in is destroyed at once."},

@@ -83,7 +83,7 @@ inline constexpr std::array kNoteRows{
     Row{"note/allowed", "{why} Allowed: {reference}."},
     Row{"note/disputed", "{why} Disputed: {reference}."},
     Row{"note/forbidden", "{why} Forbidden: {reference}."},
-    Row{"note/from-memory", "{reference} (from memory)"},
+    Row{"note/from-memory", "{reference} (rule from memory)"},
     Row{"note/two-pole-tie", "{one} and {other} go off together: two-pole {breaker}."},
     Row{"note/handle-tie", "{one} and {other} go off together: handle tie, {breaker}."},
     Row{"note/no-tie", "{one} and {other} are not tied: turn both off before touching either ({breaker})."},

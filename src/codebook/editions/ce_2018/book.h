@@ -34,6 +34,7 @@ inline constexpr CodeBook kBook{
     .dwelling_lighting_continuous = true,
     .heating_breaker_percent = {125, seen},
     .heating_wire_in_full = true,
+    .heating_is_continuous = true,
     .motor_wire_percent = {125, seen},
     .motor_breaker_percent = {250, memory},
     .motor_breaker_most_percent = {400, memory},

@@ -32,7 +32,7 @@ constexpr AfciTable afci(int least_amps) {
             .no_breaker = "its breaker is of 20 A or less"};
 }
 
-// 404.2(C): from memory which rooms.
+// 404.2(C): the rooms as texts of all three editions have them.
 inline constexpr SwitchTable kSwitches{.rooms = arc::kSwitchRooms, .lighting_only = true, .not_in_conduit = true};
 
 } // namespace legwork::nec

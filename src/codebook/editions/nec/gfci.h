@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 // Ground-fault protection as the NEC asks for it: each edition picks its rows. 210.8(A) as its 2014 to 2023 lists are
-// told on trade pages; (D), (F) likewise. Things that a job does not say make a "perhaps". An edition lists uses before
-// places: of two equally grave rows the first speaks.
+// told on trade pages; the others as texts of the editions have them, or trade pages (sections.h). Things that a job
+// does not say make a "perhaps". An edition lists uses before places: of two equally grave rows the first speaks.
 #pragma once
 
 #include "codebook/protection_rows.h"
@@ -21,44 +21,47 @@ inline constexpr GfciRow kHotTub{.topic = "gfci-needed/hot-tub",
                                  .uses = {"hot tub"},
                                  .asks = maybe,
                                  .hangs_on = "the unit is not marked as having it built in"};
-inline constexpr GfciRow kBoatHoist{.topic = "gfci-needed/boat-hoist",
-                                    .what = "boat hoists",
-                                    .of = Of::wired_in,
-                                    .places = {boat_hoist},
-                                    .asks = maybe};
+inline constexpr GfciRow kBoatHoist{
+    .topic = "gfci-needed/boat-hoist", .what = "boat hoists", .of = Of::wired_in, .places = {boat_hoist}, .asks = yes};
 inline constexpr GfciRow kHeatedFloor{.topic = "gfci-needed/heated-floor",
                                       .what = "heated floors in bathrooms and kitchens",
                                       .of = Of::use,
                                       .places = {bathroom, kitchen},
                                       .uses = {"floor heating"},
-                                      .asks = maybe};
+                                      .asks = yes};
+inline constexpr GfciRow kHeatedFloorCovering{.topic = "gfci-needed/heated-floor-covering",
+                                              .what = "heated floors of any room",
+                                              .of = Of::use,
+                                              .uses = {"floor heating"},
+                                              .asks = maybe,
+                                              .hangs_on = "the cable or panel lies under a floor covering"};
 inline constexpr GfciRow kCrawlSpaceLights{.topic = "gfci-needed/crawl-space-lights",
                                            .what = "lights in crawl spaces",
                                            .of = Of::lighting,
                                            .places = {crawl_space},
-                                           .asks = maybe};
+                                           .asks = yes};
 inline constexpr GfciRow kDishwasher{.topic = "gfci-needed/appliance",
                                      .what = "dishwashers, wired in or plugged in",
                                      .of = Of::use,
                                      .uses = {"dishwasher"},
-                                     .asks = maybe};
+                                     .asks = yes,
+                                     .elsewhere = Elsewhere::perhaps};
 inline constexpr GfciRow kSumpPump{.topic = "gfci-needed/appliance",
                                    .what = "sump pumps, wired in or plugged in",
                                    .of = Of::use,
                                    .uses = {"sump pump"},
-                                   .asks = maybe};
+                                   .asks = yes};
 inline constexpr GfciRow kHeatAppliances{.topic = "gfci-needed/appliance",
                                          .what =
                                              "ranges, ovens, cooktops, dryers and microwaves, wired in or plugged in",
                                          .of = Of::use,
                                          .uses = {"range", "oven", "cooktop", "dryer", "microwave"},
-                                         .asks = maybe,
+                                         .asks = yes,
                                          .most = 60_A};
 inline constexpr GfciRow kVehicleCharger{.topic = "gfci-needed/vehicle-charger",
                                          .what = "receptacles for charging vehicles",
                                          .uses = {"vehicle charger"},
-                                         .asks = maybe,
-                                         .most = 50_A,
+                                         .asks = yes,
                                          .any_volts = true};
 inline constexpr GfciRow kBathroom{
     .topic = "gfci-needed/bathroom", .what = "receptacles in bathrooms", .places = {bathroom}, .asks = yes};
@@ -129,20 +132,37 @@ inline constexpr GfciRow kHeatPump{.topic = "gfci-needed/outdoor-outlets",
                                    .hangs_on = "the unit stands outdoors",
                                    .elsewhere = Elsewhere::no,
                                    .most = 50_A};
+// The rule is of outdoor outlets at them; only of a garage does its floor decide too.
 inline constexpr GfciRow kGarageOutlets{.topic = "gfci-needed/outdoor-outlets",
-                                        .what = "outlets of garages, outbuildings and boathouses, wired in too",
+                                        .what = "outdoor outlets of garages, wired in too",
                                         .of = Of::wired_in,
-                                        .places = {garage, outbuilding, boathouse},
+                                        .places = {garage},
                                         .asks = maybe,
-                                        .hangs_on = "its floor is at or below the ground outside",
+                                        .hangs_on = "the outlet is outdoors at it, and its floor is at or below the "
+                                                    "ground outside",
                                         .elsewhere = Elsewhere::no,
                                         .most = 50_A};
+inline constexpr GfciRow kOutbuildingOutlets{.topic = "gfci-needed/outdoor-outlets",
+                                             .what = "outdoor outlets of outbuildings and boathouses, wired in too",
+                                             .of = Of::wired_in,
+                                             .places = {outbuilding, boathouse},
+                                             .asks = maybe,
+                                             .hangs_on = "the outlet is outdoors at it",
+                                             .elsewhere = Elsewhere::no,
+                                             .most = 50_A};
 
 // Listed heating and cooling equipment is let off before that day.
-constexpr GfciRow until(GfciRow row, Day day) {
+constexpr GfciRow until(GfciRow row, Day day, std::string_view unless_adopted = {}) {
     row.until = day;
+    row.unless_adopted = unless_adopted;
     return row;
 }
+constexpr GfciRow up_to(Amps most, GfciRow row) {
+    row.most = most;
+    return row;
+}
+// The day of 210.8(F) Exception No. 2: printed in 2023, of 2020 by an amendment of August 2022.
+inline constexpr Day kHvacRelief{2026, 9, 1};
 
 // 2017 speaks of 125 V, 15 A and 20 A; from 2020 on of 125 V to 250 V, whatever the amperes.
 inline constexpr ReceptacleScope kTwentyAmps{.two_pole = false, .most = 20_A};

@@ -19,17 +19,27 @@ inline constexpr std::array kLighting{DemandBand{3'000, 100, seen}, DemandBand{1
 // 220.82(B), 220.83.
 inline constexpr std::array kNewDwelling{DemandBand{10'000, 100, seen}, DemandBand{0, 40, seen}};
 inline constexpr std::array kExistingDwelling{DemandBand{8'000, 100, seen}, DemandBand{0, 40, seen}};
-// Table 220.44 (2023: 220.47).
-inline constexpr std::array kOutlets{DemandBand{10'000, 100, memory}, DemandBand{0, 50, memory}};
+// Table 220.44 (2023: 220.47): of 2023 a text of it and a trade page, of the others the page.
+constexpr auto outlets(Source source) { return std::array{DemandBand{10'000, 100, source}, DemandBand{0, 50, source}}; }
+inline constexpr auto kOutlets = outlets(noted), kSeenOutlets = outlets(seen);
 
 // 220.50 with 430.24; what is left out: 220.60.
 inline constexpr MotorLoads kMotor{.percent = {25, seen}, .left_out = memory};
 
 } // namespace loads
 
+// The tables of which more was seen in one edition than in another.
+struct LoadTables {
+    CookingTable const& cooking = kCooking;
+    DryerTable const& dryers = kDryers;
+    DemandBands outlets = loads::kOutlets;
+};
+inline constexpr LoadTables kLoadTables, kSeenLoadTables{kSeenCooking, kSeenDryers, loads::kSeenOutlets};
+
 // What changed: 2020 counts only appliances of 500 W and more among the four; 2023 counts a vehicle charger at 7200 VA
 // at least.
-constexpr DemandFactors demand_factors(std::int64_t fixed_least, std::optional<Figure> vehicle) {
+constexpr DemandFactors demand_factors(std::int64_t fixed_least, std::optional<Figure> vehicle,
+                                       LoadTables const& tables) {
     return {
         .floor = {.amps = {100, seen}, .large_from_m2 = {}, .large_amps = {}, .is_load = false, .of_feeders = false},
         .by_floor = FloorLoads{.va_per_ft2 = {3, seen},
@@ -44,8 +54,8 @@ constexpr DemandFactors demand_factors(std::int64_t fixed_least, std::optional<F
                                .fixed_least_va = {fixed_least, seen},
                                .fixed_percent = {75, seen},
                                .dryer_least_va = {5000, seen},
-                               .dryers = kDryers,
-                               .cooking = kCooking,
+                               .dryers = tables.dryers,
+                               .cooking = tables.cooking,
                                .vehicle_least_va = vehicle,
                                .motor = loads::kMotor},
         .neutral =
@@ -60,8 +70,8 @@ constexpr DemandFactors demand_factors(std::int64_t fixed_least, std::optional<F
         .peak = {.percent = {125, seen}, .year_days = {365, seen}, .recorded_days = Figure{30, seen}},
         .by_blocks = {},
         .listed = {.continuous_percent = {125, seen},
-                   .outlet_va = Figure{180, memory},
-                   .outlets = loads::kOutlets,
+                   .outlet_va = Figure{180, noted},
+                   .outlets = tables.outlets,
                    .motor = loads::kMotor},
         .drops_half_amps = true,
         .managed_counts_at_limit = true,

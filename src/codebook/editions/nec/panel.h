@@ -13,14 +13,14 @@ namespace legwork::nec {
 
 using namespace how_read;
 
-// 2017 705.12(B)(2)(3), 2020 705.12(B)(3), 2023 705.12(B): read on trade pages, the sum of all breakers from
-// memory.
-inline constexpr BackfeedTable kBackfeed{
-    .bus_percent = {120, seen},
-    .dwelling_bus_percent = {120, seen},
-    .output_percent = Figure{125, seen},
-    .all_breakers = memory,
-};
+// 2017 705.12(B)(2)(3), 2020 705.12(B)(3), 2023 705.12(B): read on trade pages; the sum of all breakers in a text of
+// 2017 ((c) there), of the others on one page each.
+constexpr BackfeedTable backfeed_by(Source all_breakers) {
+    return {.bus_percent = {120, seen},
+            .dwelling_bus_percent = {120, seen},
+            .output_percent = Figure{125, seen},
+            .all_breakers = all_breakers};
+}
 
 inline constexpr DropLimits kDropLimits{
     .part_percent = {3, seen},
@@ -34,8 +34,8 @@ inline constexpr Demands kDemands{
     .every_pair_off_together = true, .tied_singles_count = true, .names_outlive_people = true, .up_is_on = true};
 
 // `feeders` of one panel whose disconnects stand together may supply one building.
-constexpr OutbuildingSupplies outbuilding(int feeders) {
-    return {.one_only = true, .feeders_from_one_panel = {feeders, memory}, .other_volts = {2, memory}};
+constexpr OutbuildingSupplies outbuilding(Figure feeders) {
+    return {.one_only = true, .feeders_from_one_panel = feeders, .other_volts = {2, seen}};
 }
 
 } // namespace legwork::nec

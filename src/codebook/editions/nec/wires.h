@@ -30,11 +30,15 @@ inline constexpr std::array kDwellingFeeders{
     DwellingFeederRow{250_A, Gauge::awg4_0, std::nullopt, seen},
 };
 
-inline constexpr std::array kReceptacles{
-    // Table 210.21(B)(3)
-    ReceptacleRow{15, 15, 15, memory}, ReceptacleRow{20, 15, 20, seen},   ReceptacleRow{30, 30, 30, memory},
-    ReceptacleRow{40, 40, 50, seen},   ReceptacleRow{50, 50, 50, memory},
-};
+// Table 210.21(B)(3) and Table 210.24 (2023: 210.24(1)), which agree. In 2023 the first asks for no less than it says,
+// and the second still for no more: of a larger one readings differ.
+constexpr auto receptacles(bool larger_disputed) {
+    return std::array{
+        ReceptacleRow{15, 15, 15, seen, larger_disputed}, ReceptacleRow{20, 15, 20, seen, larger_disputed},
+        ReceptacleRow{30, 30, 30, seen, larger_disputed}, ReceptacleRow{40, 40, 50, seen, larger_disputed},
+        ReceptacleRow{50, 50, 50, seen, larger_disputed}};
+}
+inline constexpr auto kReceptacles = receptacles(false), kAtLeastReceptacles = receptacles(true);
 
 inline constexpr RangeDemand kRange{
     // Table 220.55 columns B and C with notes 1, 3 and 4; 210.19(A)(3)

@@ -18,10 +18,12 @@ namespace legwork::nec_2020 {
 using namespace how_read;
 
 inline constexpr AfciTable kAfci = nec::afci(15);
-inline constexpr HouseholdTable kHousehold = nec::household(nec::home::kGarageAlone);
-inline constexpr OutbuildingSupplies kOutbuilding = nec::outbuilding(6);
+inline constexpr HouseholdTable kHousehold =
+    nec::household(nec::home::kBasins, nec::home::kGarageAlone, nec::home::kOutdoor);
+inline constexpr BackfeedTable kBackfeed = nec::backfeed_by(noted);
+inline constexpr OutbuildingSupplies kOutbuilding = nec::outbuilding({6, seen});
 // Only appliances of 500 W and more count among the four.
-inline constexpr DemandFactors kDemandFactors = nec::demand_factors(500, std::nullopt);
+inline constexpr DemandFactors kDemandFactors = nec::demand_factors(500, std::nullopt, nec::kLoadTables);
 
 inline constexpr CodeBook kBook{
     .edition = "NEC 2020",
@@ -41,25 +43,26 @@ inline constexpr CodeBook kBook{
     .dwelling_lighting_continuous = false,
     .heating_breaker_percent = {100, seen},
     .heating_wire_in_full = false,
+    .heating_is_continuous = false,
     .motor_wire_percent = {125, seen},
-    .motor_breaker_percent = {250, memory},
-    .motor_breaker_most_percent = {400, memory},
-    .welder_breaker_percent = {200, memory},
+    .motor_breaker_percent = {250, seen},
+    .motor_breaker_most_percent = {400, seen},
+    .welder_breaker_percent = {200, seen},
     .range = nec::kRange,
     .receptacles = nec::kReceptacles,
     .lone_receptacle = seen,
     .outlet_count = silent,
-    .remarking = nec::kRemarking,
+    .remarking = nec::kAtTheEnds,
     .drop_limits = nec::kDropLimits,
     .demands = nec::kDemands,
-    .backfeed = nec::kBackfeed,
+    .backfeed = kBackfeed,
     .positions = silent,
     .outbuilding = kOutbuilding,
     .gfci = kGfci,
     .afci = kAfci,
     .switches = nec::kSwitches,
     .household = kHousehold,
-    .counter = nec::home::kCounter,
+    .counter = nec::home::kNotedCounter,
     .own_circuits = nec::kOwnCircuits,
     .demand_factors = kDemandFactors,
 };

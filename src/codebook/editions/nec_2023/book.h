@@ -18,10 +18,12 @@ namespace legwork::nec_2023 {
 using namespace how_read;
 
 inline constexpr AfciTable kAfci = nec::afci(10);
-inline constexpr HouseholdTable kHousehold = nec::household(nec::home::kGarage);
-inline constexpr OutbuildingSupplies kOutbuilding = nec::outbuilding(6);
+inline constexpr HouseholdTable kHousehold =
+    nec::household(nec::home::kBasins, nec::home::kGarage, nec::home::kOutdoor);
+inline constexpr BackfeedTable kBackfeed = nec::backfeed_by(noted);
+inline constexpr OutbuildingSupplies kOutbuilding = nec::outbuilding({6, memory});
 // Only appliances of 500 W and more count among the four; a vehicle charger counts at 7200 VA at least.
-inline constexpr DemandFactors kDemandFactors = nec::demand_factors(500, Figure{7200, seen});
+inline constexpr DemandFactors kDemandFactors = nec::demand_factors(500, Figure{7200, seen}, nec::kSeenLoadTables);
 
 inline constexpr CodeBook kBook{
     .edition = "NEC 2023",
@@ -41,18 +43,19 @@ inline constexpr CodeBook kBook{
     .dwelling_lighting_continuous = false,
     .heating_breaker_percent = {100, seen},
     .heating_wire_in_full = false,
+    .heating_is_continuous = false,
     .motor_wire_percent = {125, seen},
-    .motor_breaker_percent = {250, memory},
-    .motor_breaker_most_percent = {400, memory},
-    .welder_breaker_percent = {200, memory},
+    .motor_breaker_percent = {250, noted},
+    .motor_breaker_most_percent = {400, noted},
+    .welder_breaker_percent = {200, noted},
     .range = nec::kRange,
-    .receptacles = nec::kReceptacles,
+    .receptacles = nec::kAtLeastReceptacles,
     .lone_receptacle = seen,
     .outlet_count = silent,
-    .remarking = nec::kRemarking,
+    .remarking = nec::kAtTheEnds,
     .drop_limits = nec::kDropLimits,
     .demands = nec::kDemands,
-    .backfeed = nec::kBackfeed,
+    .backfeed = kBackfeed,
     .positions = silent,
     .outbuilding = kOutbuilding,
     .gfci = kGfci,
@@ -60,7 +63,7 @@ inline constexpr CodeBook kBook{
     .switches = nec::kSwitches,
     .household = kHousehold,
     .counter = nec::home::kCounter,
-    .own_circuits = nec::kOwnCircuits,
+    .own_circuits = nec::kOfLargeChargers,
     .demand_factors = kDemandFactors,
 };
 

@@ -12,11 +12,10 @@ namespace legwork::nec_2023 {
 
 namespace gfci {
 using namespace nec::gfci;
-// 210.8(F) lets listed heating and cooling equipment off until then.
-inline constexpr Day kHvacRelief{2026, 9, 1};
 inline constexpr std::array kRows{kHotTub,
                                   kBoatHoist,
                                   kHeatedFloor,
+                                  kHeatedFloorCovering,
                                   kCrawlSpaceLights,
                                   kDishwasher,
                                   kSumpPump,
@@ -35,7 +34,8 @@ inline constexpr std::array kRows{kHotTub,
                                   kLaundry,
                                   until(kOutdoorOutlets, kHvacRelief),
                                   until(kHeatPump, kHvacRelief),
-                                  until(kGarageOutlets, kHvacRelief)};
+                                  until(kGarageOutlets, kHvacRelief),
+                                  until(kOutbuildingOutlets, kHvacRelief)};
 } // namespace gfci
 
 inline constexpr GfciTable kGfci{.scope = nec::gfci::kAnyAmps, .rows = gfci::kRows};
