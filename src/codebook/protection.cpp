@@ -65,7 +65,7 @@ GfciAsked ask(GfciRow const& row, CodeBook const& book, Outlets const& o, std::o
         found.asks = Asks::perhaps;
         found.hangs_on = "it belongs to a dwelling";
     }
-    if (cite(book, row.topic).source == Source::memory) found.asks = std::min(found.asks, Asks::perhaps);
+    if (only_warns(cite(book, row.topic).source)) found.asks = std::min(found.asks, Asks::perhaps);
     if (found.until && !lists(kHvac, o.use)) found.until.reset();
     if (found.until && (!today || *today < *found.until)) found.asks = Asks::relieved;
     return found;

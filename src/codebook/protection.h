@@ -35,7 +35,7 @@ Plugged plugged(Outlets const& o);
 enum class Asks {
     no,
     relieved, // only until a day that has not come
-    perhaps,  // hangs on what a job does not say (a distance, a floor's height), or is from memory
+    perhaps,  // hangs on what a job does not say (a distance, a floor's height), or is not sure
     yes,
 };
 
@@ -72,7 +72,7 @@ struct GfciRow {
 struct GfciAsked {
     GfciRow const* row = nullptr; // null: nothing is asked
     Asks asks = Asks::no;
-    std::string_view hangs_on{}; // of `perhaps`; empty when it is only from memory
+    std::string_view hangs_on{}; // of `perhaps`; empty when it is only not sure
     std::optional<Day> until{};  // the day its relief ended or will end
 };
 // The gravest row for these outlets, the first of equals. `today` is the job's date: without one a relief still runs.

@@ -32,6 +32,7 @@ std::string text(Reference const& r) {
 std::string_view name(Source s) {
     switch (s) {
     case Source::seen: return "seen";
+    case Source::noted: return "noted";
     case Source::memory: return "memory";
     case Source::unread: return "unread";
     case Source::practice: break;

@@ -8,9 +8,12 @@
 
 namespace legwork {
 
-// How a number was come by: its page was seen, it is from memory, or it is common practice without a source, from sure
-// to less sure. Unread: nobody has looked what this edition says, and no rule judges by it; what is left out is that.
-enum class Source { unread, seen, memory, practice };
+// How a number was come by: its page was seen (the code's text, or two pages that agree), one page of notes states it,
+// it is from memory, or it is common practice without a source, from sure to less sure. Unread: nobody has looked what
+// this edition says, and no rule judges by it; what is left out is that.
+enum class Source { unread, seen, noted, memory, practice };
+// Not sure enough for an error: what hangs on it is at most a warning.
+constexpr bool only_warns(Source s) { return s == Source::noted || s == Source::memory; }
 
 struct Silent {};
 struct Unread {
@@ -19,7 +22,7 @@ struct Unread {
 
 // As the rows of tables say it.
 namespace how_read {
-inline constexpr auto seen = Source::seen, memory = Source::memory, practice = Source::practice;
+inline constexpr auto seen = Source::seen, noted = Source::noted, memory = Source::memory, practice = Source::practice;
 inline constexpr Silent silent{}; // the code does not speak of it
 inline constexpr Unread unread{}; // nobody has looked
 } // namespace how_read
@@ -41,6 +44,6 @@ std::string section_words(Reference const& r);
 std::string text(Reference const& r);
 // The number or fact is from memory, and nothing in text() says so of the section.
 bool is_silently_from_memory(Reference const& r);
-std::string_view name(Source s); // "seen", "memory", "practice", "unread"
+std::string_view name(Source s); // "seen", "noted", "memory", "practice", "unread"
 
 } // namespace legwork

@@ -173,9 +173,8 @@ void tell(StepList& steps, ClimateShares const& shares, ClimateSides const& both
     show(steps, only_cool);
     if (cool.size() > 1)
         steps.subtotal(say("load/cooling-together"), shares.cooling_topic, as_sum(figures_of(cool)), cold);
-    auto const source = std::ranges::any_of(larger, [](SidePart const& p) { return p.source == Source::memory; })
-                            ? Source::memory
-                            : Source::seen;
+    auto source = Source::seen;
+    for (SidePart const& p : larger) source = std::max(source, p.source);
     if (cool.empty() || heat.empty())
         finish(steps, shares.kind, cool.empty() ? say("load/heating") : say("load/cooling"), larger.front().topic,
                as_sum(figures_of(larger)), c.va, c.counted, source);

@@ -62,6 +62,7 @@ std::int64_t StepList::add(LoadStep::Kind kind, Phrase item, std::string_view to
                            std::vector<std::string> circuits, Source source) {
     auto reference = cite(*book_, "load-service/" + std::string(topic));
     if (source == Source::memory && reference.source != Source::unread) reference.source = source;
+    if (source == Source::noted && reference.source == Source::seen) reference.source = source;
     steps_.push_back(
         {kind, std::move(item), topic, std::move(reference), std::move(arithmetic), va, std::move(circuits)});
     return va;
@@ -116,7 +117,7 @@ LoadStep const* grown_step(LoadCalculation const& before, LoadCalculation const&
 std::int64_t sure_va(LoadCalculation const& load) {
     std::int64_t sum = 0;
     for (LoadStep const& s : load.steps)
-        if (s.kind == LoadStep::Kind::counted && s.reference.source != Source::memory &&
+        if (s.kind == LoadStep::Kind::counted && !only_warns(s.reference.source) &&
             s.reference.source != Source::unread)
             sum += s.va;
     return sum;

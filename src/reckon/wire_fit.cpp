@@ -12,6 +12,8 @@
 namespace legwork {
 
 namespace {
+std::string_view if_remembered(Source s) { return s == Source::memory ? " (from memory)" : ""; }
+
 // A motor alone on its circuit: said so, or a pump on a circuit of its own. Compressors go by their nameplate (mca,
 // mop); receptacles, and a neutral shared with something else, by their wire.
 bool only_a_motor(Circuit const& circuit) {
@@ -38,8 +40,8 @@ Easement motor(Case const& c, Amps current) {
 Easement welder(Case const& c, WireRating const& wire) {
     auto const& share = c.book.welder_breaker_percent;
     return {0_A, percent(wire.base, share.value), "wire-breaker-fits/welder", share.source,
-            fmt::format("a welder's wire may stand on {} % of its rating (from memory), by the welder's nameplate only",
-                        share.value)};
+            fmt::format("a welder's wire may stand on {} % of its rating{}, by the welder's nameplate only",
+                        share.value, if_remembered(share.source))};
 }
 
 // A feeder that carries all of one dwelling: the only load of its panel.
@@ -53,9 +55,9 @@ Easement dwelling_feeder_of(Case const& c, Circuit const& circuit, WireRating co
     if (!row) return {};
     auto const least = circuit.metal == Metal::copper ? row->copper : row->aluminium;
     if (!least || wire.gauge < *least) return {};
-    bool const sure = row->source != Source::memory;
+    bool const sure = !only_warns(row->source);
     return {sure ? *circuit.breaker : 0_A, *circuit.breaker, "wire-breaker-fits/dwelling-feeder", row->source,
-            "as a feeder of a whole dwelling it may do (from memory)"};
+            fmt::format("as a feeder of a whole dwelling it may do{}", if_remembered(row->source))};
 }
 
 // Ratings that may stand on a breaker of this size: the row of the next circuit size; above the table its own.
@@ -91,7 +93,7 @@ std::optional<std::string_view> stands_by(Case const& c, Circuit const& circuit,
     if (plate.both_said) return "wire-breaker-fits/nameplate";
     if (*circuit.breaker <= wire.breaker) return wire.topic;
     Easement const ease = easement(c, circuit, wire);
-    bool const eased = *circuit.breaker <= ease.up_to && ease.source != Source::memory;
+    bool const eased = *circuit.breaker <= ease.up_to && !only_warns(ease.source);
     return eased ? std::optional(ease.topic) : std::nullopt;
 }
 

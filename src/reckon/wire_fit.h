@@ -17,7 +17,7 @@ namespace legwork {
 // Raises a wire's limit for what the circuit feeds: heating, a motor alone, a welder, a whole dwelling.
 struct Easement {
     Amps up_to;             // allowed up to here
-    Amps doubtful_up_to;    // perhaps allowed up to here; that number is from memory
+    Amps doubtful_up_to;    // perhaps allowed up to here; that number is not sure
     std::string_view topic; // of cite.h; empty: nothing is eased
     Source source = Source::seen;
     std::string words; // "25 A for fixed heating"
@@ -32,7 +32,7 @@ struct NameplateFit {
 NameplateFit by_nameplate(Circuit const& circuit, WireRating const& wire); // of a circuit with a breaker
 
 // By which topic of cite.h the breaker may stand on this wire; nothing where wire-breaker-fits would speak, and where
-// it is silent only for a number from memory (a motor's breaker), which nobody should be told to build by.
+// it is silent only for a number that is not sure, which nobody should be told to build by.
 std::optional<std::string_view> stands_by(Case const& c, Circuit const& circuit, WireRating const& wire);
 
 // The amperes of one receptacle type against the circuit's breaker.

@@ -26,7 +26,7 @@ namespace {
 Finding finished(Finding f) {
     f.message = as_sentence(std::move(f.message));
     f.fix = as_sentence(std::move(f.fix));
-    if (f.reference.source == Source::memory && f.severity == Severity::error) f.severity = Severity::warning;
+    if (only_warns(f.reference.source) && f.severity == Severity::error) f.severity = Severity::warning;
     return f;
 }
 } // namespace

@@ -60,7 +60,7 @@ TEST_CASE("verdict: what nobody has read is neither passed nor silent", "[check]
 }
 
 // Source: the agreed list, "a finding whose deciding number is from memory is at most a warning".
-TEST_CASE("verdict: no error hangs on a number from memory", "[check][verdict]") {
+TEST_CASE("verdict: no error hangs on a number from memory or from one page of notes", "[check][verdict]") {
     auto const told = [](Severity severity, Source source) {
         Inspection seen;
         seen.looked();
@@ -68,6 +68,7 @@ TEST_CASE("verdict: no error hangs on a number from memory", "[check][verdict]")
         return seen.verdict().findings().at(0);
     };
     REQUIRE(told(Severity::error, Source::memory).severity == Severity::warning);
+    REQUIRE(told(Severity::error, Source::noted).severity == Severity::warning);
     REQUIRE(told(Severity::note, Source::memory).severity == Severity::note);
     REQUIRE(told(Severity::error, Source::seen).severity == Severity::error);
     REQUIRE(told(Severity::error, Source::practice).severity == Severity::error);

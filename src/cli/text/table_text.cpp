@@ -24,6 +24,7 @@ std::string source_words(std::optional<Source> source) {
     if (!source) return "";
     switch (*source) {
     case Source::seen: return "seen";
+    case Source::noted: return "noted";
     case Source::memory: return "from memory";
     case Source::unread: return "not read";
     case Source::practice: break;
@@ -133,6 +134,7 @@ void print_table(CodeTable const& table, Streams& streams) {
         if (has(table, source)) streams.out << in_lines(words, streams.width, 4) << '\n';
     };
     tell(Source::seen, "seen: a page that states it was read; practice: custom, no source.");
+    tell(Source::noted, "noted: one page of notes states it; alone it never makes an error.");
     tell(Source::memory, "from memory: look it up in your code before you rely on it; alone it never makes an error.");
     tell(Source::unread, "not read: nobody has looked what this edition says; no rule judges by it.");
 }

@@ -130,10 +130,8 @@ std::vector<TablePart> cooking_load_table() {
                       [](CodeBook const& book) {
                           return by_number(book, 25, 4, [](FloorLoads const& f, int n) {
                               auto const r = cooking_row(f.cooking, n);
-                              bool const all_seen = r.a.source == Source::seen && r.b.source == Source::seen &&
-                                                    r.c.source == Source::seen;
                               return TableRow{{std::to_string(n), percent(r.a.value), percent(r.b.value), va(r.c)},
-                                              all_seen ? Source::seen : Source::memory};
+                                              std::max({r.a.source, r.b.source, r.c.source})};
                           });
                       });
 }

@@ -76,10 +76,10 @@ bool each_its_own_volts(Supplies const& s) {
     return !s.own_service;
 }
 
-// An exception, known from memory only, that may let these supplies be.
+// An exception that may let these supplies be.
 struct Doubt {
     std::string words;
-    Source source = Source::memory;
+    Source source;
 };
 std::optional<Doubt> doubt(Case const& c, Supplies const& s) {
     auto const& rule = outbuilding_supplies(c.book);
@@ -104,7 +104,9 @@ Finding too_many(Case const& c, std::string const& house, Supplies const& s) {
                             "one), so that one switch makes all of it dead",
                             house, s.total(), listed(s.words),
                             outbuilding_supplies(c.book).one_only ? "the code allows" : "good practice is");
-    if (exception) f.message += fmt::format("; from memory, {}", exception->words);
+    if (exception)
+        f.message +=
+            fmt::format("; {}{}", exception->source == Source::memory ? "from memory, " : "", exception->words);
     f.fix = exception
                 ? "Ask the inspector, and hang a sign at each that names the other; or feed a small panel there by one "
                   "feeder"

@@ -33,7 +33,7 @@ std::string where(PanelSign const& s) {
     return fmt::format("{}{}", words(s.sign->place), at_circuit ? " " + s.circuit : "");
 }
 
-// Every section once, and "memory" as soon as one of them is.
+// Every section once, as sure as the least sure of them.
 Reference reference_of(Reference one, std::vector<PanelSign> const& signs) {
     std::vector<std::string> sections;
     one.numbers = FromMemory::none;
@@ -41,7 +41,7 @@ Reference reference_of(Reference one, std::vector<PanelSign> const& signs) {
         if (s.reference.section.empty()) continue;
         auto const section = section_words(s.reference);
         if (std::ranges::count(sections, section) == 0) sections.push_back(section);
-        if (sections.size() == 1 || s.reference.source == Source::memory) one.source = s.reference.source;
+        one.source = sections.size() == 1 ? s.reference.source : std::max(one.source, s.reference.source);
         if (s.reference.numbers != FromMemory::none) one.numbers = s.reference.numbers;
     }
     one.numbers_told = true;
