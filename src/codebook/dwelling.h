@@ -11,7 +11,7 @@
 
 namespace legwork {
 
-enum class Household { kitchen, laundry, bath, garage, outdoor };
+enum class Household { kitchen, laundry, utility, bath, garage, outdoor };
 
 // What the receptacles of one part of a dwelling ask for.
 struct HouseholdCircuits {
@@ -22,13 +22,15 @@ struct HouseholdCircuits {
     RoomPlaces with_places; // receptacles there may share them
     bool with_lighting;     // lights of the same place may
     bool with_one_room;     // so may whatever stands in the one room that the circuit serves
+    bool in_flats = true;   // `always` is of the units of an apartment building too
 };
 struct HouseholdTable {
-    CodePage<HouseholdCircuits> kitchen, laundry, bath, garage, outdoor;
+    CodePage<HouseholdCircuits> kitchen, laundry, utility, bath, garage, outdoor;
     constexpr CodePage<HouseholdCircuits> const& of(Household part) const {
         switch (part) {
         case Household::kitchen: return kitchen;
         case Household::laundry: return laundry;
+        case Household::utility: return utility;
         case Household::bath: return bath;
         case Household::garage: return garage;
         case Household::outdoor: break;
@@ -58,15 +60,20 @@ struct OwnCircuit {
     std::span<std::string_view const> with; // uses that may share it all the same
     bool one_outlet;                        // and no second outlet on it
     Source source;
-    std::string_view topic; // of cite.h
+    std::string_view topic;             // of cite.h
+    int poles = 0;                      // asked of circuits of so many only; 0: of any
+    std::optional<Figure> above_w = {}; // asked where its load, if that is known, is more
+    std::string_view which = {};        // asked of those only: "in a cupboard or enclosure"
+    RoomPlaces let_off = {};            // not asked where the circuit's words say one of these
 };
 struct OwnCircuitTable {
     std::span<OwnCircuit const> rows;
 };
-// Null when nothing asks it of this use.
-inline OwnCircuit const* own_circuit(CodeBook const& book, std::string_view use) {
+// Null when nothing asks it of this use on a circuit of so many poles.
+inline OwnCircuit const* own_circuit(CodeBook const& book, std::string_view use, int poles) {
     auto const rows = book.own_circuits.rows;
-    auto const at = std::ranges::find(rows, use, &OwnCircuit::use);
+    auto const at = std::ranges::find_if(
+        rows, [&](OwnCircuit const& row) { return row.use == use && (row.poles == 0 || row.poles == poles); });
     return at == rows.end() ? nullptr : &*at;
 }
 

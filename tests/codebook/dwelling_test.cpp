@@ -32,21 +32,25 @@ TEST_CASE("the circuits of a dwelling, by edition", "[codebook]") {
         REQUIRE(garage.with_lighting == (!nec || edition == "NEC 2023"));
         REQUIRE_FALSE(household_circuits(book, Household::laundry).always);
         REQUIRE(household_circuits(book, Household::outdoor).always);
+        // CE 26-654(b), (c), 26-656(g) as notes on 2021 tell them.
+        bool const since_2021 = !nec && edition != "CE 2018";
+        REQUIRE((book.household.utility.get() != nullptr) == since_2021);
+        REQUIRE(household_circuits(book, Household::outdoor).in_flats != since_2021);
+        if (since_2021) REQUIRE(household_circuits(book, Household::laundry).with_places.empty());
     }
 }
 
 TEST_CASE("what wants a circuit of its own names uses and sections that there are", "[codebook]") {
     for (auto const& edition : editions())
-        for (Use const& use : uses()) {
-            OwnCircuit const* own = own_circuit(*code_book(edition), use.name);
-            CAPTURE(edition, use.name);
-            if (!own) continue;
-            REQUIRE(use.dedicated);
-            REQUIRE(has_citation(own->topic));
-            REQUIRE(cite(*code_book(edition), own->topic).section.empty() == (own->source == Source::practice));
-            for (auto const other : own->with) REQUIRE(use_named(other));
+        for (OwnCircuit const& own : code_book(edition)->own_circuits.rows) {
+            CAPTURE(edition, own.use);
+            Use const* use = use_named(own.use);
+            REQUIRE((use && use->dedicated));
+            REQUIRE(has_citation(own.topic));
+            REQUIRE(cite(*code_book(edition), own.topic).section.empty() == (own.source == Source::practice));
+            for (auto const other : own.with) REQUIRE(use_named(other));
         }
-    for (auto const& edition : editions()) REQUIRE_FALSE(own_circuit(*code_book(edition), "lighting"));
+    for (auto const& edition : editions()) REQUIRE_FALSE(own_circuit(*code_book(edition), "lighting", 1));
 }
 
 TEST_CASE("a central vacuum is read from its name", "[codebook]") {

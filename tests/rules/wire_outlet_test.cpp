@@ -51,10 +51,21 @@ TEST_CASE("wire-outlet: a pair has 240 V between its hots", "[check][wire]") {
 }
 
 TEST_CASE("wire-outlet: amperes of several receptacles", "[check][wire]") {
-    // Source: NEC Table 210.21(B)(3): 20 A 15 or 20, 40 A 40 or 50; the other rows from memory. CE: a 20 A circuit
-    // takes 5-20R, from memory.
+    // Source: NEC Table 210.21(B)(3): 20 A 15 or 20, 40 A 40 or 50; the other rows from memory. CE 2021 26-700(2): a
+    // receptacle only on a circuit of its amperes, on a page that quotes the regulator; 14-600 of 2018 from memory.
     REQUIRE(outlet(with(circuit("12/2", 20_A), {"5-15R"}), "NEC 2023") == '-');
-    REQUIRE(outlet(with(circuit("12/2", 20_A), {"5-15R"}), "CE 2024") == 'W');
+    for (auto const edition : {"CE 2018", "CE 2021", "CE 2024"}) {
+        CAPTURE(edition);
+        char const wrong = edition == std::string_view("CE 2018") ? 'W' : 'E';
+        REQUIRE(outlet(with(circuit("12/2", 20_A), {"5-15R"}), edition) == wrong);
+        REQUIRE(outlet(with(circuit("10/2", 30_A), {"5-15R"}), edition) == wrong);
+        REQUIRE(outlet(with(circuit("14/2", 15_A), {"5-20R"}), edition) == wrong);
+        REQUIRE(outlet(with(circuit("14/2", 15_A), {"5-15R"}), edition) == '-');
+        REQUIRE(outlet(with(circuit("10/2", 30_A), {"TT-30R"}), edition) == '-');
+        auto old = with(circuit("12/2", 20_A), {"5-15R"});
+        old.existing = true;
+        REQUIRE(outlet(old, edition) == 'W');
+    }
     REQUIRE(outlet(with(circuit("12/2", 20_A), {"5-20R"}), "CE 2024") == '-');
     REQUIRE(outlet(with(circuit("14/2", 15_A), {"5-20R"}), "NEC 2023") == 'W');
     REQUIRE(outlet(with(circuit("14/2", 15_A), {"5-15R"}), "NEC 2023") == '-');

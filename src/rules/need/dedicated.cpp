@@ -25,9 +25,23 @@ std::vector<std::string> strangers_of(OwnCircuit const& own, Use const& use, Hom
     return strangers;
 }
 
+// What the code asks of this use on this circuit; null where it does not.
+OwnCircuit const* asked_of(Case const& c, HomeCircuit const& h, Use const& use) {
+    auto const* own = own_circuit(c.book, use.name, h.circuit->poles);
+    if (!own || h.places.any_of(own->let_off)) return nullptr;
+    auto const& load = h.circuit->load;
+    bool const small = own->above_w && load && *load <= VoltAmperes{own->above_w->value * 1000};
+    return small ? nullptr : own;
+}
+
+// "the oven", "a microwave in a cupboard or enclosure"
+std::string wanting(OwnCircuit const& own) {
+    return own.which.empty() ? fmt::format("the {}", own.use) : fmt::format("a {} {}", own.use, own.which);
+}
+
 std::optional<Finding> shared(Case const& c, HomeCircuit const& h) {
     for (Use const* use : h.things) {
-        auto const* own = own_circuit(c.book, use->name);
+        auto const* own = asked_of(c, h, *use);
         if (!own) continue;
         auto const strangers = strangers_of(*own, *use, h);
         if (strangers.empty()) continue;
@@ -36,7 +50,7 @@ std::optional<Finding> shared(Case const& c, HomeCircuit const& h) {
         std::vector<std::string> together{thing_name(*use)};
         together.insert(together.end(), strangers.begin(), strangers.end());
         f.message =
-            fmt::format("{}: {} on one circuit; the {} wants its own", h.circuit->mark, listed(together), use->name);
+            fmt::format("{}: {} on one circuit; {} wants its own", h.circuit->mark, listed(together), wanting(*own));
         say_if_existing(f, *h.circuit);
         f.fix = fmt::format("Give the {} its own circuit; if it has one, correct the name and `use` of {}", use->name,
                             h.circuit->mark);
@@ -47,20 +61,20 @@ std::optional<Finding> shared(Case const& c, HomeCircuit const& h) {
 
 std::optional<Finding> second_outlet(Case const& c, HomeCircuit const& h) {
     Use const* use = h.circuit->use;
-    auto const* own = use ? own_circuit(c.book, use->name) : nullptr;
+    auto const* own = use ? asked_of(c, h, *use) : nullptr;
     int const count = h.circuit->outlet_count.value_or(1);
     if (!own || !own->one_outlet || count <= 1) return std::nullopt;
     auto f = finding(c, need_dedicated, Gravity::usual, about(*h.circuit, "outlet_count"), own->topic);
     f.reference.source = own->source;
-    f.message = fmt::format("{} has {} outlets; the {} wants a circuit of its own, with one", h.circuit->mark, count,
-                            use->name);
+    f.message = fmt::format("{} has {} outlets; {} wants a circuit of its own, with one", h.circuit->mark, count,
+                            wanting(*own));
     say_if_existing(f, *h.circuit);
     f.fix = "Put the others on another circuit";
     return f;
 }
 
 bool wants_its_own(Case const& c, HomeCircuit const& h) {
-    return std::ranges::any_of(h.things, [&](Use const* use) { return own_circuit(c.book, use->name) != nullptr; });
+    return std::ranges::any_of(h.things, [&](Use const* use) { return asked_of(c, h, *use) != nullptr; });
 }
 
 Verdict judge(Case const& c) {

@@ -100,6 +100,7 @@ inline constexpr OwnCircuit kOwnRows[] = {
 constexpr HouseholdTable household(HouseholdCircuits const& garage) {
     return {.kitchen = home::kKitchen,
             .laundry = home::kLaundry,
+            .utility = Silent{},
             .bath = home::kBath,
             .garage = garage,
             .outdoor = home::kOutdoor};
