@@ -22,7 +22,7 @@ inline constexpr std::array kAmpacities{
     AmpacityRow{Gauge::awg4_0, 195, 230, 260, 150, 180, 205},
 };
 
-// NEC 240.6(A); CE Table 13 has the same steps (from memory).
+// NEC 240.6(A); CE Table 13 has the same steps: two lists that agree, neither of a named edition.
 inline constexpr std::array kStandardBreakers{15,  20,  25,  30,  35,  40,  45,  50,  60,  70,  80, 90,
                                               100, 110, 125, 150, 175, 200, 225, 250, 300, 350, 400};
 // NEC 2023 adds a breaker of 10 A, for lighting and little else; no wire of ours is smaller than it allows.

@@ -97,7 +97,7 @@ struct RemarkingTable {
 };
 
 struct SectionTable;        // sections.h
-struct OutletCount;         // outlet_count.h
+struct OutletCounts;        // outlet_count.h
 struct DropLimits;          // drop_limits.h
 struct Demands;             // demands.h
 struct BackfeedTable;       // backfeed.h
@@ -119,8 +119,8 @@ struct CodeBook {
     std::span<AmpacityRow const> ampacities;
     Source ampacities_source;
     std::span<SmallWireRow const> small_wires;
-    std::span<DwellingFeederRow const> dwelling_feeders;
-    std::span<int const> standard_breakers; // A, rising
+    std::span<DwellingFeederRow const> dwelling_feeders; // none: a dwelling's feeder is a feeder as any other
+    std::span<int const> standard_breakers;              // A, rising
     Source standard_breakers_source;
 
     int terminals_above_100_a;       // °C column for circuits above 100 A or wire larger than 1 AWG
@@ -138,14 +138,15 @@ struct CodeBook {
                                   // whether it runs for hours
     Figure motor_wire_percent;    // of a motor's current, least ampacity of its wire
     Figure motor_breaker_percent; // of a motor's current, largest breaker (then the next standard size)
-    Figure motor_breaker_most_percent; // where it will not start
-    Figure welder_breaker_percent;     // of the ampacity of a welder's wire
+    Figure motor_breaker_most_percent;                         // where it will not start
+    std::optional<Figure> motor_breaker_most_above_100_a = {}; // of a breaker above 100 A; nothing: the same
+    Figure welder_breaker_percent;                             // of the ampacity of a welder's wire
     RangeDemand const& range;
 
     std::span<ReceptacleRow const> receptacles;
     std::optional<Source> lone_receptacle; // one single receptacle of a circuit: no less than the circuit, larger is
                                            // fine; nothing: the table serves it too
-    CodePage<OutletCount> outlet_count;
+    CodePage<OutletCounts> outlet_count;
     RemarkingTable const& remarking;
     DropLimits const& drop_limits;
     Demands const& demands;

@@ -16,6 +16,7 @@ struct DropLimits {
     // The table of greatest lengths that a dwelling's lighting and general-use circuits may go by instead; empty where
     // there is none. Its lengths are not known here, so nothing is judged by it.
     std::string_view dwelling_lengths;
+    Source dwelling_lengths_source = Source::memory; // of that section's number
 };
 
 // Sources: NEC informational notes of 210.19 and 215.2 (no load is named there: the CE Code's is taken, common

@@ -11,7 +11,7 @@
 
 namespace legwork {
 
-enum class Household { kitchen, laundry, bath, garage, outdoor };
+enum class Household { kitchen, laundry, utility, bath, garage, outdoor };
 
 // What the receptacles of one part of a dwelling ask for.
 struct HouseholdCircuits {
@@ -23,13 +23,15 @@ struct HouseholdCircuits {
     bool with_lighting;     // lights of the same place may
     bool with_one_room;     // so may whatever stands in the one room that the circuit serves
     bool basins_only = false; // asked for the receptacles at basins and counters; others in that room may be elsewhere
+    bool in_flats = true;     // `always` is of the units of an apartment building too
 };
 struct HouseholdTable {
-    CodePage<HouseholdCircuits> kitchen, laundry, bath, garage, outdoor;
+    CodePage<HouseholdCircuits> kitchen, laundry, utility, bath, garage, outdoor;
     constexpr CodePage<HouseholdCircuits> const& of(Household part) const {
         switch (part) {
         case Household::kitchen: return kitchen;
         case Household::laundry: return laundry;
+        case Household::utility: return utility;
         case Household::bath: return bath;
         case Household::garage: return garage;
         case Household::outdoor: break;

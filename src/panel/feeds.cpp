@@ -68,6 +68,11 @@ bool has_two_hots(SupplyKind kind) { return row(kind).between > 0_V; }
 Volts volts_to_neutral(SupplyKind kind) { return row(kind).to_neutral; }
 Volts volts_between_legs(SupplyKind kind) { return row(kind).between; }
 int phase_degrees(SupplyKind kind) { return row(kind).phase; }
+
+bool is_wye(std::vector<Feed> const& feeds) {
+    return std::ranges::any_of(feeds, [](Feed const& f) { return f.kind == SupplyKind::wye_120_208; });
+}
+
 bool energizes(Feed const& feed, Leg leg) { return feed.kind != SupplyKind::one_leg_120 || feed.leg == leg; }
 
 bool is_live(std::vector<Feed> const& feeds, Layout const& layout, int space) {

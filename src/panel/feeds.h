@@ -27,11 +27,12 @@ std::vector<Feed> feeds(typed::Job const& job, typed::Panel const& panel);
 bool has_power_supply(typed::Job const& job, typed::Panel const& panel);
 
 bool is_dc(SupplyKind kind);
-bool has_two_hots(SupplyKind kind);        // two hot legs with a voltage between them: 120/240, 120/208
-Volts volts_to_neutral(SupplyKind kind);   // 120, or the volts of the DC
-Volts volts_between_legs(SupplyKind kind); // 240, 208, else 0
-int phase_degrees(SupplyKind kind);        // between leg A and leg B: 180, 120, 0
-bool energizes(Feed const& feed, Leg leg); // this source puts voltage on this leg
+bool has_two_hots(SupplyKind kind);          // two hot legs with a voltage between them: 120/240, 120/208
+Volts volts_to_neutral(SupplyKind kind);     // 120, or the volts of the DC
+Volts volts_between_legs(SupplyKind kind);   // 240, 208, else 0
+int phase_degrees(SupplyKind kind);          // between leg A and leg B: 180, 120, 0
+bool is_wye(std::vector<Feed> const& feeds); // some source is two legs of a wye, 120/208
+bool energizes(Feed const& feed, Leg leg);   // this source puts voltage on this leg
 // No source energizes this space, or the bus does not (`dead`).
 bool is_live(std::vector<Feed> const& feeds, Layout const& layout, int space);
 std::string_view name(SupplyKind kind); // as typed in the job: "120/240"

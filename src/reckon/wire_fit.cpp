@@ -29,15 +29,30 @@ Easement heating(Case const& c, WireRating const& wire) {
             fmt::format("{} for fixed heating", amps(value(up_to)))};
 }
 
+// The largest breaker on a motor that will not start. A large one may be set less far above the motor's current.
+struct MotorMost {
+    Amps any, large; // whatever its size; where a large one is held closer, else the same
+    bool sure;       // that it is held closer
+};
+MotorMost motor_most(CodeBook const& book, Amps current) {
+    auto const below = [&](Figure const& share) {
+        return standard_breaker_at_or_below(book, percent(current, share.value)).value_or(0_A);
+    };
+    constexpr Amps large_above = 100_A;
+    auto const any = below(book.motor_breaker_most_percent);
+    auto const& large = book.motor_breaker_most_above_100_a;
+    if (!large || any <= large_above) return {any, any, true};
+    return {any, std::max(large_above, below(*large)), !only_warns(large->source)};
+}
+
 Easement motor(Case const& c, Amps current) {
     auto const& usual = c.book.motor_breaker_percent;
     auto const up_to = standard_breaker_at_or_above(c.book, percent(current, usual.value)).value_or(0_A);
-    auto const most = standard_breaker_at_or_below(c.book, percent(current, c.book.motor_breaker_most_percent.value));
-    return {up_to,
-            std::max(up_to, most.value_or(0_A)),
-            "wire-breaker-fits/motor",
-            usual.source,
-            fmt::format("{} for its motor of {}", amps(value(up_to)), amps(value(current))),
+    auto const most = motor_most(c.book, current);
+    auto words = fmt::format("{} for its motor of {}", amps(value(up_to)), amps(value(current)));
+    if (most.large < most.any)
+        words += fmt::format(", {} where it will not start", amps(value(std::max(up_to, most.large))));
+    return {up_to, std::max(up_to, most.sure ? most.large : most.any), "wire-breaker-fits/motor", usual.source, words,
             false};
 }
 

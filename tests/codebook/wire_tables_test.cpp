@@ -2,7 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 // What the codes ask of runs, outlets and supplies. Sources: NEC informational notes of 210.19 and 215.2 and CE 8-102
-// as trade pages and an inspection authority's bulletin tell them; CE 8-304(1)(a) as a trade quiz tells it; NEC 225.30.
+// as trade pages and an inspection authority's bulletin tell them; CE 8-304(1)(a) as a trade quiz tells it, 20 A since
+// 2021 as a page on what changed and two persons' notes do; NEC 225.30.
 #include "codebook/drop_limits.h"
 #include "codebook/outbuilding.h"
 #include "codebook/outlet_count.h"
@@ -22,10 +23,14 @@ TEST_CASE("voltage drop: 3 % and 5 %, advised by one family and demanded by the 
         REQUIRE(limits.unknown_percent.value == 80);
         REQUIRE(limits.demanded == ce);
         REQUIRE(limits.dwelling_lengths.empty() != ce);
-        REQUIRE((outlet_count(book) != nullptr) == ce);
+        REQUIRE((outlet_count(book, 15_A) != nullptr) == ce);
+        REQUIRE_FALSE(outlet_count(book, 30_A));
         REQUIRE(outbuilding_supplies(book).one_only != ce);
     }
-    REQUIRE(outlet_count(*code_book("CE 2018"))->most == 12);
+    for (auto const edition : {"CE 2018", "CE 2021", "CE 2024"}) {
+        REQUIRE(outlet_count(*code_book(edition), 15_A)->most == 12);
+        REQUIRE(outlet_count(*code_book(edition), 20_A)->most == (edition == std::string_view("CE 2018") ? 12 : 16));
+    }
 }
 
 TEST_CASE("supplies of an outbuilding: an exception is seen of the edition it was seen of", "[codebook]") {

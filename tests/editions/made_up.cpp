@@ -77,7 +77,7 @@ constexpr BackfeedTable kBackfeed{
     .bus_percent = {100, unread}, .dwelling_bus_percent = {100, unread}, .output_percent = {}, .all_breakers = {}};
 constexpr GfciTable kGfci{.scope = nec::gfci::kAnyAmps, .rows = {}};
 constexpr HouseholdTable kHousehold{
-    .kitchen = unread, .laundry = unread, .bath = unread, .garage = unread, .outdoor = unread};
+    .kitchen = unread, .laundry = unread, .utility = unread, .bath = unread, .garage = unread, .outdoor = unread};
 constexpr OwnCircuitTable kOwnCircuits{};
 
 constexpr CodeBook kBook{

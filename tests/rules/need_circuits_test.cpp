@@ -3,7 +3,8 @@
 
 // Circuits a dwelling must have. Sources: NEC 210.11(C)(1) to (4) (two small-appliance circuits, laundry, bathroom and
 // garage circuits, 20 A each), 210.52(B)(3), (E), (F); CE 26-654, 26-722(d) (two circuits at the counter, one where one
-// receptacle is enough; on 15 A split, else 20 A); CE laundry, garage and outdoors from memory.
+// receptacle is enough; on 15 A split, else 20 A); CE laundry, garage and outdoors
+// of 2018 from memory, of 2021 as notes tell 26-654(b), (c) and 26-656(g), (h).
 #include "job/job.h"
 #include "need_jobs.h"
 
@@ -243,4 +244,35 @@ TEST_CASE("need-*: a part of a house, and an old house, are asked nothing that t
     // A new kitchen in an old house is new work.
     old.circuits.push_back(two_pole("RG").called("Range", "Kitchen").use("range"));
     REQUIRE(says("need-kitchen", old, edition) == "warning Main");
+}
+
+TEST_CASE("need-laundry: since CE 2021 laundry and utility room each have theirs", "[check][need]") {
+    auto const edition = any_edition();
+    CAPTURE(edition);
+    bool const since_2021 = edition == "CE 2021" || edition == "CE 2024";
+    auto const judged = [&](typed::Circuit c) { return says("need-laundry", home_with(std::move(c)), edition); };
+    auto const ut = [](std::string name) { return one_pole("UT").called(std::move(name)).use("receptacles"); };
+    REQUIRE(judged(ut("Utility room outlets")).empty());
+    REQUIRE(judged(ut("Utility room and hall outlets")) == (since_2021 ? "warning UT" : ""));
+    REQUIRE(judged(ut("Utility room outlets and lights")) == (since_2021 ? "warning UT" : ""));
+    REQUIRE(judged(one_pole("FU").called("Furnace", "Utility room").use("furnace")).empty()); // no receptacles shown
+    auto const both = one_pole("LA").called("Laundry and utility room outlets").use("laundry");
+    REQUIRE(judged(both) == (edition == "CE 2018" ? "" : "warning LA")); // told once
+    auto second = home_with(ut("Utility room and hall outlets"));
+    second.circuits.push_back(one_pole("U2").called("Outlets", "Utility room").use("receptacles"));
+    REQUIRE(says("need-laundry", second, edition).empty());
+    if (since_2021)
+        REQUIRE(found("need-laundry", home_with(ut("Utility room and hall outlets")), edition)[0].reference.section ==
+                "26-654(c)");
+}
+
+TEST_CASE("need-outdoor: since CE 2021 no lights on it, and none asked of a flat", "[check][need]") {
+    auto const edition = any_edition();
+    CAPTURE(edition);
+    bool const since_2021 = edition == "CE 2021" || edition == "CE 2024";
+    REQUIRE(says("need-outdoor", home_with(one_pole("OU").called("Porch outlets and lights").use("outdoor")),
+                 edition) == (since_2021 ? "warning OU" : ""));
+    auto flat = dwelling(home_without({"OU"}));
+    flat.panels[0].supply->kind = SupplyKind::wye_120_208;
+    REQUIRE(says("need-outdoor", flat, edition) == (since_2021 ? "" : "warning Main"));
 }

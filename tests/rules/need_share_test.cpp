@@ -3,7 +3,7 @@
 
 // What shares a circuit. Sources: CE 26-654, 26-722(d) (two counter receptacles a circuit and nothing else; a central
 // vacuum's own circuit), NEC 422.12 (central heating); NEC 210.52(B)(2), CE refrigerator, microwave, heating from
-// memory; the rest common practice, no source.
+// memory; CE 26-654(a), (d), 26-746(1), (3) as notes on 2021 tell them; the rest common practice, no source.
 #include "building/resolve.h"
 #include "job/job.h"
 #include "need_jobs.h"
@@ -43,6 +43,10 @@ TEST_CASE("a name lists things, landmarks and sites are none", "[check][need]") 
         {"water heater", "Water heater, laundry", "water heater"},
         {"furnace", "Furnace / air conditioner", "furnace, air conditioner"},
         {"furnace", "Furnace + laundry outlets", "furnace, receptacles"},
+        {"refrigerator", "Fridge/freezer", "refrigerator"},
+        {"freezer", "Freezer / fridge", "refrigerator"},
+        {"refrigerator", "Fridge and freezer", "refrigerator, freezer"},
+        {"oven", "Oven/microwave", "oven"},
         {"furnace", "Furnace room", "furnace"},
         {"furnace", "Laundry and furnace", "furnace, laundry"},
         {"lighting", "Lights, kitchen and laundry", "lighting"},
@@ -113,6 +117,7 @@ TEST_CASE("need-dedicated: what shares a circuit by its name", "[check][need]") 
         {"refrigerator", "Fridge and kitchen lights", true, true},
         {"refrigerator", "Refrigerator", false, false},
         {"refrigerator", "Fridge/freezer", false, false},
+        {"freezer", "Freezer/fridge", false, false},
         {"refrigerator", "Fridge and microwave", false, true},
         {"furnace", "Furnace and basement lights", true, true},
         {"furnace", "Furnace and air conditioner", false, false},
@@ -121,6 +126,7 @@ TEST_CASE("need-dedicated: what shares a circuit by its name", "[check][need]") 
         {"dishwasher", "Dishwasher and disposer", false, false},
         {"dishwasher", "Dishwasher and lights", true, true},
         {"microwave", "Microwave over the range", false, false},
+        {"oven", "Oven/microwave", false, false},
         {"central vacuum", "Central vacuum", false, false},
         {"central vacuum", "Central vacuum and hall outlets", false, true},
         {"sump pump", "Sump pump and basement lights", true, true},
@@ -175,4 +181,47 @@ TEST_CASE("need-dedicated: the section that asks it, where one does", "[check][n
     REQUIRE_THAT(text(found("need-dedicated", home_with(furnace), "NEC 2020").at(0).reference), Contains("422.12"));
     auto const pump = one_pole("X").called("Sump pump and lights").use("sump pump");
     REQUIRE(text(found("need-dedicated", home_with(pump), "NEC 2020").at(0).reference) == "common practice");
+}
+
+TEST_CASE("need-dedicated: since CE 2021 a refrigerator and an enclosed microwave share nothing", "[check][need]") {
+    auto const edition = any_edition();
+    CAPTURE(edition);
+    bool const since_2021 = edition == "CE 2021" || edition == "CE 2024";
+    auto const judged = [&](std::string use, std::string name) {
+        return says("need-dedicated", home_with(one_pole("X").called(std::move(name), "Kitchen").use(std::move(use))),
+                    edition);
+    };
+    std::string const fires = since_2021 ? "warning X" : "";
+    REQUIRE(judged("refrigerator", "Fridge and freezer") == fires);
+    REQUIRE(judged("microwave", "Microwave and oven") == fires);
+    REQUIRE(judged("microwave", "Microwave").empty());
+    if (!since_2021) return;
+    REQUIRE(judged("microwave", "Microwave and lights") == fires);
+    REQUIRE(judged("microwave", "Microwave and lights, island counter").empty()); // none in a cupboard
+    auto const told =
+        found("need-dedicated", home_with(one_pole("X").called("Microwave and lights").use("microwave")), edition);
+    REQUIRE_THAT(told.at(0).message, Contains("in a cupboard or enclosure"));
+}
+
+TEST_CASE("need-dedicated: since CE 2021 a heating or cooking appliance above 1500 W", "[check][need]") {
+    auto const edition = any_edition();
+    CAPTURE(edition);
+    bool const since_2021 = edition == "CE 2021" || edition == "CE 2024";
+    auto const judged = [&](std::string use, std::string name, std::optional<VoltAmperes> load = {}) {
+        return found("need-dedicated",
+                     home_with(two_pole("X").called(std::move(name)).use(std::move(use)).with([&](typed::Circuit& c) {
+                         c.load = load;
+                     })),
+                     edition);
+    };
+    REQUIRE(judged("cooktop", "Cooktop and oven").empty()); // two built-in units are one appliance
+    REQUIRE(judged("range", "Range").empty());
+    REQUIRE(judged("water heater", "Water heater and heat pump").size() == 1);
+    auto const shared = judged("oven", "Oven and microwave");
+    REQUIRE(shared.size() == (since_2021 ? 1u : 0u));
+    if (!since_2021) return;
+    REQUIRE(shared[0].reference.section == "26-746(1)");
+    REQUIRE(shared[0].severity == Severity::warning);
+    REQUIRE(judged("oven", "Oven and lights", 1501_VA).size() == 1);
+    REQUIRE(judged("oven", "Oven and lights", 1500_VA).empty());
 }

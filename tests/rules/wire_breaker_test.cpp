@@ -153,6 +153,20 @@ TEST_CASE("wire-breaker-fits: a motor's breaker goes by its current", "[check][w
     c.breaker = 25_A;
     c.load.reset(); // no current, no easement
     REQUIRE(fits(c, "NEC 2023") == 'E');
+    // CE 28-200(4)(c) as notes on 2021 tell it: 400 % up to 100 A, 300 % above.
+    auto large = used(circuit("10/2", 80_A, 2), "well pump", 7200_VA); // 30 A, 75 A
+    for (auto const edition : {"NEC 2023", "CE 2018", "CE 2021", "CE 2024"}) {
+        CAPTURE(edition);
+        large.breaker = 80_A;
+        REQUIRE(fits(large, edition) == '-');
+        large.breaker = 110_A;
+        REQUIRE(fits(large, edition) == 'W');
+        auto const told = of("wire-breaker-fits", job_of({large}), edition)[0].message;
+        bool const held = std::string_view(edition) >= "CE 2021" && std::string_view(edition) < "NEC";
+        REQUIRE((told.find("100 A where it will not start") != std::string::npos) == held);
+        large.breaker = 125_A; // 400 %: 120 A
+        REQUIRE(fits(large, edition) == 'E');
+    }
     auto disposer = used(circuit("14/2", 20_A), "disposer", 900_VA); // 7.5 A, on a cord
     REQUIRE(fits(disposer, "NEC 2023") == 'E');
     disposer.motor = true; // said to be a motor on its own circuit
@@ -194,7 +208,8 @@ TEST_CASE("wire-breaker-fits: a welder's wire", "[check][wire]") {
 }
 
 TEST_CASE("wire-breaker-fits: the feeder of a whole dwelling", "[check][wire]") {
-    // Source: NEC Table 310.12: 100 A on 4 AWG copper; CE Table 39 from memory: 60 A on 6 AWG, 200 A on 2/0.
+    // Source: NEC Table 310.12: 100 A on 4 AWG copper; CE 2018 Table 39 from memory: 60 A on 6 AWG, 200 A on 2/0. Notes
+    // on CE 2021 find no such allowance among the subrules of 4-004, those on 2024 list Table 39 as deleted.
     auto c = circuit("4/3", 100_A, 2);
     auto job = job_of({c});
     typed::Panel house;
@@ -209,7 +224,10 @@ TEST_CASE("wire-breaker-fits: the feeder of a whole dwelling", "[check][wire]") 
     REQUIRE(fits(job, "NEC 2023") == 'E');
     job.circuits[0].run[0].kind = "2/0/3";
     job.circuits[0].breaker = 200_A;
-    REQUIRE(fits(job, "CE 2024") == 'W');
+    REQUIRE(fits(job, "CE 2018") == 'W');
+    for (auto const edition : {"CE 2021", "CE 2024"}) REQUIRE(fits(job, edition) == 'E');
+    job.circuits[0].run[0].kind = "3/0/3"; // Table 2, 75 °C: 200 A
+    for (auto const edition : {"CE 2021", "CE 2024"}) REQUIRE(fits(job, edition) == '-');
     job.circuits.push_back(circuit("12/2", 20_A)); // no longer the whole load
     job.circuits.back().mark = "K2";
     job.circuits.back().panel = "Main";

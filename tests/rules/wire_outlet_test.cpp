@@ -55,7 +55,18 @@ TEST_CASE("wire-outlet: amperes of several receptacles", "[check][wire]") {
     // or 50. In 2023 the first says "not less than" and the second has not changed: of a larger one readings differ.
     // CE: a 20 A circuit takes 5-20R, from memory.
     REQUIRE(outlet(with(circuit("12/2", 20_A), {"5-15R"}), "NEC 2023") == '-');
-    REQUIRE(outlet(with(circuit("12/2", 20_A), {"5-15R"}), "CE 2024") == 'W');
+    for (auto const edition : {"CE 2018", "CE 2021", "CE 2024"}) {
+        CAPTURE(edition);
+        char const wrong = edition == std::string_view("CE 2018") ? 'W' : 'E';
+        REQUIRE(outlet(with(circuit("12/2", 20_A), {"5-15R"}), edition) == wrong);
+        REQUIRE(outlet(with(circuit("10/2", 30_A), {"5-15R"}), edition) == wrong);
+        REQUIRE(outlet(with(circuit("14/2", 15_A), {"5-20R"}), edition) == wrong);
+        REQUIRE(outlet(with(circuit("14/2", 15_A), {"5-15R"}), edition) == '-');
+        REQUIRE(outlet(with(circuit("10/2", 30_A), {"TT-30R"}), edition) == '-');
+        auto old = with(circuit("12/2", 20_A), {"5-15R"});
+        old.existing = true;
+        REQUIRE(outlet(old, edition) == 'W');
+    }
     REQUIRE(outlet(with(circuit("12/2", 20_A), {"5-20R"}), "CE 2024") == '-');
     for (auto const edition : {"NEC 2017", "NEC 2020"}) {
         REQUIRE(outlet(with(circuit("14/2", 15_A), {"5-20R"}), edition) == 'E');

@@ -52,8 +52,8 @@ TEST_CASE("wire-breaker-size: a pair's breaker once, a main, no fuses", "[check]
     REQUIRE(verdict("wire-breaker-size", job_of({circuit("14/2", 3_A)}, SupplyKind::dc_12), "NEC 2023") == '-');
 }
 
-TEST_CASE("wire-outlet-count: twelve outlets where the load is not known", "[check][wire]") {
-    // Source: CE 8-304(1)(a). NEC has no number for dwellings.
+TEST_CASE("wire-outlet-count: twelve outlets on 15 A where the load is not known, sixteen on 20 A", "[check][wire]") {
+    // Source: CE 8-304(1)(a): 12; since 2021 8-304(1): 12 on 15 A, 16 on 20 A. NEC has no number for dwellings.
     auto const edition = GENERATE(from_range(editions()));
     CAPTURE(edition);
     char const many = edition.starts_with("CE") ? 'W' : '-';
@@ -71,6 +71,11 @@ TEST_CASE("wire-outlet-count: twelve outlets where the load is not known", "[che
     REQUIRE(verdict("wire-outlet-count", c, edition) == '-');
     c.measured.reset();
     c.breaker = 20_A;
+    c.outlet_count = edition == "CE 2018" ? 12 : 16;
+    REQUIRE(verdict("wire-outlet-count", c, edition) == '-');
+    ++*c.outlet_count;
+    REQUIRE(verdict("wire-outlet-count", c, edition) == many);
+    c.breaker = 30_A;
     REQUIRE(verdict("wire-outlet-count", c, edition) == '-');
     c.breaker = 15_A;
     c.outlet_count.reset();

@@ -47,6 +47,8 @@ public:
                 expect(t.name, std::ranges::find(rows, t.name, &std::ranges::range_value_t<Rows>::topic) != rows.end());
     }
     constexpr void method(std::string_view topic, bool has) { expect(topic, section(topic).speaks() == has); }
+    // A table without rows is the code's silence, and nothing else is.
+    constexpr void silence(std::string_view topic, bool none) { expect(topic, section(topic).is_silent() == none); }
     constexpr void remarking(RemarkingRow const& row) {
         number(row.topic, row.source);
         expect(row.topic, (row.as == Remarking::unread) == (row.source == Source::unread));
@@ -72,6 +74,8 @@ constexpr void compare_wires(To& all, CodeBook const& b) {
     all.number("wire-breaker-fits/large", b.ampacities_source);
     all.numbers("wire-breaker-fits", b.small_wires);
     all.numbers("wire-breaker-fits/dwelling-feeder", b.dwelling_feeders);
+    all.silence("wire-breaker-fits/dwelling-feeder", b.dwelling_feeders.empty());
+    all.silence("load-service/dwelling-wire", b.dwelling_feeders.empty());
     all.number("wire-breaker-size", b.standard_breakers_source);
     all.number("wire-continuous", b.continuous_percent);
     all.number("wire-breaker-fits/heating", b.heating_breaker_percent);
@@ -107,6 +111,7 @@ constexpr void compare_dwellings(To& all, CodeBook const& b) {
     all.page("need-neutral-at-switch", b.switches);
     all.page("need-kitchen", b.household.kitchen);
     all.page("need-laundry", b.household.laundry);
+    all.page("need-laundry/utility", b.household.utility);
     all.page("need-bath", b.household.bath);
     all.page("need-garage", b.household.garage);
     all.page("need-outdoor", b.household.outdoor);
@@ -150,7 +155,7 @@ struct Agrees {
 template <CodeBook const& kBook>
 consteval CodeBook const* checked() {
     static_assert(!kBook.edition.empty() && !kBook.ampacities.empty() && !kBook.small_wires.empty() &&
-                      !kBook.dwelling_feeders.empty() && !kBook.standard_breakers.empty() && !kBook.receptacles.empty(),
+                      !kBook.standard_breakers.empty() && !kBook.receptacles.empty(),
                   "an edition has a name, and the tables without which no wire can be reckoned");
     agreement::Agrees<agreement::first_fault(kBook)>();
     return &kBook;

@@ -39,6 +39,7 @@ struct Part {
 };
 constexpr Part kParts[] = {{Household::kitchen, "kitchen counter", "need-kitchen"},
                            {Household::laundry, "laundry", "need-laundry"},
+                           {Household::utility, "utility room", "need-laundry/utility"},
                            {Household::bath, "bathroom", "need-bath"},
                            {Household::garage, "garage", "need-garage"},
                            {Household::outdoor, "outdoors", "need-outdoor"}};
@@ -58,6 +59,10 @@ std::string used(OwnCircuit const& own) {
     if (own.above_w) words += fmt::format(", above {} W", own.above_w->value);
     if (!own.which.empty()) words += fmt::format(" {}", own.which);
     return words;
+}
+
+std::string left_free(PositionsTable const& t, int number) {
+    return std::to_string(number) + (t.room_for_two_pole ? ", two of them beside each other" : "");
 }
 } // namespace
 
@@ -107,10 +112,12 @@ std::vector<TablePart> household_table() {
                     rows.push_back({{std::string(p.words), "not read yet", "-", "-", "-", "-"}, Source::unread});
                     continue;
                 }
+                if (!b.household.of(p.part).get()) continue; // silent
                 auto const& h = household_circuits(b, p.part);
                 rows.push_back({{std::string(p.words), std::to_string(h.circuits.value),
                                  h.amps ? fmt::format("{} A", h.amps->value) : "any",
-                                 h.always ? "yes" : "where there is one", sharing(h), section_words(b, p.topic)},
+                                 h.always ? (h.in_flats ? "yes" : "in a single dwelling") : "where there is one",
+                                 sharing(h), section_words(b, p.topic)},
                                 h.circuits.source});
             }
             return rows;
@@ -168,8 +175,13 @@ std::vector<TablePart> position_table() {
             for (PositionsRow const& r : t->rows)
                 rows.push_back(
                     {{text(r.up_to), std::to_string(r.positions), std::to_string(r.with_central_heating)}, t->source});
-            rows.push_back({{"left free of them, at least", std::to_string(t->left_free), std::to_string(t->left_free)},
-                            t->source});
+            if (rows.empty()) rows.push_back({{"any", "no number", "no number"}, t->source});
+            auto const free = left_free(*t, t->left_free);
+            rows.push_back(
+                {{t->when_new ? "left free in a new panel, at least" : "left free of them, at least", free, free},
+                 t->source});
+            if (auto const flat = left_free(*t, t->left_free_in_flat); flat != free)
+                rows.push_back({{"the same in a unit of an apartment building", flat, flat}, t->source});
             return rows;
         });
 }

@@ -15,6 +15,11 @@ using Rows = std::vector<TableRow>;
 
 std::string percent(Figure f) { return fmt::format("{} %", f.value); }
 std::string yes(bool is) { return is ? "yes" : "no"; }
+
+std::string motor_most(CodeBook const& b) {
+    auto const& large = b.motor_breaker_most_above_100_a;
+    return percent(b.motor_breaker_most_percent) + (large ? fmt::format("; above 100 A {}", percent(*large)) : "");
+}
 } // namespace
 
 std::vector<TablePart> easement_table() {
@@ -36,7 +41,7 @@ std::vector<TablePart> easement_table() {
             {{"a motor's breaker, of its current, at most (then the next standard size)",
               percent(b.motor_breaker_percent)},
              b.motor_breaker_percent.source},
-            {{"a motor's breaker where it will not start, at most", percent(b.motor_breaker_most_percent)},
+            {{"a motor's breaker where it will not start, at most", motor_most(b)},
              b.motor_breaker_most_percent.source},
             {{"a welder's breaker, of the wire's ampacity, at most", percent(b.welder_breaker_percent)},
              b.welder_breaker_percent.source},
@@ -93,9 +98,11 @@ std::vector<TablePart> receptacle_rating_table() {
 std::vector<TablePart> outlet_count_table() {
     return by_edition({"breaker up to", "outlets at most"}, "wire-outlet-count", [](CodeBook const& b) {
         if (b.outlet_count.is_unread()) return Rows{};
-        auto const* n = outlet_count(b);
-        if (!n) return Rows{{{"any", "no number"}, {}}};
-        return Rows{{{text(n->breaker), std::to_string(n->most)}, n->source}};
+        auto const* counts = b.outlet_count.get();
+        if (!counts) return Rows{{{"any", "no number"}, {}}};
+        Rows rows;
+        for (OutletCount const& n : counts->rows) rows.push_back({{text(n.breaker), std::to_string(n.most)}, n.source});
+        return rows;
     });
 }
 

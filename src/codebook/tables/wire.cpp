@@ -1,7 +1,9 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
+#include "codebook/cite.h"
 #include "codebook/drop_limits.h"
+#include "codebook/sections.h"
 #include "codebook/stock/wire_data.h"
 #include "codebook/tables/tables.h"
 #include "units/text.h"
@@ -59,6 +61,8 @@ std::vector<TablePart> dwelling_feeder_table() {
                           Rows rows;
                           for (DwellingFeederRow const& r : book.dwelling_feeders)
                               rows.push_back({{text(r.breaker), size(r.copper), size(r.aluminium)}, r.source});
+                          auto const& says = section_of(book, "wire-breaker-fits/dwelling-feeder");
+                          if (says.is_silent()) rows.push_back({{"any", "as other feeders", "the same"}, says.source});
                           return rows;
                       });
 }
@@ -99,7 +103,7 @@ std::vector<TablePart> drop_table() {
         if (!d.dwelling_lengths.empty())
             rows.push_back(
                 {{"a dwelling's lighting and general-use circuits may go by", std::string(d.dwelling_lengths)},
-                 Source::memory});
+                 d.dwelling_lengths_source});
         return rows;
     });
 }

@@ -59,6 +59,8 @@ Finding tied_on_site(Case const& c, Where where, std::string message) {
     auto f = finding(c, mw_disconnect, less_plain, std::move(where), "mw-disconnect/tied-singles");
     f.message = std::move(message);
     f.fix = kTwoPole;
+    if (auto const others = demands(c.book).singles_that_count; !others.empty())
+        f.fix += fmt::format(", or {}", others);
     return f;
 }
 

@@ -42,6 +42,7 @@ std::optional<Home> home_of(Case const& c) {
         if (is_part_of_a_house(p)) home.whole = false;
     }
     if (!home.panel) return std::nullopt;
+    home.flat = is_wye(home.panel->feeds);
     for (Circuit const& circuit : c.building.circuits) {
         if (feeds_nothing_here(circuit)) continue;
         home.circuits.push_back(seen_as(circuit));
@@ -58,6 +59,7 @@ RoomPlaces places_of(Household part) {
     switch (part) {
     case Household::kitchen: return {kitchen, counter};
     case Household::laundry: return {laundry};
+    case Household::utility: return {utility};
     case Household::bath: return {bathroom};
     case Household::garage: return {garage};
     case Household::outdoor: break;

@@ -23,6 +23,7 @@ struct Home {
     bool old = false;             // the building stood before this job
     bool whole = true;            // the job lists all its circuits, as far as one can tell
     bool unclear = false;         // some circuit's words tell nothing at all
+    bool flat = false;            // of an apartment building, by the two legs of its wye
 };
 // Nothing without a [dwelling] table, or where all is direct current.
 std::optional<Home> home_of(Case const& c);

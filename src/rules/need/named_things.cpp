@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <array>
 #include <span>
+#include <utility>
 
 namespace legwork {
 
@@ -52,8 +53,8 @@ private:
         case '(':
         case ')': return end_breath();
         case '&':
-        case '+':
-        case '/': return end_part();
+        case '+': return end_part();
+        case '/': return end_part(), void(slashed_ = true);
         default: word_ += c;
         }
     }
@@ -70,7 +71,7 @@ private:
     }
     void end_part() { end_word(), end_part_here(); }
     void end_part_here() {
-        if (!part_.empty()) breath_.push_back({part_, true});
+        if (!part_.empty()) breath_.push_back({part_, true, std::exchange(slashed_, false) && !breath_.empty()});
         part_.clear();
     }
     void end_breath() {
@@ -78,12 +79,12 @@ private:
         for (NamePart& p : breath_) p.alone = breath_.size() == 1;
         if (!breath_.empty()) breaths.push_back(std::move(breath_));
         breath_ = {};
-        located_ = false;
+        located_ = slashed_ = false;
     }
 
     std::string word_, part_;
     std::vector<NamePart> breath_;
-    bool located_ = false;
+    bool located_ = false, slashed_ = false;
 };
 
 std::string last_word(std::string_view words) {
@@ -126,6 +127,20 @@ bool feeds_laundry_beside(std::vector<NamePart> const& breath, Circuit const& c)
     };
     return std::ranges::any_of(breath, is_laundry) && std::ranges::any_of(breath, is_one_thing);
 }
+// "Fridge/freezer" and "Oven/microwave" are one unit each.
+struct OneUnit {
+    std::string_view whole, half;
+};
+constexpr OneUnit kOneUnits[] = {{"refrigerator", "freezer"}, {"oven", "microwave"}};
+
+// What a slash makes a part of its neighbour; null where it does not.
+Use const* half_of_a_unit(Use const* before, Use const* after) {
+    for (OneUnit const& unit : kOneUnits) {
+        Use const *whole = use_named(unit.whole), *half = use_named(unit.half);
+        if ((before == whole && after == half) || (before == half && after == whole)) return half;
+    }
+    return nullptr;
+}
 } // namespace
 
 std::vector<std::vector<NamePart>> breaths_of(std::string_view name) { return Cutter(name).breaths; }
@@ -135,12 +150,19 @@ std::vector<Use const*> things_of(Circuit const& c) {
     auto const add = [&](Use const* use) {
         if (use && std::ranges::find(things, use) == things.end()) things.push_back(use);
     };
+    std::vector<Use const*> halves;
     add(c.use);
     for (auto const& breath : breaths_of(c.name)) {
-        for (NamePart const& part : breath)
-            if (Use const* use = thing_in(part, c); use && (!use->receptacle || !part.alone)) add(use);
+        Use const* before = nullptr;
+        for (NamePart const& part : breath) {
+            Use const* use = thing_in(part, c);
+            if (use && (!use->receptacle || !part.alone)) add(use);
+            if (part.slashed) halves.push_back(half_of_a_unit(before, use));
+            before = use;
+        }
         if (feeds_laundry_beside(breath, c)) add(use_named("laundry"));
     }
+    std::erase_if(things, [&](Use const* use) { return std::ranges::find(halves, use) != halves.end(); });
     return things;
 }
 

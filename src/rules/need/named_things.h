@@ -18,7 +18,8 @@ namespace legwork {
 // A text cut at commas and the like, then at "and", "&", "/"; landmarks ("near the sink", "stove wall") left out.
 struct NamePart {
     std::string words;
-    bool alone = true; // no "and" beside it
+    bool alone = true;    // no "and" beside it
+    bool slashed = false; // a slash between it and the part before: "Fridge/freezer"
 };
 std::vector<std::vector<NamePart>> breaths_of(std::string_view name);
 

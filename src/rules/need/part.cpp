@@ -115,7 +115,7 @@ Where where_of(Home const& home, std::vector<ServingCircuit> const& servers) {
 Finding say(Case const& c, Home const& home, WantedPart const& wanted, std::vector<ServingCircuit> const& servers,
             std::size_t good) {
     auto const& need = household_circuits(c.book, wanted.part);
-    auto f = finding(c, wanted.rule, Gravity::usual, where_of(home, servers));
+    auto f = finding(c, wanted.rule, Gravity::usual, where_of(home, servers), wanted.topic);
     f.message = fmt::format("{}; {}", counted(servers, wanted), asked(wanted, need, servers.empty() || good > 0));
     if (all_existing(servers)) f.message += " (asked of new work; this was there before)";
     f.fix = remedy(servers, wanted, need, static_cast<std::size_t>(need.circuits.value) - good);
@@ -149,7 +149,8 @@ void judge_part(Case const& c, Home const& home, WantedPart const& wanted, std::
     bool const is_there =
         std::ranges::any_of(home.circuits, [&](HomeCircuit const& h) { return stands_in(h, wanted.part); });
     if (is_enough) return seen.looked(static_cast<int>(servers.size()));
-    if ((!need.always && !is_there) || cannot_tell(home, wanted, need, servers.empty())) return;
+    bool const always = need.always && (need.in_flats || !home.flat);
+    if ((!always && !is_there) || cannot_tell(home, wanted, need, servers.empty())) return;
     seen.looked(std::max(1, static_cast<int>(servers.size())));
     seen.found(say(c, home, wanted, servers, good));
 }

@@ -17,9 +17,10 @@ namespace legwork {
 struct WantedPart {
     Rule const& rule;
     Household part;
-    std::string_view where; // its receptacles stand
-    std::string_view use;   // to write on a circuit that is there under another name
-    std::string_view bound; // of a circuit that may serve the whole room
+    std::string_view where;      // its receptacles stand
+    std::string_view use;        // to write on a circuit that is there under another name
+    std::string_view bound;      // of a circuit that may serve the whole room
+    std::string_view topic = {}; // of cite.h; empty: the rule's
 };
 
 // A circuit that serves the part.

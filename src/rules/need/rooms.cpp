@@ -9,6 +9,8 @@ namespace legwork {
 
 namespace {
 constexpr WantedPart kLaundry{need_laundry, Household::laundry, "in the laundry", "laundry", ""};
+constexpr WantedPart kUtility{need_laundry, Household::utility,    "in the utility room", "receptacles",
+                              "",           "need-laundry/utility"};
 constexpr WantedPart kBath{need_bath, Household::bath, "in the bathroom", "bathroom",
                            "nothing else on it unless it serves one bathroom only"};
 constexpr WantedPart kGarage{need_garage, Household::garage, "in the garage", "garage",
@@ -19,16 +21,36 @@ template <WantedPart const& part>
 Verdict judge(Case const& c) {
     return judge_part(c, part);
 }
+
+// Where a circuit is shown to feed receptacles of a utility room, one of them feeds nothing else. Of one that feeds the
+// laundry too the laundry's finding speaks.
+void judge_utility(Case const& c, Home const& home, Inspection& seen) {
+    auto const* need = c.book.household.utility.get();
+    if (!need) return;
+    auto servers = serving(home, Household::utility, *need);
+    std::erase_if(servers, [](ServingCircuit const& s) { return s.home->places.has(RoomPlace::laundry); });
+    if (!servers.empty()) judge_part(c, home, kUtility, servers, seen);
+}
+
+Verdict judge_laundry(Case const& c) {
+    Inspection seen;
+    auto const home = home_of(c);
+    if (!home) return seen.verdict();
+    auto const& need = household_circuits(c.book, Household::laundry);
+    judge_part(c, *home, kLaundry, serving(*home, Household::laundry, need), seen);
+    judge_utility(c, *home, seen);
+    return seen.verdict();
+}
 } // namespace
 
 constinit Rule const need_laundry{
     .id = "need-laundry",
-    .asks = "The laundry's receptacles have a circuit of their own.",
+    .asks = "The laundry's receptacles have a circuit of their own; so have a utility room's under the CE Code.",
     .why = "A washing machine's motor and heater fill a circuit by themselves. Asked where a laundry is shown: a "
            "circuit, a room, or a dryer; a small house without one is not asked for it.",
     .remedy = "Run a circuit to the washing machine that feeds nothing else; `use = \"laundry\"` says which it is.",
     .gravity = {.nec = {Grade::warning}, .ce = {Grade::warning}},
-    .judge = judge<kLaundry>,
+    .judge = judge_laundry,
 };
 
 constinit Rule const need_bath{

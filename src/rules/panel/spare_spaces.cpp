@@ -14,7 +14,7 @@
 namespace legwork {
 
 namespace {
-constexpr auto less = Gravity::second; // two left free, and what is not sure
+constexpr auto less = Gravity::second; // what is not sure; beside a least number, those left free
 
 // A panel at the meter that feeds other panels and nothing else.
 bool only_feeds_panels(Panel const& panel) {
@@ -41,6 +41,12 @@ std::vector<Panel const*> with_sub_panels(Panel const& top) {
         for (Panel const* p : all[i]->below)
             if (p->building == top.building && std::ranges::find(all, p) == all.end()) all.push_back(p);
     return all;
+}
+
+// What stands already may be filled: the spares were for that.
+bool is_old(Panel const& panel) {
+    auto const was_there = [](Circuit const* c) { return c->existing; };
+    return panel.existing || (!panel.circuits.empty() && std::ranges::all_of(panel.circuits, was_there));
 }
 
 struct Positions {
@@ -126,6 +132,7 @@ PanelPositions room_of(Case const& c, PositionsTable const& table, Panel const& 
     return r;
 }
 
+// Of a table with a least number of positions.
 Finding too_few(Case const& c, PositionsTable const& table, Panel const& panel, PanelPositions const& r, bool sure) {
     sure = sure && r.together < r.need.sure && panel.legs == Legs::two;
     auto f = finding(c, panel_spare_spaces, sure ? Gravity::usual : less, {panel.name, {}, "spaces"});
@@ -166,7 +173,90 @@ void tell_margin(PositionsTable const& table, Panel const& panel, PanelPositions
     });
 }
 
+// Spaces that no breaker stands on.
+std::vector<int> free_spaces(Case const& c, Panel const& panel) {
+    std::vector<int> taken, free;
+    for (Circuit const* circuit : panel.circuits)
+        if (!circuit->is_spare())
+            for (Spot const s : slots_of(c, circuit->mark)) taken.push_back(s.space);
+    Layout const& layout = panel.layout;
+    for (int s = 1; s <= panel.spaces; ++s)
+        if (!layout.is_blocked(s) && !layout.is_dead(s) && std::ranges::find(taken, s) == taken.end())
+            free.push_back(s);
+    return free;
+}
+
+struct SpareSpaces {
+    int asked = 0;
+    int positions = 0; // halves counted
+    int spaces = 0;
+    bool pair = false;    // two beside each other that a two-pole breaker fits on
+    bool is_full = false; // panel-no-room speaks
+};
+SpareSpaces spares_of(Case const& c, PositionsTable const& table, Panel const& panel) {
+    SpareSpaces r;
+    r.asked = is_wye(panel.feeds) ? table.left_free_in_flat : table.left_free;
+    for (Panel const* p : with_sub_panels(panel)) {
+        auto const free = free_spaces(c, *p);
+        r.positions += std::max(positions_of(c, *p).left(), 0);
+        r.spaces += static_cast<int>(free.size());
+        r.pair |= std::ranges::any_of(free, [&](int s) {
+            auto const next = p->layout.next_in_column(s);
+            return next && p->layout.takes_two_pole(s) && std::ranges::find(free, *next) != free.end();
+        });
+    }
+    r.spaces = std::min(r.spaces, r.positions); // the label may let fewer
+    PanelPlan const* plan = plan_of(c.plan, panel.name);
+    r.is_full = plan && !plan->why.empty();
+    return r;
+}
+
+std::string free_words(int spaces) {
+    return spaces == 0 ? "no space" : plural(static_cast<std::size_t>(spaces), "space");
+}
+
+Finding few_spares(Case const& c, PositionsTable const& table, Panel const& panel, SpareSpaces const& r, bool sure) {
+    bool const flat = r.asked != table.left_free, in_any_reading = r.positions < r.asked;
+    auto f = finding(c, panel_spare_spaces, sure && in_any_reading ? Gravity::usual : less, {panel.name, {}, "spaces"},
+                     flat ? "panel-spare-spaces/left" : "panel-spare-spaces");
+    f.reference.source = table.source;
+    f.message =
+        fmt::format("Panel \"{}\" has {} free; a new panel of {} has {} at least", panel.name, free_words(r.spaces),
+                    flat ? "a unit of an apartment building" : "a single dwelling", r.asked);
+    if (!flat && in_any_reading && r.positions >= table.left_free_in_flat)
+        f.message += fmt::format(" (in a unit of an apartment building {})", table.left_free_in_flat);
+    if (!in_any_reading) f.message += fmt::format("; counted with their halves they are {}", r.positions);
+    f.fix = fmt::format("Fit a panel with {} more, or a sub-panel",
+                        plural(static_cast<std::size_t>(r.asked - r.spaces), "space"));
+    return f;
+}
+
+Finding no_pair_free(Case const& c, PositionsTable const& table, Panel const& panel, SpareSpaces const& r) {
+    auto f = finding(c, panel_spare_spaces, less, {panel.name, {}, "spaces"});
+    f.reference.source = table.source;
+    f.message =
+        fmt::format("Panel \"{}\" has {} free, but no two beside each other that a later two-pole breaker fits on",
+                    panel.name, free_words(r.spaces));
+    f.fix = "Move a one-pole circuit, so that two neighbouring spaces of one column are free";
+    return f;
+}
+
+// Of a table that asks for spares and for no number of positions.
+void judge_spares(Case const& c, PositionsTable const& table, Panel const& panel, bool sure, Inspection& seen) {
+    if (table.when_new && is_old(panel)) return;
+    auto const r = spares_of(c, table, panel);
+    seen.looked();
+    if (r.is_full) return;
+    if (r.spaces < r.asked) return seen.found(few_spares(c, table, panel, r, sure));
+    if (table.room_for_two_pole && panel.legs == Legs::two && !r.pair)
+        return seen.found(no_pair_free(c, table, panel, r));
+    seen.margin(static_cast<double>(r.asked) / r.spaces, [&] {
+        return fmt::format("{} spaces free where {} are asked in panel \"{}\"", r.spaces, r.asked, panel.name);
+    });
+}
+
 void judge_panel(Case const& c, PositionsTable const& table, Panel const& panel, bool sure, Inspection& seen) {
+    if (table.rows.empty()) return judge_spares(c, table, panel, sure, seen);
     auto const room = room_of(c, table, panel);
     seen.looked();
     if (room.here < room.need.perhaps)
@@ -191,12 +281,14 @@ Verdict judge(Case const& c) {
 
 constinit Rule const panel_spare_spaces{
     .id = "panel-spare-spaces",
-    .asks = "The panel of a dwelling has the least number of positions, and two are left free.",
-    .why = "A home gains circuits for as long as it stands. A panel that is full on the first day ends in overcrowded "
-           "halves, doubled wires under one screw, or a feeder nobody planned. How many positions are asked grows with "
-           "the service; central electric heating leaves less for other circuits to carry.",
-    .remedy =
-        "Choose the panel by its positions as well as by its amperes; leave two positions free beside each other.",
+    .asks = "The panel of a dwelling leaves spaces free for later circuits.",
+    .why =
+        "A home gains circuits for as long as it stands. A panel that is full on the first day ends in overcrowded "
+        "halves, doubled wires under one screw, or a feeder nobody planned. CE 2021 and later ask for four free spaces "
+        "in a new panel of a single dwelling, two of them beside each other, and for two in a unit of an apartment "
+        "building. Before, a least number of positions was asked that grows with the service (fewer with central "
+        "electric heating), and two free.",
+    .remedy = "Choose the panel by its spaces as well as by its amperes; leave two free beside each other.",
     .gravity = {.ce = {Grade::error_on_new_work, Grade::warning}},
     .judge = judge,
 };

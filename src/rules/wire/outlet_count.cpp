@@ -15,12 +15,11 @@ int outlets_of(Circuit const& c) { return c.outlet_count.value_or(static_cast<in
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    OutletCount const* limit = outlet_count(c.book);
-    if (!limit) return seen.verdict();
     for (Circuit const& circuit : c.building.circuits) {
         int const outlets = outlets_of(circuit);
         if (is_draw_known(circuit) || outlets == 0 || circuit.poles != 1 || circuit.on_dc()) continue;
-        if (!circuit.breaker || *circuit.breaker > limit->breaker) continue;
+        OutletCount const* limit = circuit.breaker ? outlet_count(c.book, *circuit.breaker) : nullptr;
+        if (!limit) continue;
         seen.looked();
         if (outlets <= limit->most) {
             seen.margin(static_cast<double>(outlets) / limit->most,
@@ -43,8 +42,9 @@ Verdict judge(Case const& c) {
 constinit Rule const wire_outlet_count{
     .id = "wire-outlet-count",
     .asks = "A circuit whose load is not known has no more outlets than the code lets it.",
-    .why = "Nobody knows what will be plugged in. With a dozen outlets on 15 A the breaker mostly holds; beyond that "
-           "the CE Code wants the load known. The NEC sets no number in dwellings.",
+    .why = "Nobody knows what will be plugged in. With a dozen outlets on 15 A, sixteen on 20 A, the breaker mostly "
+           "holds; beyond that the CE Code wants the load known (before 2021 twelve on 20 A too; a triplex receptacle "
+           "counts as one and a half, a quadruplex as two). The NEC sets no number in dwellings.",
     .remedy = "Reckon the load and write it down, or divide the outlets between two circuits.",
     .gravity = {.ce = {Grade::warning}},
     .judge = judge,

@@ -2,7 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 // The circuits that a dwelling must have, and what may share them, as the CE Code has it: 26-650 to 26-656, 26-720 to
-// 26-724. Kitchen and bathroom as trade pages tell them, the rest from memory.
+// 26-724. Kitchen and bathroom as trade pages tell them, the rest from memory and as CE 2018 is taken to have it; since
+// 2021: home_2021.h.
 #pragma once
 
 #include "codebook/dwelling.h"
@@ -91,6 +92,7 @@ inline constexpr OwnCircuit kOwnRows[] = {
 
 inline constexpr HouseholdTable kHousehold{.kitchen = home::kKitchen,
                                            .laundry = home::kLaundry,
+                                           .utility = Silent{},
                                            .bath = home::kBath,
                                            .garage = home::kGarage,
                                            .outdoor = home::kOutdoor};

@@ -19,7 +19,9 @@ inline constexpr std::array kSeparateHeat{DemandBand{10'000, 100, seen}, DemandB
 
 } // namespace loads
 
-// The continuous share is 80 % of the rating (8-104): a continuous load counts at 125 %.
+// The continuous share is 80 % of the rating (8-104): a continuous load counts at 125 %. `kMeasured`: the load of the
+// last year stands for what is there, 8-106(8); `kMotor`: 28-108.
+template <Source kMeasured, Source kMotor>
 inline constexpr DemandFactors kDemandFactors{
     .floor = {.amps = {60, seen},
               .large_from_m2 = Figure{80, seen},
@@ -30,7 +32,7 @@ inline constexpr DemandFactors kDemandFactors{
     .neutral = {},
     .optional = {},
     .existing = {},
-    .peak = {.percent = {100, memory}, .year_days = {365, memory}, .recorded_days = {}},
+    .peak = {.percent = {100, kMeasured}, .year_days = {365, kMeasured}, .recorded_days = {}},
     .by_blocks = BlockLoads{.first_m2 = {90, seen},
                             .first_w = {5000, seen},
                             .block_m2 = {90, seen},
@@ -47,7 +49,7 @@ inline constexpr DemandFactors kDemandFactors{
     .listed = {.continuous_percent = {125, seen},
                .outlet_va = {},
                .outlets = {},
-               .motor = {.percent = {25, memory}, .left_out = {}}},
+               .motor = {.percent = {25, kMotor}, .left_out = {}}},
     .drops_half_amps = false,
     .managed_counts_at_limit = true,
 };

@@ -17,39 +17,45 @@ namespace legwork::ce {
 
 using namespace how_read;
 
-// 64-112(4), from memory: the ratings of the overcurrent devices that supply the bus.
+// 64-112(4): the ratings of the overcurrent devices that supply the bus.
+template <Source kBy>
 inline constexpr BackfeedTable kBackfeed{
-    .bus_percent = {120, memory},
-    .dwelling_bus_percent = {125, memory},
+    .bus_percent = {120, kBy},
+    .dwelling_bus_percent = {125, kBy},
     .output_percent = {},
     .all_breakers = {},
 };
 
-inline constexpr DropLimits kDropLimits{
-    .part_percent = {3, seen},
-    .total_percent = {5, seen},
-    .unknown_percent = {80, seen},
-    .demanded = true,
-    .dwelling_lengths = "8-102(3), Table 68 (number from memory)",
-};
+constexpr DropLimits drop_limits(std::string_view dwelling_lengths, Source by) {
+    return {.part_percent = {3, seen},
+            .total_percent = {5, seen},
+            .unknown_percent = {80, seen},
+            .demanded = true,
+            .dwelling_lengths = dwelling_lengths,
+            .dwelling_lengths_source = by};
+}
+inline constexpr auto kDropLimits2018 = drop_limits("8-102(3), Table 68 (number from memory)", memory);
+inline constexpr auto kDropLimits = drop_limits("8-102(3), Table 68", seen);
 
-inline constexpr Demands kDemands{
+inline constexpr Demands kDemands2018{
     .every_pair_off_together = false, .tied_singles_count = false, .names_outlive_people = false, .up_is_on = false};
+inline constexpr Demands kDemands{.every_pair_off_together = false,
+                                  .tied_singles_count = false,
+                                  .names_outlive_people = false,
+                                  .up_is_on = false,
+                                  .singles_that_count = "two one-pole breakers whose handles a device of their maker "
+                                                        "joins and each of which is rated for all the volts of the "
+                                                        "circuit"};
 
 inline constexpr OutbuildingSupplies kOutbuilding{
     .one_only = false, .feeders_from_one_panel = {1, practice}, .other_volts = {1, practice}};
 
-// 8-304(1)(a), as a trade quiz of 2025 tells it: 12 on a two-wire branch circuit, unless the load is known.
-inline constexpr OutletCount kOutletCount{15_A, 12, seen};
+// Since 2021; before: ce_2018/tables.h. 8-304(1): where a device is marked for its whole rating, 15 and 20.
+inline constexpr std::array kOutletRows{OutletCount{15_A, 12, seen}, OutletCount{20_A, 16, seen}};
+inline constexpr OutletCounts kOutletCounts{kOutletRows};
 
-// 8-108, read in the text of 2015; taken to stand in 2018, 2021 and 2024. Of the apartments of a building fewer are
-// asked: this is the table of a single dwelling.
-inline constexpr std::array kPositionRows{
-    PositionsRow{60_A, 16, 16},
-    PositionsRow{100_A, 24, 24},
-    PositionsRow{125_A, 30, 24},
-    PositionsRow{200_A, 40, 30},
-};
-inline constexpr PositionsTable kPositions{.rows = kPositionRows, .left_free = 2, .source = seen};
+// Since 2021: 8-108(1), (2). The number of positions is left to whoever chooses the panel.
+inline constexpr PositionsTable kPositions{
+    .rows = {}, .left_free = 4, .left_free_in_flat = 2, .room_for_two_pole = true, .when_new = true, .source = seen};
 
 } // namespace legwork::ce

@@ -20,6 +20,13 @@ inline constexpr GfciRow kHotTub{.topic = "gfci-needed/hot-tub",
                                  .uses = {"hot tub"},
                                  .asks = maybe,
                                  .hangs_on = "the unit is not marked as having it built in"};
+// 86-306(2), since 2021: one that a vehicle is charged at.
+inline constexpr GfciRow kVehicle{.topic = "gfci-needed/vehicle-charger",
+                                  .what =
+                                      "receptacles of 20 A to charge a vehicle, outdoors within 2.5 m of the ground",
+                                  .places = {outdoor, dock},
+                                  .uses = {"vehicle charger"},
+                                  .asks = yes};
 inline constexpr GfciRow kBathroom{.topic = "gfci-needed/bathroom",
                                    .what = "receptacles within 1.5 m of a basin, tub or shower",
                                    .places = {bathroom},
@@ -57,7 +64,10 @@ inline constexpr GfciRow kHeatingNearTub{.topic = "gfci-needed/heating-near-tub"
 
 inline constexpr ReceptacleScope kTwentyAmps{.two_pole = false, .most = 20_A};
 inline constexpr std::array kRows{kHotTub, kBathroom, kOutdoor, kSink, kCounter, kKitchen, kHeatingNearTub};
-inline constexpr GfciTable kTable{.scope = kTwentyAmps, .rows = kRows};
+inline constexpr GfciTable kTable2018{.scope = kTwentyAmps, .rows = kRows};
+inline constexpr std::array kRows2021{kHotTub, kVehicle, kBathroom, kOutdoor,
+                                      kSink,   kCounter, kKitchen,  kHeatingNearTub};
+inline constexpr GfciTable kTable{.scope = kTwentyAmps, .rows = kRows2021};
 } // namespace gfci
 
 namespace arc {

@@ -10,8 +10,9 @@ namespace legwork::ce {
 
 using namespace how_read;
 
+template <Source kWhiteAsHot>
 inline constexpr RemarkingTable kRemarking{
-    .white_as_hot_in_cable = {Remarking::allowed, memory, "tape-white-as-hot"},
+    .white_as_hot_in_cable = {Remarking::allowed, kWhiteAsHot, "tape-white-as-hot"},
     .white_as_hot_in_conduit = {Remarking::never, seen, "tape-white-as-hot/conduit"},
     .white_in_switch_loop = {Remarking::not_asked, seen, "tape-white-as-hot/switch-loop"},
     .large_from = Gauge::awg1, // larger than No. 2

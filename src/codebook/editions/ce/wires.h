@@ -1,8 +1,8 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
-// Wires, breakers and receptacles as the CE Code (CSA C22.1) has them from 2018 to 2024. Sections of each number:
-// sections.h of the edition.
+// Wires, breakers and receptacles as the CE Code (CSA C22.1) has them from 2018 to 2024; each edition says how it came
+// by what was not seen of all. Sections of each number: sections.h of the edition.
 #pragma once
 
 #include "codebook/ampacity.h"
@@ -11,25 +11,20 @@ namespace legwork::ce {
 
 using namespace how_read;
 
+// 14-104(2)
+template <Source kAluminium>
 inline constexpr std::array kSmallWires{
-    // 14-104(2)
     SmallWireRow{Gauge::awg14, Metal::copper, 15_A, seen},
     SmallWireRow{Gauge::awg12, Metal::copper, 20_A, seen},
     SmallWireRow{Gauge::awg10, Metal::copper, 30_A, seen},
-    SmallWireRow{Gauge::awg12, Metal::aluminium, 15_A, memory},
-    SmallWireRow{Gauge::awg10, Metal::aluminium, 25_A, memory},
+    SmallWireRow{Gauge::awg12, Metal::aluminium, 15_A, kAluminium},
+    SmallWireRow{Gauge::awg10, Metal::aluminium, 25_A, kAluminium},
 };
 
-inline constexpr std::array kDwellingFeeders{
-    // Table 39
-    DwellingFeederRow{60_A, Gauge::awg6, std::nullopt, memory},
-    DwellingFeederRow{100_A, std::nullopt, Gauge::awg2, memory},
-    DwellingFeederRow{200_A, Gauge::awg2_0, Gauge::awg4_0, memory},
-};
-
+template <Source kBy>
 inline constexpr std::array kReceptacles{
-    ReceptacleRow{15, 15, 15, memory}, ReceptacleRow{20, 20, 20, memory}, ReceptacleRow{30, 30, 30, memory},
-    ReceptacleRow{40, 50, 50, memory}, ReceptacleRow{50, 50, 50, memory},
+    ReceptacleRow{15, 15, 15, kBy}, ReceptacleRow{20, 20, 20, kBy}, ReceptacleRow{30, 30, 30, kBy},
+    ReceptacleRow{40, 50, 50, kBy}, ReceptacleRow{50, 50, 50, kBy},
 };
 
 inline constexpr RangeDemand kRange{

@@ -11,6 +11,7 @@
 #include "codebook/editions/ce/remarking.h"
 #include "codebook/editions/ce/wires.h"
 #include "codebook/editions/ce_2018/sections.h"
+#include "codebook/editions/ce_2018/tables.h"
 
 namespace legwork::ce_2018 {
 
@@ -22,8 +23,8 @@ inline constexpr CodeBook kBook{
     .sections = kSections,
     .ampacities = kAmpacities,
     .ampacities_source = seen,
-    .small_wires = ce::kSmallWires,
-    .dwelling_feeders = ce::kDwellingFeeders,
+    .small_wires = ce::kSmallWires<memory>,
+    .dwelling_feeders = kDwellingFeeders,
     .standard_breakers = kStandardBreakers,
     .standard_breakers_source = memory,
     .terminals_above_100_a = 75,
@@ -40,22 +41,22 @@ inline constexpr CodeBook kBook{
     .motor_breaker_most_percent = {400, memory},
     .welder_breaker_percent = {200, memory},
     .range = ce::kRange,
-    .receptacles = ce::kReceptacles,
+    .receptacles = ce::kReceptacles<memory>,
     .lone_receptacle = {},
-    .outlet_count = ce::kOutletCount,
-    .remarking = ce::kRemarking,
-    .drop_limits = ce::kDropLimits,
-    .demands = ce::kDemands,
-    .backfeed = ce::kBackfeed,
-    .positions = ce::kPositions,
+    .outlet_count = kOutletCounts,
+    .remarking = ce::kRemarking<memory>,
+    .drop_limits = ce::kDropLimits2018,
+    .demands = ce::kDemands2018,
+    .backfeed = ce::kBackfeed<memory>,
+    .positions = kPositions,
     .outbuilding = ce::kOutbuilding,
-    .gfci = ce::gfci::kTable,
+    .gfci = ce::gfci::kTable2018,
     .afci = ce::arc::kTable,
     .switches = ce::kSwitches,
     .household = ce::kHousehold,
     .counter = ce::home::kCounter,
     .own_circuits = ce::kOwnCircuits,
-    .demand_factors = ce::kDemandFactors,
+    .demand_factors = ce::kDemandFactors<memory, memory>,
 };
 
 } // namespace legwork::ce_2018

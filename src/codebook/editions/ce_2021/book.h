@@ -5,6 +5,7 @@
 #pragma once
 
 #include "codebook/editions/ce/dwelling.h"
+#include "codebook/editions/ce/home_2021.h"
 #include "codebook/editions/ce/loads.h"
 #include "codebook/editions/ce/panel.h"
 #include "codebook/editions/ce/protection.h"
@@ -22,10 +23,10 @@ inline constexpr CodeBook kBook{
     .sections = kSections,
     .ampacities = kAmpacities,
     .ampacities_source = seen,
-    .small_wires = ce::kSmallWires,
-    .dwelling_feeders = ce::kDwellingFeeders,
+    .small_wires = ce::kSmallWires<seen>,
+    .dwelling_feeders = {},
     .standard_breakers = kStandardBreakers,
-    .standard_breakers_source = memory,
+    .standard_breakers_source = noted,
     .terminals_above_100_a = 75,
     .cable_column = {},
     .next_size_up_on_receptacles = true,
@@ -37,25 +38,26 @@ inline constexpr CodeBook kBook{
     .heating_is_continuous = true,
     .motor_wire_percent = {125, seen},
     .motor_breaker_percent = {250, memory},
-    .motor_breaker_most_percent = {400, memory},
-    .welder_breaker_percent = {200, memory},
+    .motor_breaker_most_percent = {400, noted},
+    .motor_breaker_most_above_100_a = Figure{300, noted},
+    .welder_breaker_percent = {200, noted},
     .range = ce::kRange,
-    .receptacles = ce::kReceptacles,
+    .receptacles = ce::kReceptacles<seen>,
     .lone_receptacle = {},
-    .outlet_count = ce::kOutletCount,
-    .remarking = ce::kRemarking,
+    .outlet_count = ce::kOutletCounts,
+    .remarking = ce::kRemarking<noted>,
     .drop_limits = ce::kDropLimits,
     .demands = ce::kDemands,
-    .backfeed = ce::kBackfeed,
+    .backfeed = ce::kBackfeed<memory>,
     .positions = ce::kPositions,
     .outbuilding = ce::kOutbuilding,
     .gfci = ce::gfci::kTable,
     .afci = ce::arc::kTable,
     .switches = ce::kSwitches,
-    .household = ce::kHousehold,
+    .household = ce::kHousehold2021<noted>,
     .counter = ce::home::kCounter,
-    .own_circuits = ce::kOwnCircuits,
-    .demand_factors = ce::kDemandFactors,
+    .own_circuits = ce::kOwnCircuits2021<noted, seen>,
+    .demand_factors = ce::kDemandFactors<seen, noted>,
 };
 
 } // namespace legwork::ce_2021

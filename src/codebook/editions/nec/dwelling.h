@@ -123,7 +123,12 @@ inline constexpr auto kOwnRowsOfLargeChargers = own_rows_of_large_chargers();
 // What changed is the bathroom and the garage.
 constexpr HouseholdTable household(HouseholdCircuits const& bath, HouseholdCircuits const& garage,
                                    HouseholdCircuits const& outdoor) {
-    return {.kitchen = home::kKitchen, .laundry = home::kLaundry, .bath = bath, .garage = garage, .outdoor = outdoor};
+    return {.kitchen = home::kKitchen,
+            .laundry = home::kLaundry,
+            .utility = Silent{},
+            .bath = bath,
+            .garage = garage,
+            .outdoor = outdoor};
 }
 inline constexpr OwnCircuitTable kOwnCircuits{home::kOwnRows}, kOfLargeChargers{home::kOwnRowsOfLargeChargers};
 
