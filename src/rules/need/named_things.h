@@ -18,7 +18,8 @@ namespace legwork {
 // A text cut at commas and the like, then at "and", "&", "/"; landmarks ("near the sink", "stove wall") left out.
 struct NamePart {
     std::string words;
-    bool alone = true; // no "and" beside it
+    std::string places; // with "of" and "in" and what follows them: "Receptacles of bathroom" are there
+    bool alone = true;  // no "and" beside it
 };
 std::vector<std::vector<NamePart>> breaths_of(std::string_view name);
 

@@ -20,6 +20,17 @@ inline constexpr GfciRow kHotTub{.topic = "gfci-needed/hot-tub",
                                  .uses = {"hot tub"},
                                  .asks = maybe,
                                  .hangs_on = "the unit is not marked as having it built in"};
+inline constexpr GfciRow kPoolPump{.topic = "gfci-needed/pool-pump",
+                                   .what = "equipment of a pool within 3 m of its water",
+                                   .of = Of::use,
+                                   .uses = {"pool pump"},
+                                   .asks = maybe,
+                                   .hangs_on = "it stands so near, with no wall or fence between"};
+inline constexpr GfciRow kHydromassage{.topic = "gfci-needed/hydromassage",
+                                       .what = "hydromassage tubs",
+                                       .of = Of::use,
+                                       .uses = {"hydromassage tub"},
+                                       .asks = maybe};
 inline constexpr GfciRow kBathroom{.topic = "gfci-needed/bathroom",
                                    .what = "receptacles within 1.5 m of a basin, tub or shower",
                                    .places = {bathroom},
@@ -56,7 +67,8 @@ inline constexpr GfciRow kHeatingNearTub{.topic = "gfci-needed/heating-near-tub"
                                          .hangs_on = "one of these is near"};
 
 inline constexpr ReceptacleScope kTwentyAmps{.two_pole = false, .most = 20_A};
-inline constexpr std::array kRows{kHotTub, kBathroom, kOutdoor, kSink, kCounter, kKitchen, kHeatingNearTub};
+inline constexpr std::array kRows{kHotTub, kPoolPump, kHydromassage, kBathroom,      kOutdoor,
+                                  kSink,   kCounter,  kKitchen,      kHeatingNearTub};
 inline constexpr GfciTable kTable{.scope = kTwentyAmps, .rows = kRows};
 } // namespace gfci
 
@@ -69,7 +81,7 @@ inline constexpr AfciTable kTable{
     .most_amps = 20,
     .receptacles_only = true,
     .rooms = {kitchen, dining, living, bedroom, loft, hall, stair, closet, laundry, utility, basement,
-              unfinished_basement},
+              unfinished_basement, finished_basement},
     .perhaps = {house, attic, crawl_space, garage, workshop},
     .let_off = {bathroom, counter},
     .uses_let_off = {"kitchen counter", "refrigerator", "bathroom", "sump pump"},

@@ -80,6 +80,7 @@ inline constexpr OwnCircuit kOwnRows[] = {
     {"furnace", kHeatAndCooling, false, seen, "need-dedicated/central-heating"},
     {"boiler", kHeatAndCooling, false, seen, "need-dedicated/central-heating"},
     {"vehicle charger", kCars, true, memory, "need-dedicated/vehicle-charger"},
+    {"hydromassage tub", {}, true, memory, "need-dedicated/hydromassage"},
     {"refrigerator", kBesideFridge, false, practice, "need-dedicated"},
     {"freezer", kCold, false, practice, "need-dedicated"},
     {"dishwasher", kBesideDishwasher, false, practice, "need-dedicated"},
@@ -89,9 +90,11 @@ inline constexpr OwnCircuit kOwnRows[] = {
     {"oven", kCooking, false, practice, "need-dedicated"},
     {"dryer", kBesideDryer, true, practice, "need-dedicated"},
     {"water heater", kHotWater, false, practice, "need-dedicated"},
+    {"heat pump water heater", kHotWater, false, practice, "need-dedicated"},
     {"tankless water heater", kHotWater, false, practice, "need-dedicated"},
     {"sump pump", {}, false, practice, "need-dedicated"},
     {"heat pump", kHeatAndCooling, false, practice, "need-dedicated"},
+    {"air handler", kHeatAndCooling, false, practice, "need-dedicated"},
     {"hot tub", kTubs, false, practice, "need-dedicated"},
 };
 } // namespace home

@@ -13,10 +13,10 @@ namespace legwork::nec_2020 {
 namespace gfci {
 using namespace nec::gfci;
 inline constexpr std::array kRows{
-    kHotTub,         kBoatHoist,          kHeatedFloor, kCrawlSpaceLights, kDishwasher,     kSumpPump,
-    kVehicleCharger, kBathroom,           kOutdoor,     kGarage,           kWorkshop,       kBoathouse,
-    kCrawlSpace,     kUnfinishedBasement, kBasement,    kCounter,          kPerhapsCounter, kSink,
-    kLaundry,        kOutdoorOutlets,     kHeatPump};
+    kHotTub,         kPoolPump,  kHydromassage,   kBoatHoist,          kHeatedFloor, kCrawlSpaceLights,
+    kDishwasher,     kSumpPump,  kVehicleCharger, kBathroom,           kOutdoor,     kGarage,
+    kWorkshop,       kBoathouse, kCrawlSpace,     kUnfinishedBasement, kBasement,    kCounter,
+    kPerhapsCounter, kSink,      kLaundry,        kOutdoorOutlets,     kHeatPump};
 } // namespace gfci
 
 inline constexpr GfciTable kGfci{.scope = nec::gfci::kAnyAmps, .rows = gfci::kRows};

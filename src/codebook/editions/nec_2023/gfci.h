@@ -15,6 +15,8 @@ using namespace nec::gfci;
 // 210.8(F) lets listed heating and cooling equipment off until then.
 inline constexpr Day kHvacRelief{2026, 9, 1};
 inline constexpr std::array kRows{kHotTub,
+                                  kPoolPump,
+                                  kHydromassage,
                                   kBoatHoist,
                                   kHeatedFloor,
                                   kCrawlSpaceLights,

@@ -24,6 +24,8 @@ inline constexpr auto kSectionRows = std::to_array<SectionRow>({
     {"gfci-needed/boathouse", "210.8(A)(9)", seen},
     {"gfci-needed/laundry", "210.8(A)(11)", seen},
     {"gfci-needed/appliance", "210.8(D)", memory},
+    {"gfci-needed/hydromassage", "680.71", memory},
+    {"need-dedicated/hydromassage", "680.71", memory},
     {"afci-needed", "210.12(B)", seen},
 
     {"load-service/floor-area", "220.41", seen},
