@@ -83,10 +83,11 @@ struct Circuit {
     std::size_t number = 0; // in the file's order; who it is, also of a copy
     std::string mark, name, name_fr, name_es, room, note;
     Panel const* panel = nullptr;
-    Use const* use = nullptr; // null: neither said nor guessed
-    bool use_guessed = false; // from its name
-    RoomPlaces places;        // from room, name, use and building
-    std::string building;     // the outbuilding that it names, and no other
+    Use const* use = nullptr;  // null: neither said nor guessed
+    bool use_guessed = false;  // from its name
+    bool spare_in_use = false; // called a spare, but with a wire and a load: `use` is what its name says then
+    RoomPlaces places;         // from room, name, use and building
+    std::string building;      // the outbuilding that it names, and no other
     Pair const* pair = nullptr;
     // The sub-panels that it feeds. More than one is a mistake that no reader sees.
     std::vector<Panel const*> feeds;

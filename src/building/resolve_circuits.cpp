@@ -3,6 +3,7 @@
 
 // [[circuit]], and the pairs among them.
 #include "building/resolving.h"
+#include "codebook/stock/uses.h"
 #include "panel/hang.h"
 
 #include <algorithm>
@@ -120,6 +121,19 @@ void join(Circuit& a, Circuit& b) {
     if (a.wiring == Wiring::conduit || b.wiring == Wiring::conduit) a.wiring = b.wiring = Wiring::conduit;
 }
 
+// A breaker with a wire and a load is no spare, whatever it is called.
+bool is_spare_in_use(typed::Circuit const& said) {
+    bool const draws = (said.load && said.load->count > 0) || (said.load_amps && said.load_amps->count > 0) ||
+                       (said.measured && said.measured->count > 0);
+    return said.use == "spare" && !said.run.empty() && draws;
+}
+
+void take_use(Circuit& c, typed::Circuit const& said) {
+    c.spare_in_use = is_spare_in_use(said);
+    c.use = use_named(c.spare_in_use ? guess_use(said.name, said.room, said.poles, said.outlets) : said.use);
+    if (c.spare_in_use && c.is_spare()) c.use = nullptr;
+    c.use_guessed = (said.use_guessed || c.spare_in_use) && c.use;
+}
 } // namespace
 
 void resolve_circuits(Resolving& r) {
@@ -127,8 +141,7 @@ void resolve_circuits(Resolving& r) {
         Circuit& c = r.building.circuits[i];
         typed::Circuit const& said = r.job.circuits[i];
         take_words(c, said);
-        c.use = use_named(said.use);
-        c.use_guessed = said.use_guessed && c.use;
+        take_use(c, said);
         take_breaker(c, said);
         take_wires(c, said);
         take_flags(c, said);

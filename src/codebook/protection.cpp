@@ -18,11 +18,19 @@ bool lists(Names const& names, Use const* use) {
     return use && std::ranges::any_of(names, [&](std::string_view n) { return !n.empty() && n == use->name; });
 }
 
-constexpr std::array<std::string_view, 3> kAlwaysPlugged{"refrigerator", "freezer", "microwave"};
-constexpr std::array<std::string_view, 3> kOftenPlugged{"dryer", "range", "welder"};
+constexpr std::array<std::string_view, 4> kAlwaysPlugged{"refrigerator", "freezer", "microwave", "door opener"};
+constexpr std::array<std::string_view, 9> kOftenPlugged{"dryer",
+                                                        "range",
+                                                        "welder",
+                                                        "pump",
+                                                        "outdoor pump",
+                                                        "central vacuum",
+                                                        "battery charger",
+                                                        "kiln",
+                                                        "electric fireplace"};
 // Listed heating and cooling equipment, of which reliefs speak.
-constexpr std::array<std::string_view, 8> kHvac{"heat pump", "air conditioner", "furnace",    "boiler",
-                                                "heating",   "baseboard",       "backup heat"};
+constexpr std::array<std::string_view, 8> kHvac{"heat pump", "air conditioner", "air handler", "furnace",
+                                                "boiler",    "heating",         "baseboard",   "backup heat"};
 
 bool feeds_nothing_here(Outlets const& o) { return o.use && (o.use->source || o.use->demand == Demand::none); }
 
@@ -42,6 +50,7 @@ Asks is_about(GfciRow const& row, ReceptacleScope const& scope, Outlets const& o
     if (!row.uses.front().empty() && !lists(row.uses, o.use)) return Asks::no;
     if (row.general && o.use && (o.use->dedicated || !o.use->receptacle)) return Asks::no;
     if (row.unless_counter_elsewhere && o.counter_elsewhere) return Asks::no;
+    if (row.unless_indoors && o.indoors) return Asks::no;
     if (row.most && !within(o.breaker, *row.most)) return Asks::no;
     auto const plug = plugged(o);
     switch (row.of) {
@@ -83,10 +92,22 @@ bool is_120_volt(Outlets const& o) {
 }
 
 // A place alone, or together with others of the same kind.
-bool only_in(RoomPlaces places, RoomPlaces some) {
-    RoomPlaces all = some;
-    all.add(places);
-    return !places.empty() && all == some;
+bool only_in(RoomPlaces places, RoomPlaces some) { return !places.empty() && places.without(some).empty(); }
+
+// A sink or a pool is in some room, and does not tell in which.
+constexpr RoomPlaces kTellNoRoom{sink, hot_tub, boat_hoist};
+
+// "Island receptacles" in a kitchen are the counter's; "Kitchen and island" are both.
+bool let_off_by_place(AfciTable const& t, Outlets const& o) {
+    bool const only_the_counter = t.let_off.has(counter) && o.places.has(counter) && o.joined.empty();
+    auto const places = only_the_counter ? o.places.without({kitchen}) : o.places;
+    return only_in(places.without(kTellNoRoom), t.let_off);
+}
+
+// What it is for lets it off; receptacles only where no other place stands beside theirs.
+bool let_off_by_use(AfciTable const& t, Outlets const& o) {
+    if (!lists(t.uses_let_off, o.use)) return false;
+    return !o.use->receptacle || o.joined.without(t.let_off).without(kTellNoRoom).empty();
 }
 } // namespace
 
@@ -97,6 +118,8 @@ Plugged plugged(Outlets const& o) {
     return lists(kOftenPlugged, o.use) ? Plugged::perhaps : Plugged::no;
 }
 
+bool always_plugged_in(Use const& use) { return lists(kAlwaysPlugged, &use); }
+
 GfciAsked gfci_asked(CodeBook const& book, Outlets const& o, std::optional<Day> today) {
     GfciAsked gravest;
     if (feeds_nothing_here(o)) return gravest;
@@ -105,12 +128,21 @@ GfciAsked gfci_asked(CodeBook const& book, Outlets const& o, std::optional<Day> 
     return gravest;
 }
 
+bool gfci_hangs_on_use(CodeBook const& book, Outlets const& o) {
+    if (o.use || !o.types.empty()) return false;
+    return std::ranges::any_of(std::array{"receptacles", "appliance"}, [&](std::string_view use) {
+        Outlets perhaps = o;
+        perhaps.use = use_named(use);
+        return gfci_asked(book, perhaps, std::nullopt).asks != Asks::no;
+    });
+}
+
 Asks afci_asked(CodeBook const& book, Outlets const& o) {
     AfciTable const& t = afci_table(book);
     auto const plug = plugged(o);
     if (!o.in_dwelling || feeds_nothing_here(o) || !is_120_volt(o)) return Asks::no;
     if (o.breaker && (*o.breaker > Amps{t.most_amps * 1000} || *o.breaker < Amps{t.least_amps * 1000})) return Asks::no;
-    if (lists(t.uses_let_off, o.use) || only_in(o.places, t.let_off)) return Asks::no;
+    if (let_off_by_use(t, o) || let_off_by_place(t, o)) return Asks::no;
     if (t.receptacles_only && plug == Plugged::no) return Asks::no;
     Asks const surest = plug == Plugged::perhaps || !o.breaker ? Asks::perhaps : Asks::yes;
     if (o.places.any_of(t.rooms)) {
@@ -119,7 +151,7 @@ Asks afci_asked(CodeBook const& book, Outlets const& o) {
         return sure ? surest : Asks::perhaps;
     }
     if (o.places.any_of(t.perhaps)) return Asks::perhaps;
-    if (!o.places.empty()) return Asks::no;
+    if (!o.places.without(kTellNoRoom).empty()) return Asks::no;
     // Nothing tells where: what a home is full of is asked about, a thing with a place of its own is not.
     bool const everywhere = o.use ? o.use->receptacle || o.use->lighting || o.use->all_over : plug == Plugged::surely;
     return everywhere ? Asks::perhaps : Asks::no;

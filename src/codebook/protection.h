@@ -27,10 +27,14 @@ struct Outlets {
     std::vector<Receptacle const*> types; // as listed; may be empty
     int poles = 1;
     std::optional<Amps> breaker;
+    RoomPlaces joined{};            // of the places those that it serves side by side
+    bool indoors = false;           // told to be: its room is, or the name says so
     bool in_dwelling = false;       // the job is one
     bool counter_elsewhere = false; // another circuit serves the kitchen counter
 };
 Plugged plugged(Outlets const& o);
+// A thing that stands ready to be plugged in for good, as a refrigerator or a door opener.
+bool always_plugged_in(Use const& use);
 
 enum class Asks {
     no,
@@ -64,6 +68,7 @@ struct GfciRow {
     Elsewhere elsewhere = Elsewhere::same;
     bool general = false;                  // not the receptacle of one appliance, which hides it
     bool unless_counter_elsewhere = false; // another circuit serves the counter: this one does not
+    bool unless_indoors = false;           // of what stands outdoors where nothing else is told
     std::optional<Amps> most{};            // largest breaker
     bool any_volts = false;                // 240 V receptacles too, whatever the scope
     std::optional<Day> until{};            // listed heating and cooling equipment is let off before that day
@@ -79,13 +84,17 @@ struct GfciAsked {
 };
 // The gravest row for these outlets, the first of equals. `today` is the job's date: without one a relief still runs.
 GfciAsked gfci_asked(CodeBook const& book, Outlets const& o, std::optional<Day> today);
+// Its use is not known, and some row asks for protection of what may be there: receptacles, or a thing that is wired
+// in.
+bool gfci_hangs_on_use(CodeBook const& book, Outlets const& o);
 
 // Arc faults: asked in dwellings only.
 struct AfciTable {
     int least_amps, most_amps; // breakers, 120 V circuits of one pole
     bool receptacles_only;     // else every outlet and device: lights, alarms, what is wired in
     RoomPlaces rooms, perhaps; // asked there; asked there as far as the words tell
-    RoomPlaces let_off;        // where a circuit with a lone place of these needs none, whatever else is asked
+    RoomPlaces let_off; // where a circuit with a lone place of these needs none, whatever else is asked; a counter's
+                        // kitchen is no place beside it
     std::array<std::string_view, 4> uses_let_off;
     std::string_view there;                // "120 V circuits": of rooms that are named before
     std::string_view what;                 // "120 V circuits of kitchens, ..."

@@ -11,6 +11,8 @@ Outlets outlets_of(Building const& building, Circuit const& circuit) {
     Outlets o;
     o.use = circuit.use;
     o.places = circuit.places;
+    o.joined = joined_places(circuit.name, circuit.room);
+    o.indoors = told_indoors(circuit.name, circuit.room);
     o.types = circuit.outlets;
     o.poles = circuit.poles;
     o.breaker = circuit.breaker;
@@ -19,6 +21,20 @@ Outlets outlets_of(Building const& building, Circuit const& circuit) {
         return other.number != circuit.number && other.use && other.use->demand == Demand::small_appliance;
     });
     return o;
+}
+
+std::vector<Outlets> outlets_by_thing(Building const& building, Circuit const& circuit,
+                                      std::vector<Use const*> const& things) {
+    Outlets const own = outlets_of(building, circuit);
+    std::vector<Outlets> all{own};
+    for (Use const* thing : things) {
+        if (thing == circuit.use) continue;
+        all.push_back(own);
+        all.back().use = thing;
+        all.back().places = places_of(thing, circuit.name, circuit.room, circuit.stands_in());
+        if (!thing->receptacle) all.back().types.clear();
+    }
+    return all;
 }
 
 } // namespace legwork

@@ -4,6 +4,8 @@
 // Source: common practice, no source (how people name circuits and rooms).
 #include "codebook/stock/room_place.h"
 
+#include "codebook/stock/guess_baths.h"
+
 #include "catch.h"
 
 using namespace legwork;
@@ -43,6 +45,27 @@ TEST_CASE("places are read from words", "[codebook]") {
         {"Front porch", "outdoors"},
         {"Glazed porch", "living area"},
         {"Pool table lights", ""},
+        {"Kitchen island", "kitchen, kitchen counter"},
+        {"Island receptacles", "kitchen, kitchen counter"},
+        {"Island cabin", ""},
+        {"Wet bar", "sink"},
+        {"Laundry sink", "laundry area, sink"},
+        {"Laundry/bath", "laundry area, bathroom"},
+        {"Receptacles of bathroom and washer", "laundry area, bathroom"},
+        {"Receptacle by the basin", "bathroom"},
+        {"Receptacle next to the tub", "bathroom"},
+        {"Pool deck", "outdoors"},
+        {"Pool outlets", "outdoors, hot tub or pool"},
+        {"Finished basement", "finished basement"},
+        {"Basement, finished", "finished basement"},
+        {"Basement (unfinished)", "unfinished basement"},
+        {"Basement, not finished", "unfinished basement"},
+        {"Semi-finished basement", "basement"},
+        {"Basement bedroom", "bedroom, finished basement"},
+        {"Basement and bedroom", "bedroom, basement"},
+        {"Master bath", "bathroom"},
+        {"Kit recepts", "kitchen"},
+        {"Livingroom", "living area"},
         {"Salle de bain", "bathroom"},
         {"Salle à manger et cuisine", "kitchen, dining area"},
         {"Sous-sol", "basement"},
@@ -97,6 +120,47 @@ TEST_CASE("a circuit's place: room, name, building and use together", "[codebook
         }));
     CAPTURE(use, name, room, building);
     REQUIRE(told(places_of(use_named(use), name, room, building)) == places);
+}
+
+TEST_CASE("places that a circuit serves side by side", "[codebook]") {
+    auto const [name, room, joined] = GENERATE(table<std::string, std::string, std::string>({
+        {"Bathroom and hall receptacles", "", "hall, bathroom"},
+        {"Kitchen & island", "", "kitchen, kitchen counter"},
+        {"Kitchen island", "", ""},
+        {"Counter, kitchen", "", ""},
+        {"Outlets", "Hall/bath", "hall, bathroom"},
+        {"Lights and plugs, bath", "", ""},
+        {"Bedroom, hall and bath", "", "bedroom, hall, bathroom"},
+    }));
+    CAPTURE(name, room);
+    REQUIRE(told(joined_places(name, room)) == joined);
+}
+
+TEST_CASE("what is told to be indoors", "[codebook]") {
+    for (std::string const name : {"Indoor head", "Heat pump head, north wall", "Unit inside"})
+        REQUIRE(told_indoors(name, ""));
+    REQUIRE(told_indoors("Heat pump", "Bedroom"));
+    REQUIRE_FALSE(told_indoors("Heat pump, bedroom", "")); // it may be what it warms
+    REQUIRE_FALSE(told_indoors("Heat pump", "Yard"));
+    REQUIRE_FALSE(told_indoors("Heat pump", "Upstairs"));
+    REQUIRE_FALSE(told_indoors("Heat pump", ""));
+}
+
+TEST_CASE("several bathrooms on one circuit", "[codebook]") {
+    for (std::string const name :
+         {"Baths", "Both bathrooms", "Hall bath and master bath",
+          "Receptacles of hall bath and master bath, hall bath light", "Bathroom and powder room", "Ensuite, hall bath",
+          "Bath 1 and bath 2", "Upstairs bath and downstairs bath"}) {
+        CAPTURE(name);
+        REQUIRE(serves_several_baths(name, ""));
+        REQUIRE(serves_several_baths("Outlets", name));
+    }
+    for (std::string const name :
+         {"Bathroom", "Hall bath, hall bath light and fan", "Bathroom receptacle, bathroom fan",
+          "Bathroom, tub and basin", "Ensuite bath", "Half bath", "Bathroom and hall"}) {
+        CAPTURE(name);
+        REQUIRE_FALSE(serves_several_baths(name, ""));
+    }
 }
 
 TEST_CASE("no bytes upset the reading of places", "[codebook]") {

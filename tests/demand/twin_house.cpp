@@ -39,8 +39,22 @@ std::map<std::string, Row> const& rows() {
         {"garage", {light, false, false, false, true}},
         {"workshop", {light, false, false, false, true}},
         {"well pump", {appliance, true, true}},
+        {"door opener", {appliance, true, true, false, true}},
+        {"gate operator", {appliance, true, true, false, true}},
+        {"pump", {appliance, true, true}},
+        {"outdoor pump", {appliance, true, true}},
+        {"attic fan", {appliance, true, true}},
+        {"pool pump", {appliance, true, true}},
+        {"pool heater", {full, true}},
+        {"hydromassage tub", {appliance, true, true, false, true}},
+        {"sauna", {appliance, true, false, false, true}},
+        {"kiln", {appliance, false, false, true}},
+        {"electric fireplace", {appliance}},
+        {"battery charger", {appliance}},
+        {"air handler", {heat, true, false, true}},
         {"sump pump", {appliance, true, true}},
         {"water heater", {appliance, true, false, true}},
+        {"heat pump water heater", {appliance, true, false, true}},
         {"tankless water heater", {full, true}},
         {"furnace", {heat, true, false, true}},
         {"boiler", {heat, true, false, true}},
@@ -112,9 +126,9 @@ std::string building_of(typed::Job const& job, typed::Circuit const& c) {
 
 // People live where they cook and wash; else where no building is named; where all is named, in the first.
 bool in_the_home(typed::Job const& job, typed::Circuit const& c) {
-    static std::vector<std::string> const living{"kitchen counter", "refrigerator", "dishwasher", "disposer",
-                                                 "microwave",       "range",        "cooktop",    "oven",
-                                                 "laundry",         "dryer",        "bathroom",   "bath fan"};
+    static std::vector<std::string> const living{
+        "kitchen counter", "refrigerator", "dishwasher", "disposer", "microwave",       "range", "cooktop", "oven",
+        "laundry",         "dryer",        "bathroom",   "bath fan", "hydromassage tub"};
     std::vector<std::string> names;
     for (typed::Circuit const& one : job.circuits)
         if (draws(one) && one.use != "feeder" && in(living, one.use))

@@ -48,12 +48,28 @@ TEST_CASE("afci-needed: by place and use, NEC 2017, 2020, 2023 and CE 2018, 2021
         {"smoke alarms", "", "WWW", "---"},
         {"network", "", "---", "---"},
         {"spare", "", "---", "---"},
+        {"receptacles", "Finished basement", "EEE", "EEE"},
+        {"receptacles", "Wet bar", "WWW", "WWW"}, // in which room is not told
+        {"receptacles", "Kitchen island", "EEE", "---"},
+        {"receptacles", "Kitchen and island", "EEE", "EEE"},
+        {"bathroom", "Bathroom and hall", "EEE", "EEE"}, // 26-658: no other receptacle on the circuit
+        {"kitchen counter", "Kitchen counter and dining", "EEE", "EEE"},
+        {"kitchen counter", "Main room", "EEE", "---"},
+        {"refrigerator", "Garage", "---", "---"},
     }));
     CAPTURE(use, room);
     REQUIRE(nec(kRule, at(use, room)) == in_nec);
     REQUIRE(ce(kRule, at(use, room)) == in_ce);
     REQUIRE(nec(kRule, at(use, room).afci(Protection::breaker)) == "---");
     REQUIRE(ce(kRule, at(use, room).afci(Protection::outlet)) == "---");
+}
+
+TEST_CASE("afci-needed: of several things in a name each is judged", "[check][afci]") {
+    auto const both = one_pole("K1").called("Lights and plugs, bedroom").use("lighting");
+    REQUIRE(ce(kRule, both) == "EEE"); // CE asks it of receptacles
+    REQUIRE(ce(kRule, Make(both).called("Lights, bedroom")) == "---");
+    REQUIRE(ce(kRule, one_pole("K1").called("Fridge and kitchen outlets").use("refrigerator")) == "EEE");
+    REQUIRE(nec(kRule, one_pole("K1").called("Upstairs bathroom receptacles").use("bathroom")) == "---");
 }
 
 TEST_CASE("afci-needed: only in a dwelling, a warning on existing work", "[check][afci]") {

@@ -36,7 +36,9 @@ TEST_CASE("dir-vague: a thing without a place, a place without a thing", "[check
         GENERATE("Lights", "Plugs", "lights", "LIGHTS", "Lights 2", "20 A plugs", "Receptacles", "General lighting",
                  "Misc", "Misc.", "Power", "GFCI", "Appliances", "Circuit 7", "Breaker", "???", "-", "Bedroom",
                  "Bedroom 1", "Upstairs", "North wall", "Garage", "Heaters", "Fan", "Sub-panel", "All the lights",
-                 "LED lights", "Other stuff", "Electric baseboard heaters", "Lights & plugs",
+                 "LED lights", "Other stuff", "Electric baseboard heaters", "Lights & plugs", "Lites", "Lts",
+                 "Recepticles", "Master bath", "Half bath", "Guest room", "Crawl space", "Addition", "Bonus room",
+                 "Future", "Reserved", "Blank", "Not used", "Unused", "Control", "Finished basement",
                  // French, Spanish
                  "Lumières", "Éclairage", "Prises", "Prise de courant", "Chambre", "Salle de bain", "Sous-sol", "Luces",
                  "Enchufes", "Iluminación", "Cuarto", "Baño", "Recámara 2", "L'éclairage");
@@ -60,6 +62,22 @@ TEST_CASE("dir-vague: sound names are left alone", "[check][directory]") {
         "冷蔵庫", "מטבח");
     CAPTURE(name);
     REQUIRE(vague(name).empty());
+}
+
+TEST_CASE("dir-vague: a spare with a wire and a load is none", "[check][directory]") {
+    for (auto const edition : {"NEC 2023", "CE 2024"}) {
+        auto const spare = [](std::string name) { return one_pole("S1").called(std::move(name)).use("spare"); };
+        REQUIRE(says("dir-vague", job({spare("Spare")}), edition) == "warning S1");
+        REQUIRE_THAT(found("dir-vague", job({spare("Spare")}), edition).at(0).message, Contains("a wire and a load"));
+        auto const dryer = found("dir-vague", job({spare("Door opener")}), edition);
+        REQUIRE_THAT(dryer.at(0).message, Contains("judged as door opener"));
+        for (auto const change : {+[](typed::Circuit& c) { c.load.reset(); }, +[](typed::Circuit& c) { c.load = 0_VA; },
+                                  +[](typed::Circuit& c) { c.run.clear(); }})
+            REQUIRE(says("dir-vague", job({spare("Spare").with(change)}), edition).empty());
+    }
+    // It is judged by what it is: in a garage, with its opener.
+    auto in_use = job({one_pole("S1").called("Garage door opener").use("spare")});
+    REQUIRE(says("gfci-needed", in_use, "NEC 2020") == "error S1");
 }
 
 TEST_CASE("dir-vague: name and room are read together", "[check][directory]") {

@@ -74,6 +74,65 @@ TEST_CASE("gfci-needed: kitchen receptacles beside a counter circuit are not the
     REQUIRE(says(kRule, made, "CE 2024").empty());
 }
 
+TEST_CASE("gfci-needed: the place may stand in the name, of several things each is judged", "[check][gfci]") {
+    // Sources: as the places and things above; what is said twice in other words is judged alike (words_test.cpp).
+    auto const [use, name, in_nec, in_ce] = GENERATE(table<std::string, std::string, std::string, std::string>({
+        {"receptacles", "Kitchen island receptacles", "EEE", "WWW"},
+        {"kitchen counter", "Peninsula outlets", "EEE", "WWW"},
+        {"receptacles", "Wet bar receptacles", "EEE", "EEE"},
+        {"laundry", "Receptacles of bathroom and washer", "EEE", "EEE"},
+        {"lighting", "Bathroom lights and plugs", "EEE", "EEE"},
+        {"lighting", "Garage lights, outlets", "EEE", "---"},
+        {"lighting", "Bathroom lights", "---", "---"},
+        {"lighting", "Lighting outlets, bathroom", "---", "---"},
+        {"receptacles", "Finished basement receptacles", "-EE", "---"},
+        {"receptacles", "Basement bedroom receptacles", "-EE", "---"},
+        {"receptacles", "Pool outlets", "EEE", "EEE"},
+        {"receptacles", "Receptacle by the basin", "EEE", "EEE"},
+    }));
+    CAPTURE(use, name);
+    REQUIRE(nec(kRule, at(use, "").called(name, "")) == in_nec);
+    REQUIRE(ce(kRule, at(use, "").called(name, "")) == in_ce);
+}
+
+TEST_CASE("gfci-needed: openers, pumps and tubs", "[check][gfci]") {
+    // 210.8(A)(2): the receptacle at a garage's ceiling. 680.71: texts of 2017 and 2020. 680.21(C), CE 68-068, 68-302:
+    // from memory, a warning at most. 210.8(F): what is wired in outdoors, from 2020.
+    auto const [use, room, in_nec, in_ce] = GENERATE(table<std::string, std::string, std::string, std::string>({
+        {"door opener", "", "EEE", "---"},
+        {"door opener", "Garage", "EEE", "---"},
+        {"gate operator", "", "-EE", "---"},
+        {"pool pump", "", "WEE", "WWW"},
+        {"hydromassage tub", "", "EEW", "WWW"},
+        {"outdoor pump", "", "WEE", "WWW"},
+        {"pump", "Yard", "WEE", "WWW"},
+        {"pump", "Boiler room", "---", "---"},
+        {"central vacuum", "Garage", "WWW", "---"},
+        {"battery charger", "Garage", "WWW", "---"},
+        {"attic fan", "", "---", "---"},
+        {"heat pump water heater", "Utility room", "---", "---"},
+    }));
+    CAPTURE(use, room);
+    REQUIRE(nec(kRule, at(use, room)) == in_nec);
+    REQUIRE(ce(kRule, at(use, room)) == in_ce);
+    REQUIRE(nec(kRule, at(use, room).gfci(Protection::breaker)) == "---");
+}
+
+TEST_CASE("gfci-needed: what of heating and cooling stands indoors is no outdoor outlet", "[check][gfci]") {
+    auto made = home({at_240("heat pump", "Bedroom")});
+    made.date = Date{2027, 1, 1};
+    REQUIRE(letter(kRule, made, "NEC 2020") == "-");
+    REQUIRE(letter(kRule, made, "NEC 2023") == "-");
+    made.circuits[0].room.clear();
+    made.circuits[0].name = "Indoor head, bedroom";
+    REQUIRE(letter(kRule, made, "NEC 2020") == "-");
+    made.circuits[0].name = "Heat pump, bedroom"; // it may be what it warms
+    REQUIRE(letter(kRule, made, "NEC 2020") != "-");
+    made.circuits[0].use = "air handler";
+    REQUIRE(letter(kRule, made, "NEC 2020") == "-");
+    REQUIRE(letter(kRule, made, "NEC 2023") == "-");
+}
+
 TEST_CASE("gfci-needed: volts and amperes in scope", "[check][gfci]") {
     REQUIRE(nec(kRule, at_240("dryer", "Laundry", {"14-30R"})) == "-EE"); // 240 V from 2020
     REQUIRE(nec(kRule, at_240("range", "Kitchen", {"14-50R"}).breaker(50_A)) == "--E");

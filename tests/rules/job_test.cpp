@@ -26,6 +26,25 @@ TEST_CASE("job-unknown: what to measure, thing by thing", "[check][job]") {
     REQUIRE(says("job-unknown", gap([](typed::Circuit& c) { c.load = 0_VA; })).empty());
 }
 
+TEST_CASE("job-unknown: what stands where protection is asked and has no use is told as not judged", "[check][job]") {
+    // Source: 210.8(A), (F), CE 26-704 ask by place; which rows: gfci_test.cpp.
+    auto const says_use = [](std::string name, std::string room, std::string_view edition) {
+        auto made = job({one_pole("L1", 1).called(std::move(name), std::move(room))});
+        made.dwelling = typed::Dwelling{};
+        for (Finding const& f : found("job-unknown", made, edition))
+            if (f.message.find("what it feeds there") != f.message.npos) return true;
+        return false;
+    };
+    for (auto const edition : {"NEC 2017", "NEC 2023", "CE 2024"}) {
+        CAPTURE(edition);
+        REQUIRE(says_use("Gazebo", "Garden", edition));
+        REQUIRE(says_use("Yard", "", edition));
+        REQUIRE(says_use("Old thing", "Bathroom", edition));
+        REQUIRE_FALSE(says_use("Old thing", "Bedroom", edition));
+        REQUIRE_FALSE(says_use("Old thing", "", edition));
+    }
+}
+
 TEST_CASE("job-unknown: what has no wire or no load of its own is not asked for it", "[check][job]") {
     auto const bare = [](std::string use) {
         return job(

@@ -141,6 +141,11 @@ TEST_CASE("need-bath: what may share the circuit", "[check][need]") {
         {"Upstairs bath and hall bath outlets", "", false},
         {"Bathroom outlets, hall side", "", false},
         {"Outlet, bath closet", "Bath", false},
+        {"Outlets of hall bath and master bath, hall bath light and fan", "", true},
+        {"Outlets of hall bath and master bath", "", false},
+        {"Outlet, light and fan, hall bath", "", false},
+        {"Outlet and light", "Bathroom and powder room", true},
+        {"Receptacles of bathroom and washer", "", true},
     }));
     CAPTURE(name, room);
     auto const made = home_with(one_pole("BA").called(name, room).use("bathroom"));
@@ -239,6 +244,21 @@ TEST_CASE("need-*: a part of a house, and an old house, are asked nothing that t
         REQUIRE(says(rule, part, edition).empty());
         if (rule != "need-outdoor") REQUIRE(says(rule, old, edition).empty());
     }
+    // What is put into a place brings none of its circuits (B): receptacles there do.
+    using Added = std::pair<std::string_view, typed::Circuit>;
+    for (auto const& [rule, more] :
+         {Added{"need-garage", two_pole("E2").called("Vehicle charger", "Garage").use("vehicle charger")},
+          Added{"need-garage", one_pole("E2").called("Garage door opener").use("door opener")},
+          Added{"need-outdoor", two_pole("E2").called("Heat pump", "Yard").use("heat pump")},
+          Added{"need-bath", one_pole("E2").called("Fan", "Bathroom").use("bath fan")},
+          Added{"need-laundry", two_pole("E2").called("Water heater", "Laundry").use("water heater")}}) {
+        auto with = old;
+        with.circuits.push_back(more);
+        CAPTURE(rule);
+        REQUIRE(says(rule, with, edition).empty());
+    }
+    old.circuits.push_back(one_pole("GA").called("Outlets", "Garage").use("garage").breaker(15_A));
+    REQUIRE(says("need-garage", old, edition) == (is_nec(edition) ? "warning GA" : ""));
     part.panels[0].fed_from = "Meter, north wall";
     REQUIRE(says("need-kitchen", part, edition) == "warning Main");
     // A new kitchen in an old house is new work.

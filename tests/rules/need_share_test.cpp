@@ -179,6 +179,11 @@ TEST_CASE("need-dedicated: a second outlet", "[check][need]") {
 TEST_CASE("need-dedicated: the section that asks it, where one does", "[check][need]") {
     auto const furnace = one_pole("X").called("Furnace and lights").use("furnace");
     REQUIRE_THAT(text(found("need-dedicated", home_with(furnace), "NEC 2020").at(0).reference), Contains("422.12"));
+    auto const tub = one_pole("X").called("Hydromassage tub and bathroom lights").use("hydromassage tub");
+    REQUIRE_THAT(text(found("need-dedicated", home_with(tub), "NEC 2020").at(0).reference), Contains("680.71"));
+    REQUIRE(
+        says("need-dedicated", home_with(one_pole("X").called("Hydromassage tub").use("hydromassage tub"))).empty());
+    REQUIRE(says("need-dedicated", home_with(tub), "CE 2021").empty());
     auto const pump = one_pole("X").called("Sump pump and lights").use("sump pump");
     REQUIRE(text(found("need-dedicated", home_with(pump), "NEC 2020").at(0).reference) == "common practice");
 }

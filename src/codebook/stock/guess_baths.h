@@ -8,7 +8,7 @@
 
 namespace legwork {
 
-// "Baths", "both bathrooms": more than one.
+// "Baths", "both bathrooms", "hall bath and master bath": more than one.
 bool serves_several_baths(std::string_view name, std::string_view room);
 
 } // namespace legwork

@@ -3,10 +3,11 @@
 
 #include "codebook/stock/room_place.h"
 
+#include "codebook/stock/plain_words.h"
 #include "codebook/stock/room_words.h"
 
 #include <algorithm>
-#include <optional>
+#include <iterator>
 #include <vector>
 
 namespace legwork {
@@ -15,40 +16,6 @@ namespace {
 using enum RoomPlace;
 
 using Words = std::vector<std::string>;
-
-bool is_word_byte(char c) {
-    auto const u = static_cast<unsigned char>(c);
-    return (u >= 'a' && u <= 'z') || (u >= 'A' && u <= 'Z') || (u >= '0' && u <= '9') || u >= 0x80;
-}
-
-// Lower case and without accents (UTF-8's Latin-1 part); "" between what is not said in one breath: commas, "and".
-Words words_of(std::string_view text) {
-    constexpr std::string_view plain = "aaaaaaaceeeeiiiidnooooo ouuuuytsaaaaaaaceeeeiiiidnooooo ouuuuyty";
-    static_assert(plain.size() == 64);
-    Words all;
-    std::string word;
-    auto const end = [&] {
-        if (word == "and" || word == "et" || word == "y" || word == "or" || word == "ou" || word == "o")
-            all.emplace_back();
-        else if (!word.empty())
-            all.push_back(word);
-        word.clear();
-    };
-    for (std::size_t i = 0; i < text.size(); ++i) {
-        char const c = text[i];
-        auto const next = i + 1 < text.size() ? static_cast<unsigned char>(text[i + 1]) : 0u;
-        if (static_cast<unsigned char>(c) == 0xC3 && (next & 0xC0u) == 0x80u)
-            word += plain[next - 0x80u], ++i;
-        else if (is_word_byte(c))
-            word += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-        else {
-            end();
-            if (std::string_view(",;/&+()").find(c) != std::string_view::npos) all.emplace_back();
-        }
-    }
-    end();
-    return all;
-}
 
 bool is_singular_of(std::string_view singular, std::string_view word) {
     if (word == singular) return true;
@@ -73,23 +40,29 @@ std::size_t match(Words const& words, std::size_t at, std::string_view phrase) {
     return n;
 }
 
+// Where "and" or a comma stands.
+bool is_break(std::string_view word) { return word.empty() || word == ","; }
+
 struct PlaceMention {
-    RoomPlace place;
+    RoomPlaces places;
     std::size_t first, past; // words
+    bool fixture = false;
 };
 
 // Every phrase, the longest at each word.
 std::vector<PlaceMention> phrases_in(Words const& words) {
     std::vector<PlaceMention> all;
     for (std::size_t at = 0; at < words.size();) {
-        std::optional<RoomPlace> place;
+        PlaceWords const* longest_row = nullptr;
         std::size_t longest = 0;
         for (PlaceWords const& row : place_words(words[at].empty() ? ' ' : words[at].front()))
             if (auto const n = match(words, at, row.words); n > longest) {
                 longest = n;
-                place = row.place;
+                longest_row = &row;
             }
-        if (place) all.push_back({*place, at, at + longest});
+        if (longest_row && !longest_row->places.empty())
+            all.push_back(
+                {longest_row->places, at, at + longest, is_landmark_word(LandmarkWord::fixture, longest_row->words)});
         at += std::max<std::size_t>(longest, 1);
     }
     return all;
@@ -97,7 +70,7 @@ std::vector<PlaceMention> phrases_in(Words const& words) {
 
 // "Garden and lane walls": a plural after the next word is said of both.
 bool shares_a_feature(Words const& words, std::size_t past) {
-    if (past + 2 >= words.size() || !words[past].empty()) return false;
+    if (past + 2 >= words.size() || !is_break(words[past])) return false;
     std::string_view last = words[past + 2];
     if (!last.ends_with('s')) return false;
     last.remove_suffix(1);
@@ -107,7 +80,7 @@ bool shares_a_feature(Words const& words, std::size_t past) {
 // "Studio over garage", "outlet near the bathroom", "kitchen side"; of a name beside a room also "bath wall". By the
 // sink or at the counter is what is asked, so these are never landmarks only.
 bool is_only_a_landmark(Words const& words, PlaceMention const& f, bool room_known) {
-    if (f.place == sink || f.place == counter) return false;
+    if (f.places.any_of({sink, counter}) || f.fixture) return false;
     if (f.past < words.size()) {
         if (is_landmark_word(LandmarkWord::after, words[f.past])) return true;
         if (room_known && is_landmark_word(LandmarkWord::feature, words[f.past])) return true;
@@ -123,25 +96,59 @@ bool is_only_a_landmark(Words const& words, PlaceMention const& f, bool room_kno
 bool is_said_of(PlaceMention const& f, PlaceMention const& next) {
     constexpr RoomPlaces led_from{bathroom, closet, hall, stair, outdoor, eaves};
     constexpr RoomPlaces holds_rooms{
-        basement, unfinished_basement, garage, outbuilding, workshop, boathouse, attic, laundry, house, dock};
-    return f.past == next.first && led_from.has(next.place) && !holds_rooms.has(f.place);
+        basement, unfinished_basement, garage, outbuilding, workshop, boathouse, attic, laundry, dock};
+    if (f.past != next.first || next.places.has(hot_tub)) return false;
+    if (f.places == RoomPlaces{house}) return true; // "Upstairs bathroom"
+    return next.places.any_of(led_from) && !f.places.any_of(holds_rooms);
 }
 bool is_preposition(Words const& words, PlaceMention const& f, PlaceMention const& previous) {
     return words[f.first] == "outside" && previous.past == f.first;
 }
 
-RoomPlaces read(std::string_view text, bool room_known) {
-    Words const words = words_of(text);
+// Rooms that make the basement they are in a finished one.
+constexpr RoomPlaces kFinished{living, bedroom, dining, kitchen};
+
+// "Basement, finished", "Basement bedroom": the words beside it tell what the basement is.
+RoomPlaces basement_of(Words const& words, PlaceMention const& f, PlaceMention const* next) {
+    if (!f.places.has(basement)) return f.places;
+    constexpr std::string_view finished[] = {"finished", "fini", "finie", "terminado"}, open[] = {"unfinished", "raw"},
+                               hardly[] = {"semi", "half", "partly", "partially"}, no[] = {"not", "non", "un"};
+    auto const is_in = [](auto const& list, std::string_view word) {
+        return std::ranges::find(list, word) != std::end(list);
+    };
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        std::string_view const before = i > 0 ? std::string_view(words[i - 1]) : "";
+        bool const told = is_in(finished, words[i]);
+        if (is_in(open, words[i]) || (told && is_in(no, before))) return {unfinished_basement};
+        if (told) return is_in(hardly, before) ? f.places : RoomPlaces{finished_basement};
+    }
+    bool const holds_a_room = next && next->first == f.past && next->places.any_of(kFinished);
+    return holds_a_room ? RoomPlaces{finished_basement} : f.places;
+}
+
+struct PlacesRead {
+    RoomPlaces all, joined;
+};
+PlacesRead read_both(std::string_view text, bool room_known) {
+    Words const words = plain_words(text);
     auto found = phrases_in(words);
     for (std::size_t i = 1; i < found.size(); ++i)
         if (is_preposition(words, found[i], found[i - 1])) found.erase(found.begin() + static_cast<std::ptrdiff_t>(i));
-    RoomPlaces places;
+    PlacesRead places;
+    std::size_t past = 0; // of the last place that counts
+    bool joined = false;
     for (std::size_t i = 0; i < found.size(); ++i) {
-        bool const said_of = i + 1 < found.size() && is_said_of(found[i], found[i + 1]);
-        if (!said_of && !is_only_a_landmark(words, found[i], room_known)) places.add(found[i].place);
+        PlaceMention const* next = i + 1 < found.size() ? &found[i + 1] : nullptr;
+        if ((next && is_said_of(found[i], *next)) || is_only_a_landmark(words, found[i], room_known)) continue;
+        for (auto at = past; past > 0 && at < found[i].first; ++at) joined = joined || words[at].empty();
+        places.all.add(basement_of(words, found[i], next));
+        past = found[i].past;
     }
+    if (joined) places.joined = places.all;
     return places;
 }
+
+RoomPlaces read(std::string_view text, bool room_known) { return read_both(text, room_known).all; }
 
 // A use that is a place by itself, wherever the words put it.
 RoomPlaces always_of(Use const& use) {
@@ -160,6 +167,8 @@ RoomPlaces usual_of(Use const& use) {
     if (use.place == UsePlace::kitchen) return {kitchen};
     if (use.place == UsePlace::bathroom) return {bathroom};
     if (use.place == UsePlace::outdoor) return {outdoor};
+    if (use.place == UsePlace::garage) return {garage};
+    if (use.place == UsePlace::attic) return {attic};
     if (use.shop) return {workshop};
     return {};
 }
@@ -182,6 +191,9 @@ RoomPlaces of_words(std::string_view name, std::string_view room) {
     if (places.without(kOpenAir).empty()) by_name = by_name.of(kOpenAir);
     bool const told_better = places == RoomPlaces{house} && !by_name.empty();
     if (told_better) return by_name;
+    if (places == RoomPlaces{basement} && by_name.any_of(kFinished)) places = {finished_basement};
+    if (places == RoomPlaces{basement} && by_name.any_of({finished_basement, unfinished_basement}))
+        places = {}; // "Basement", "Finished part of the basement": the name tells which
     places.add(by_name.without({house}));
     return places;
 }
@@ -192,10 +204,10 @@ bool is_home(std::string_view building) {
                                           "chalet",     "bungalow",   "home",        "farmhouse",     "farm house",
                                           "tiny house", "main house", "guest house", "laneway house", "maison",
                                           "casa",       "logement"};
-    Words const words = words_of(building);
+    Words const words = plain_words(building);
     if (words == Words{"house"}) return true;
     for (std::size_t at = 0; at < words.size(); ++at)
-        if (!words[at].empty() && std::ranges::any_of(homes, [&](auto home) { return match(words, at, home) > 0; }))
+        if (!is_break(words[at]) && std::ranges::any_of(homes, [&](auto home) { return match(words, at, home) > 0; }))
             return true;
     return false;
 }
@@ -225,10 +237,25 @@ void add_use(RoomPlaces& places, Use const& use, bool elsewhere) {
 
 RoomPlaces places_in(std::string_view words) { return read(words, false); }
 
+RoomPlaces joined_places(std::string_view name, std::string_view room) {
+    RoomPlaces joined = read_both(name, !room.empty()).joined;
+    joined.add(read_both(room, false).joined);
+    return joined;
+}
+
+bool told_indoors(std::string_view name, std::string_view room) {
+    constexpr std::string_view indoors[] = {"indoor", "indoors",   "inside",     "head",
+                                            "heads",  "interieur", "interieure", "interior"};
+    RoomPlaces const in = read(room, false);
+    if (!in.without({house}).empty() && !in.any_of({outdoor, dock, eaves})) return true;
+    auto const says = [&](std::string const& word) { return std::ranges::find(indoors, word) != std::end(indoors); };
+    return std::ranges::any_of(plain_words(name), says) || std::ranges::any_of(plain_words(room), says);
+}
+
 RoomPlaces places_of(Use const* use, std::string_view name, std::string_view room, std::string_view building) {
     RoomPlaces places = of_words(name, room);
     add_building(places, building);
-    if (use) add_use(places, *use, !words_of(room).empty() && !places.has(house));
+    if (use) add_use(places, *use, !plain_words(room).empty() && !places.has(house));
     // A counter is a kitchen's where a kitchen is: a till stands on one too.
     return places.has(kitchen) ? places : places.without({counter});
 }
@@ -249,6 +276,7 @@ std::string_view name(RoomPlace place) {
     case utility: return "utility room";
     case basement: return "basement";
     case unfinished_basement: return "unfinished basement";
+    case finished_basement: return "finished basement";
     case crawl_space: return "crawl space";
     case attic: return "attic";
     case garage: return "garage";

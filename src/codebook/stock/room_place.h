@@ -30,6 +30,7 @@ enum class RoomPlace {
     utility, // mechanical, furnace or boiler room
     basement,
     unfinished_basement,
+    finished_basement,
     crawl_space,
     attic,
     garage,
@@ -79,6 +80,13 @@ std::vector<std::string> names(RoomPlaces places);
 // The places that words name, in English, French and Spanish: "Kitchen and dining" names two, "Hall bath" a bathroom,
 // "Studio over garage" no garage, "Laundry closet" both. Common usage, no source. Any bytes may be given.
 RoomPlaces places_in(std::string_view words);
+
+// Of those the ones that a circuit serves side by side, as "and" says: "Bathroom and hall". None in "Counter, kitchen",
+// where one word tells more of the other.
+RoomPlaces joined_places(std::string_view name, std::string_view room);
+
+// What stands there is told to be indoors: the room is, or the name says so ("Indoor head, north wall").
+bool told_indoors(std::string_view name, std::string_view room);
 
 // Where a circuit is: what its room says; else its name; else where its use belongs. A use that is a place by itself
 // ("outdoor", "bathroom", "kitchen counter") always counts, and so do a sink, an open place or a building that only the

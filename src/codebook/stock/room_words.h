@@ -7,14 +7,13 @@
 
 #include "codebook/stock/room_place.h"
 
-#include <optional>
 #include <span>
 
 namespace legwork {
 
 struct PlaceWords {
     std::string_view words;
-    std::optional<RoomPlace> place; // nothing: together these words are no place ("pool table")
+    RoomPlaces places; // of two parts both ("kitchen island"); empty: together these words are no place ("pool table")
 };
 // Those that begin with this letter.
 std::span<PlaceWords const> place_words(char first);
@@ -24,6 +23,7 @@ enum class LandmarkWord {
     after,   // "kitchen side"
     feature, // "bath wall": of a room that is named elsewhere
     article,
+    fixture, // "by the basin": what stands there decides, so it is never a landmark only
 };
 bool is_landmark_word(LandmarkWord kind, std::string_view word);
 

@@ -40,7 +40,7 @@ enum class Demand {
 enum class PanelPart { none, main, feeder, spare, surge_protector, generator_inlet };
 
 // Where in a home it stands by its nature.
-enum class UsePlace { anywhere, kitchen, bathroom, outdoor, garage, laundry };
+enum class UsePlace { anywhere, kitchen, bathroom, outdoor, garage, laundry, attic };
 std::string_view name(UsePlace place); // "anywhere", "kitchen"
 
 struct Use {
@@ -79,5 +79,8 @@ std::vector<std::string> use_names();
 // The use that a circuit's name proposes, helped by its room; empty when none, or when every one that the words
 // propose contradicts the number of poles or the receptacle types (NEMA names, unknown ones are ignored).
 std::string guess_use(std::string_view name, std::string_view room, int poles, std::vector<std::string> const& outlets);
+
+// The name says receptacles, whatever else: "Lights and plugs".
+bool names_receptacles(std::string_view name);
 
 } // namespace legwork

@@ -15,16 +15,17 @@ constexpr std::string_view kFillers =
     "new old extra spare unused unknown test temp temporary circuit breaker no nr number num wire wiring cable "
     "electric "
     "electrical electricity stuff thing item branch volt amp afci led "
+    "part future reserved reserve blank not used use vacant empty control unidentified abandoned finished unfinished "
     "ceiling overhead recessed wall standard regular dedicated double duplex single split switched quad etc tbd todo "
     "na "
     "none nothing here there same above see what ask "
     // French
     "le la les un une des du de et ou au aux en dans sur pour avec divers diverse autre general generale nouveau "
     "nouvelle "
-    "ancien ancienne disjoncteur fil cable electrique electricite courant chose plafond mur mural murale "
+    "ancien ancienne futur libre disjoncteur fil cable electrique electricite courant chose plafond mur mural murale "
     // Spanish
     "el los las una unos unas del con para por en vario varia otro otra nuevo nueva viejo vieja circuito interruptor "
-    "electrico electrica electricidad corriente cosa techo";
+    "futuro reserva reservado electrico electrica electricidad corriente cosa techo";
 
 constexpr std::string_view kThings =
     "light lighting lamp luminaire fixture plug outlet receptacle recept recep rec socket switch heat heater heating "
@@ -37,7 +38,8 @@ constexpr std::string_view kThings =
     "motor maquina herramienta tablero appliance equipment device power load gfci gfi appareil aparato";
 
 constexpr std::string_view kPlaces =
-    "room bedroom bed bath bathroom washroom restroom toilet ensuite powder kitchen kitchenette dining living family "
+    "room master primary half guest crawl addition bonus bedroom bed bath bathroom washroom restroom toilet ensuite "
+    "powder kitchen kitchenette dining living family "
     "sitting lounge den study office library loft attic basement cellar crawlspace hall hallway corridor stair stairs "
     "stairway stairwell landing entry entrance entryway foyer vestibule porch veranda verandah deck patio balcony "
     "terrace "

@@ -3,6 +3,7 @@
 
 #include "rules/directory/naming.h"
 
+#include "codebook/stock/plain_words.h"
 #include "rules/directory/name_words.h"
 
 #include <algorithm>
@@ -66,6 +67,15 @@ void add_word(NameSays& says, bool& telling, std::string const& word) {
     } else
         telling = true; // a word that is in no list names something of its own
 }
+
+// Short forms and misspellings as the words they stand for: "Lites" say no more than "Lights".
+void add_spelled(NameSays& says, bool& telling, std::string const& word) {
+    for (auto rest = usual_spelling(word); !rest.empty();) {
+        auto const blank = std::min(rest.find(' '), rest.size());
+        add_word(says, telling, std::string(rest.substr(0, blank)));
+        rest.remove_prefix(std::min(blank + 1, rest.size()));
+    }
+}
 } // namespace
 
 bool is_number_or_letter(std::string_view folded) {
@@ -118,7 +128,7 @@ NameSays says(std::string_view name, std::string_view room) {
     NameSays found;
     bool telling = false;
     if (has_telling_phrase(reads_as(name))) return {true, true};
-    for (NameWord const& w : words_of(name)) add_word(found, telling, bare(w.folded));
+    for (NameWord const& w : words_of(name)) add_spelled(found, telling, bare(w.folded));
     if (telling) return {true, true};
     found.place = found.place || !words_of(room).empty();
     return found;

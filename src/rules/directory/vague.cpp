@@ -28,11 +28,25 @@ Finding say(Case const& c, Circuit const& circuit, NameSays says) {
     return f;
 }
 
+// Called a spare, and something hangs on it.
+Finding say_in_use(Case const& c, Circuit const& circuit) {
+    auto f = finding(c, dir_vague, Gravity::usual, about(circuit, circuit.use ? "use" : "name"));
+    f.message =
+        fmt::format("{} is called a spare, but has a wire and a load: it was judged as {}", circuit.mark,
+                    circuit.use ? std::string(circuit.use->name) : "a circuit of which nobody knows what it feeds");
+    f.fix = "Write what it feeds and where; of a spare leave the load away";
+    return f;
+}
+
 Verdict judge(Case const& c) {
     Inspection seen;
     for (Circuit const& circuit : c.building.circuits) {
         if (!has_name(circuit) || circuit.is_spare() || circuit.is(PanelPart::main)) continue;
         seen.looked();
+        if (circuit.spare_in_use) {
+            seen.found(say_in_use(c, circuit));
+            continue;
+        }
         auto told = says(circuit.name, circuit.room);
         told.thing = told.thing || circuit.fed_panel();
         if (!told.thing || !told.place) seen.found(say(c, circuit, told));

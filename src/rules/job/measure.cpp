@@ -4,7 +4,9 @@
 #include "rules/job/measure.h"
 
 #include "reckon/backfeed.h"
+#include "reckon/circuit_place.h"
 #include "reckon/draw.h"
+#include "rules/need/named_things.h"
 #include "rules/protection/list.h"
 
 #include <algorithm>
@@ -90,6 +92,13 @@ ProtectionAsked protection_asked(Case const& c) {
     return {judged(gfci_needed, c).findings(), judged(afci_needed, c).findings()};
 }
 
+// Nothing tells what hangs on it, and it stands where protection would be asked of much that may.
+bool gfci_hangs_on_use(Case const& c, Circuit const& circuit) {
+    if (circuit.on_dc() || circuit.fed_panel()) return false;
+    auto const things = things_of(circuit);
+    return things.empty() && gfci_hangs_on_use(c.book, outlets_of(c.building, circuit));
+}
+
 // The panel that a source feeds, when it is one.
 std::string panel_of_supply(Building const& building, Supply const& supply) {
     std::string only;
@@ -145,7 +154,9 @@ std::vector<ToMeasure> to_measure(Case const& c) {
     for (Circuit const& circuit : building.circuits) {
         auto const first = list.size();
         auto const panel = panel_name(circuit);
-        add_all(list, Subject::circuit, circuit.mark, panel, missing_keys(circuit));
+        auto keys = missing_keys(circuit);
+        if (gfci_hangs_on_use(c, circuit)) add(keys, "use");
+        add_all(list, Subject::circuit, circuit.mark, panel, keys);
         for (auto i = first; i < list.size(); ++i)
             if (list[i].key == "load") place_the_load(list[i], circuit);
         add_all(list, Subject::circuit, circuit.mark, panel, protection_keys(circuit, asked), false);

@@ -18,6 +18,8 @@ constexpr std::string_view kLocating[] = {"near",     "by",      "beside", "behi
                                           "between",  "from",    "to",     "with",   "along",    "through", "around",
                                           "inside",   "outside", "toward", "près",   "sous",     "sur",     "dans",
                                           "derrière", "devant",  "sobre",  "bajo",   "cerca",    "junto",   "detrás"};
+// Of those what tells whose it is or where it stands itself, not what it is beside.
+constexpr std::string_view kThere[] = {"at", "on", "in", "of", "with", "inside", "dans", "sur"};
 // A part that ends in one of these is a place beside a thing, not the thing.
 constexpr std::string_view kSites[] = {"wall",   "side",   "corner", "end",    "alcove",  "nook",  "area",
                                        "zone",   "recess", "door",   "window", "cabinet", "space", "niche",
@@ -63,28 +65,34 @@ private:
         auto const folded = lower(word_);
         if (is_one_of(kJoins, folded))
             end_part_here();
-        else if (is_one_of(kLocating, folded))
+        else if (is_one_of(kLocating, folded)) {
             located_ = true;
-        else if (!located_)
-            part_ += (part_.empty() ? "" : " ") + word_;
+            beside_ = beside_ || !is_one_of(kThere, folded);
+        } else {
+            if (!located_) part_ += (part_.empty() ? "" : " ") + word_;
+            if (!beside_) places_ += (places_.empty() ? "" : " ") + word_;
+        }
         word_.clear();
     }
     void end_part() { end_word(), end_part_here(); }
     void end_part_here() {
-        if (!part_.empty()) breath_.push_back({part_, true, std::exchange(slashed_, false) && !breath_.empty()});
+        if (!part_.empty() || !places_.empty())
+            breath_.push_back({part_, places_, true, std::exchange(slashed_, false) && !breath_.empty()});
         part_.clear();
+        places_.clear();
     }
     void end_breath() {
         end_part();
-        for (NamePart& p : breath_) p.alone = breath_.size() == 1;
+        auto const named = std::ranges::count_if(breath_, [](NamePart const& p) { return !p.words.empty(); });
+        for (NamePart& p : breath_) p.alone = named <= 1;
         if (!breath_.empty()) breaths.push_back(std::move(breath_));
         breath_ = {};
-        located_ = slashed_ = false;
+        located_ = slashed_ = beside_ = false;
     }
 
-    std::string word_, part_;
+    std::string word_, part_, places_;
     std::vector<NamePart> breath_;
-    bool located_ = false, slashed_ = false;
+    bool located_ = false, slashed_ = false, beside_ = false;
 };
 
 std::string last_word(std::string_view words) {
@@ -163,6 +171,8 @@ std::vector<Use const*> things_of(Circuit const& c) {
         if (feeds_laundry_beside(breath, c)) add(use_named("laundry"));
     }
     std::erase_if(things, [&](Use const* use) { return std::ranges::find(halves, use) != halves.end(); });
+    bool const only_lights = !things.empty() && std::ranges::all_of(things, &Use::lighting);
+    if (only_lights && names_receptacles(c.name)) add(use_named("receptacles")); // "Lights + plugs", "Lights, plugs"
     return things;
 }
 
@@ -179,7 +189,9 @@ RoomPlaces places_beside(std::string_view name, RoomPlaces home) {
         RoomPlaces others;
         bool at_home = false;
         for (NamePart const& part : breath) {
-            auto const places = places_in(part.words);
+            RoomPlaces places = places_in(part.places);
+            Use const* use = use_named(guess_use(part.words, {}, 1, {}));
+            if (is_laundry_use(use)) places.add(RoomPlace::laundry); // "Bathroom and washer"
             if (places.any_of(home))
                 at_home = true;
             else

@@ -18,6 +18,7 @@ namespace legwork {
 // A text cut at commas and the like, then at "and", "&", "/"; landmarks ("near the sink", "stove wall") left out.
 struct NamePart {
     std::string words;
+    std::string places;   // with "of" and "in" and what follows them: "Receptacles of bathroom" are there
     bool alone = true;    // no "and" beside it
     bool slashed = false; // a slash between it and the part before: "Fridge/freezer"
 };

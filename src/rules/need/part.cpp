@@ -3,8 +3,8 @@
 
 #include "rules/need/part.h"
 
+#include "codebook/protection.h"
 #include "codebook/stock/guess_baths.h"
-
 #include "rules/need/named_things.h"
 
 #include <fmt/format.h>
@@ -30,7 +30,8 @@ std::string sharing_fault(HomeCircuit const& h, Household part, HouseholdCircuit
     bool const all_of_one_room =
         need.with_one_room && strangers.empty() && !serves_several_baths(h.circuit->name, h.circuit->room);
     for (Use const* use : h.things) {
-        if (all_of_one_room || !(use->lighting || use->fixed) || (use->lighting && need.with_lighting)) continue;
+        bool const fastened = use->fixed && !always_plugged_in(*use);
+        if (all_of_one_room || !(use->lighting || fastened) || (use->lighting && need.with_lighting)) continue;
         strangers.push_back(use->lighting ? "lights" : "the " + thing_name(*use));
     }
     return strangers.empty() ? std::string{} : fmt::format("also feeds {}", listed(strangers));
@@ -43,12 +44,23 @@ bool may_serve(HomeCircuit const& h, Household part) {
     return h.receptacles && (h.places.empty() || (part == Household::bath && h.places == RoomPlaces{RoomPlace::house}));
 }
 
+// New work on the part itself: receptacles there, or what a kitchen or laundry is. A charger in the garage, a heat pump
+// in the yard, a fan in the bathroom ask for no new circuit of an old house.
+bool touches(HomeCircuit const& h, Household part) {
+    if (h.circuit->existing || !stands_in(h, part)) return false;
+    auto const belongs = [&](Use const* use) {
+        return (part == Household::kitchen && use->place == UsePlace::kitchen) ||
+               (part == Household::laundry && use->place == UsePlace::laundry);
+    };
+    return h.receptacles || std::ranges::any_of(h.things, belongs);
+}
+
 bool cannot_tell(Home const& home, WantedPart const& wanted, HouseholdCircuits const& need, bool none_shown) {
     if (!home.whole) return true;
     if (!none_shown) return false;
     if (home.unclear) return true;
-    bool const touched = std::ranges::any_of(
-        home.circuits, [&](HomeCircuit const& h) { return !h.circuit->existing && stands_in(h, wanted.part); });
+    bool const touched =
+        std::ranges::any_of(home.circuits, [&](HomeCircuit const& h) { return touches(h, wanted.part); });
     if (home.old && !touched) return true;
     return !need.own && !need.amps && wanted.part != Household::kitchen &&
            std::ranges::any_of(home.circuits, [&](HomeCircuit const& h) { return may_serve(h, wanted.part); });

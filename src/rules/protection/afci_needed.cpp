@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "reckon/circuit_place.h"
+#include "rules/need/named_things.h"
 #include "rules/protection/lacks.h"
 #include "rules/protection/list.h"
 
@@ -12,13 +13,26 @@ namespace legwork {
 namespace {
 constexpr ProtectionKind kArc{afci_needed, "afci", "AFCI", &Circuit::afci, false};
 
+struct Gravest {
+    Outlets outlets;
+    Asks asks;
+};
+// Of the things on it the one that most is asked of.
+Gravest gravest(Case const& c, Circuit const& circuit) {
+    std::optional<Gravest> most;
+    for (Outlets& o : outlets_by_thing(c.building, circuit, things_of(circuit))) {
+        auto const asks = afci_asked(c.book, o);
+        if (!most || asks > most->asks) most = Gravest{std::move(o), asks};
+    }
+    return *most;
+}
+
 Verdict judge(Case const& c) {
     Inspection seen;
     std::vector<Lack> lacks;
     for (Circuit const& circuit : c.building.circuits) {
         if (circuit.on_dc() || circuit.fed_panel()) continue;
-        auto const outlets = outlets_of(c.building, circuit);
-        auto const asks = afci_asked(c.book, outlets);
+        auto const [outlets, asks] = gravest(c, circuit);
         if (asks == Asks::no) continue;
         seen.looked();
         if (is_protected(circuit, kArc)) continue;

@@ -4,6 +4,7 @@
 // What the code book asks of each circuit's outlets, against what the job says is there.
 #include "codebook/cite.h"
 #include "reckon/circuit_place.h"
+#include "rules/need/named_things.h"
 #include "rules/protection/lacks.h"
 #include "rules/protection/list.h"
 
@@ -17,13 +18,26 @@ std::optional<Day> today(Building const& building) {
     return Day{building.date->year, building.date->month, building.date->day};
 }
 
+struct Gravest {
+    Outlets outlets;
+    GfciAsked asked;
+};
+// Of the things on it the one that most is asked of.
+Gravest gravest(Case const& c, Circuit const& circuit) {
+    std::optional<Gravest> most;
+    for (Outlets& o : outlets_by_thing(c.building, circuit, things_of(circuit))) {
+        auto const asked = gfci_asked(c.book, o, today(c.building));
+        if (!most || asked.asks > most->asked.asks) most = Gravest{std::move(o), asked};
+    }
+    return *most;
+}
+
 Verdict judge(Case const& c) {
     Inspection seen;
     std::vector<Lack> lacks;
     for (Circuit const& circuit : c.building.circuits) {
         if (circuit.on_dc() || circuit.fed_panel()) continue;
-        auto const outlets = outlets_of(c.building, circuit);
-        auto const asked = gfci_asked(c.book, outlets, today(c.building));
+        auto const [outlets, asked] = gravest(c, circuit);
         if (asked.asks == Asks::no || (asked.asks == Asks::relieved && circuit.existing)) continue;
         seen.looked();
         if (is_protected(circuit, kGround)) continue;

@@ -83,9 +83,11 @@ inline constexpr OwnCircuit kOwnRows[] = {
     {"oven", kCooking, false, practice, "need-dedicated"},
     {"dryer", kBesideDryer, true, practice, "need-dedicated"},
     {"water heater", kHotWater, false, practice, "need-dedicated"},
+    {"heat pump water heater", kHotWater, false, practice, "need-dedicated"},
     {"tankless water heater", kHotWater, false, practice, "need-dedicated"},
     {"sump pump", {}, false, practice, "need-dedicated"},
     {"heat pump", kHeatAndCooling, false, practice, "need-dedicated"},
+    {"air handler", kHeatAndCooling, false, practice, "need-dedicated"},
     {"hot tub", kTubs, false, practice, "need-dedicated"},
 };
 } // namespace home

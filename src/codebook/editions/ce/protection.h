@@ -27,6 +27,17 @@ inline constexpr GfciRow kVehicle{.topic = "gfci-needed/vehicle-charger",
                                   .places = {outdoor, dock},
                                   .uses = {"vehicle charger"},
                                   .asks = yes};
+inline constexpr GfciRow kPoolPump{.topic = "gfci-needed/pool-pump",
+                                   .what = "equipment of a pool within 3 m of its water",
+                                   .of = Of::use,
+                                   .uses = {"pool pump"},
+                                   .asks = maybe,
+                                   .hangs_on = "it stands so near, with no wall or fence between"};
+inline constexpr GfciRow kHydromassage{.topic = "gfci-needed/hydromassage",
+                                       .what = "hydromassage tubs",
+                                       .of = Of::use,
+                                       .uses = {"hydromassage tub"},
+                                       .asks = maybe};
 inline constexpr GfciRow kBathroom{.topic = "gfci-needed/bathroom",
                                    .what = "receptacles within 1.5 m of a basin, tub or shower",
                                    .places = {bathroom},
@@ -63,10 +74,11 @@ inline constexpr GfciRow kHeatingNearTub{.topic = "gfci-needed/heating-near-tub"
                                          .hangs_on = "one of these is near"};
 
 inline constexpr ReceptacleScope kTwentyAmps{.two_pole = false, .most = 20_A};
-inline constexpr std::array kRows{kHotTub, kBathroom, kOutdoor, kSink, kCounter, kKitchen, kHeatingNearTub};
+inline constexpr std::array kRows{kHotTub, kPoolPump, kHydromassage, kBathroom,      kOutdoor,
+                                  kSink,   kCounter,  kKitchen,      kHeatingNearTub};
 inline constexpr GfciTable kTable2018{.scope = kTwentyAmps, .rows = kRows};
-inline constexpr std::array kRows2021{kHotTub, kVehicle, kBathroom, kOutdoor,
-                                      kSink,   kCounter, kKitchen,  kHeatingNearTub};
+inline constexpr std::array kRows2021{kHotTub,  kPoolPump, kHydromassage, kVehicle, kBathroom,
+                                      kOutdoor, kSink,     kCounter,      kKitchen, kHeatingNearTub};
 inline constexpr GfciTable kTable{.scope = kTwentyAmps, .rows = kRows2021};
 } // namespace gfci
 
@@ -79,7 +91,7 @@ inline constexpr AfciTable kTable{
     .most_amps = 20,
     .receptacles_only = true,
     .rooms = {kitchen, dining, living, bedroom, loft, hall, stair, closet, laundry, utility, basement,
-              unfinished_basement},
+              unfinished_basement, finished_basement},
     .perhaps = {house, attic, crawl_space, garage, workshop},
     .let_off = {bathroom, counter},
     .uses_let_off = {"kitchen counter", "refrigerator", "bathroom", "sump pump"},

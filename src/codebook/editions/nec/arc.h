@@ -12,10 +12,10 @@ using namespace how_read;
 
 namespace arc {
 using enum RoomPlace;
-inline constexpr RoomPlaces kRooms{kitchen, counter, dining, living, bedroom, hall, closet, laundry};
+inline constexpr RoomPlaces kRooms{kitchen, counter, dining, living, bedroom, hall, closet, laundry, finished_basement};
 inline constexpr RoomPlaces kPerhaps{loft, house, basement};
-inline constexpr RoomPlaces kSwitchRooms{kitchen, counter, dining,  living,   bedroom,  loft,
-                                         hall,    stair,   laundry, bathroom, basement, house};
+inline constexpr RoomPlaces kSwitchRooms{kitchen, counter, dining,   living,   bedroom,           loft, hall,
+                                         stair,   laundry, bathroom, basement, finished_basement, house};
 } // namespace arc
 
 constexpr AfciTable afci(int least_amps) {

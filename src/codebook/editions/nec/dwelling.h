@@ -91,6 +91,7 @@ inline constexpr OwnCircuit kOwnRows[] = {
     {"furnace", kHeatAndCooling, false, seen, "need-dedicated/central-heating"},
     {"boiler", kHeatAndCooling, false, seen, "need-dedicated/central-heating"},
     {"vehicle charger", kCars, true, seen, "need-dedicated/vehicle-charger"},
+    {"hydromassage tub", {}, true, memory, "need-dedicated/hydromassage"},
     {"refrigerator", kBesideFridge, false, practice, "need-dedicated"},
     {"freezer", kCold, false, practice, "need-dedicated"},
     {"dishwasher", kBesideDishwasher, false, practice, "need-dedicated"},
@@ -100,9 +101,11 @@ inline constexpr OwnCircuit kOwnRows[] = {
     {"oven", kCooking, false, practice, "need-dedicated"},
     {"dryer", kBesideDryer, true, practice, "need-dedicated"},
     {"water heater", kHotWater, false, practice, "need-dedicated"},
+    {"heat pump water heater", kHotWater, false, practice, "need-dedicated"},
     {"tankless water heater", kHotWater, false, practice, "need-dedicated"},
     {"sump pump", {}, false, practice, "need-dedicated"},
     {"heat pump", kHeatAndCooling, false, practice, "need-dedicated"},
+    {"air handler", kHeatAndCooling, false, practice, "need-dedicated"},
     {"hot tub", kTubs, false, practice, "need-dedicated"},
 };
 // 625.40 of 2023: an outlet above 16 A or 120 V.

@@ -21,6 +21,17 @@ inline constexpr GfciRow kHotTub{.topic = "gfci-needed/hot-tub",
                                  .uses = {"hot tub"},
                                  .asks = maybe,
                                  .hangs_on = "the unit is not marked as having it built in"};
+inline constexpr GfciRow kPoolPump{.topic = "gfci-needed/pool-pump",
+                                   .what = "pool pumps, wired in or plugged in",
+                                   .of = Of::use,
+                                   .uses = {"pool pump"},
+                                   .asks = yes,
+                                   .most = 60_A};
+inline constexpr GfciRow kHydromassage{.topic = "gfci-needed/hydromassage",
+                                       .what = "hydromassage tubs",
+                                       .of = Of::use,
+                                       .uses = {"hydromassage tub"},
+                                       .asks = yes};
 inline constexpr GfciRow kBoatHoist{
     .topic = "gfci-needed/boat-hoist", .what = "boat hoists", .of = Of::wired_in, .places = {boat_hoist}, .asks = yes};
 inline constexpr GfciRow kHeatedFloor{.topic = "gfci-needed/heated-floor",
@@ -91,7 +102,7 @@ inline constexpr GfciRow kPerhapsUnfinishedBasement{.topic = "gfci-needed/baseme
                                                     .hangs_on = "the basement is not finished"};
 inline constexpr GfciRow kBasement{.topic = "gfci-needed/basement",
                                    .what = "receptacles in basements",
-                                   .places = {basement},
+                                   .places = {basement, finished_basement},
                                    .asks = yes,
                                    .elsewhere = Elsewhere::perhaps};
 inline constexpr GfciRow kCounter{.topic = "gfci-needed/kitchen",
@@ -131,6 +142,7 @@ inline constexpr GfciRow kHeatPump{.topic = "gfci-needed/outdoor-outlets",
                                    .asks = maybe,
                                    .hangs_on = "the unit stands outdoors",
                                    .elsewhere = Elsewhere::no,
+                                   .unless_indoors = true,
                                    .most = 50_A};
 // The rule is of outdoor outlets at them; only of a garage does its floor decide too.
 inline constexpr GfciRow kGarageOutlets{.topic = "gfci-needed/outdoor-outlets",

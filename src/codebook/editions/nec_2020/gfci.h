@@ -19,6 +19,8 @@ inline constexpr std::string_view kOutdoorsNotAdopted = "the unit stands outdoor
                                                         "lets listed heating and cooling off until 2026-09-01, is "
                                                         "not adopted there";
 inline constexpr std::array kRows{kHotTub,
+                                  kPoolPump,
+                                  kHydromassage,
                                   kBoatHoist,
                                   kHeatedFloor,
                                   kHeatedFloorCovering,

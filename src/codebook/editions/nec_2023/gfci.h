@@ -13,6 +13,8 @@ namespace legwork::nec_2023 {
 namespace gfci {
 using namespace nec::gfci;
 inline constexpr std::array kRows{kHotTub,
+                                  kPoolPump,
+                                  kHydromassage,
                                   kBoatHoist,
                                   kHeatedFloor,
                                   kHeatedFloorCovering,

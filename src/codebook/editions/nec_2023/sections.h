@@ -36,6 +36,8 @@ inline constexpr auto kSectionRows = std::to_array<SectionRow>({
     {"gfci-needed/appliance", "210.8(D)", noted},
     {"gfci-needed/vehicle-charger", "625.54", noted},
     {"gfci-needed/hot-tub", "680.44", noted},
+    {"gfci-needed/hydromassage", "680.71", memory},
+    {"need-dedicated/hydromassage", "680.71", memory},
     {"afci-needed", "210.12(B)", seen},
 
     {"load-service", "220.40, 230.42", seen},
