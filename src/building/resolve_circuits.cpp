@@ -3,6 +3,7 @@
 
 // [[circuit]], and the pairs among them.
 #include "building/resolving.h"
+#include "codebook/stock/guess_where.h"
 #include "panel/hang.h"
 
 #include <algorithm>
@@ -14,7 +15,7 @@ namespace {
 
 ThirdWire third_wire(std::string_view said) {
     using enum ThirdWire;
-    for (auto const wire : {switched, traveller, spare, neutral})
+    for (auto const wire : {switched, traveller, spare, interconnect, neutral})
         if (word(wire) == said) return wire;
     return unsaid;
 }
@@ -63,7 +64,11 @@ void take_loads(Circuit& c, typed::Circuit const& said) {
 }
 
 void take_wires(Circuit& c, typed::Circuit const& said) {
-    for (typed::Segment const& s : said.run) c.run.push_back({cable_kind_named(s.kind), s.kind, s.length, s.to});
+    for (typed::Segment const& s : said.run) {
+        auto const where = s.where == WirePlace::unsaid ? said.where : s.where;
+        c.run.push_back({cable_kind_named(s.kind), s.kind, s.length, s.to, where, false, s.tap});
+    }
+    if (c.run.empty() && said.where != WirePlace::unsaid) c.run.push_back({nullptr, {}, {}, {}, said.where});
     c.colors = wire_colors(said.colors);
     if (!said.hot.empty()) c.hot = wire_color(said.hot);
     c.third = third_wire(said.third);
@@ -111,6 +116,7 @@ void share_home_run(Circuit& c, std::vector<Piece> const& other) {
     }
     if (!home.length) home.length = other.front().length;
     if (home.to.empty()) home.to = other.front().to;
+    if (home.where == WirePlace::unsaid) home.where = other.front().where;
 }
 
 void join(Circuit& a, Circuit& b) {
@@ -118,6 +124,25 @@ void join(Circuit& a, Circuit& b) {
     share_home_run(a, of_b);
     share_home_run(b, of_a);
     if (a.wiring == Wiring::conduit || b.wiring == Wiring::conduit) a.wiring = b.wiring = Wiring::conduit;
+}
+
+// The home run of a pair whose other member alone says where it runs.
+void take_where(Circuit& c, WirePlace said) {
+    if (!c.run.empty() && c.run.front().where == WirePlace::unsaid) c.run.front().where = said;
+}
+
+// Where nobody says where a piece runs: outdoors when it ends at what stands in the open. Of a run in pieces only the
+// last goes by the circuit's own words, since those before it may be indoors.
+void guess_where(Circuit& c) {
+    bool const open = stands_in_the_open(c.name) || stands_in_the_open(c.room);
+    for (std::size_t i = 0; i < c.run.size(); ++i) {
+        Piece& piece = c.run[i];
+        bool const last = i + 1 == c.run.size() && (i > 0 || !c.pair || c.partner()->run.size() < 2);
+        auto const& box = i == 0 && piece.to.empty() ? c.box : piece.to;
+        if (piece.where != WirePlace::unsaid || !(stands_in_the_open(box) || (last && open))) continue;
+        piece.where = WirePlace::outdoors;
+        piece.where_guessed = true;
+    }
 }
 
 } // namespace
@@ -151,7 +176,11 @@ void resolve_pairs(Resolving& r) {
         r.building.pairs.push_back({&first, &second, std::max(first.tie, second.tie)});
         first.pair = second.pair = &r.building.pairs.back();
         join(first, second);
+        take_where(first, said.second->where);
+        take_where(second, said.first->where);
     }
+    for (Circuit& c : r.building.circuits)
+        if (!c.existing && !c.fed_panel()) guess_where(c);
 }
 
 } // namespace legwork

@@ -20,7 +20,8 @@ struct Easement {
     Amps doubtful_up_to;    // perhaps allowed up to here; that number is from memory
     std::string_view topic; // of cite.h; empty: nothing is eased
     Source source = Source::seen;
-    std::string words; // "25 A for fixed heating"
+    std::string words;     // "25 A for fixed heating"
+    bool disputed = false; // the code's own sections stand against each other
 };
 Easement easement(Case const& c, Circuit const& circuit, WireRating const& wire); // of a circuit with a breaker
 

@@ -6,6 +6,7 @@
 #include "reckon/wire_fit.h"
 #include "reckon/wire_rating.h"
 #include "rules/wire/list.h"
+#include "rules/wire/tap.h"
 
 #include <fmt/format.h>
 
@@ -32,8 +33,8 @@ std::string remedy(Case const& c, Circuit const& circuit, WireRating const& wire
 Finding too_large(Case const& c, Circuit const& circuit, ThinnestPiece const& piece, WireRating const& wire,
                   Easement const& ease) {
     bool const eased = !ease.topic.empty() && *circuit.breaker <= ease.doubtful_up_to;
-    Finding f =
-        finding(c, wire_breaker_fits, Gravity::usual, about(circuit, "breaker"), eased ? ease.topic : wire.topic);
+    Finding f = finding(c, wire_breaker_fits, eased && ease.disputed ? Gravity::doubtful : Gravity::usual,
+                        about(circuit, "breaker"), eased ? ease.topic : wire.topic);
     f.reference.source = eased ? ease.source : wire.source;
     f.message = fmt::format("{}: a {} breaker on {} ({}{}), good for {}", circuit.mark, amps(value(*circuit.breaker)),
                             wire_name(wire.gauge, wire.metal), piece.kind, where_thin(piece), amps(value(wire.base)));
@@ -120,7 +121,8 @@ Verdict judge(Case const& c) {
         auto foreign = no_power_cable(c, circuit);
         auto const piece = thinnest_piece(circuit);
         bool const is_known = piece && circuit.breaker;
-        if (foreign || is_known) seen.looked();
+        bool const has_tap = circuit.breaker && judge_taps(c, circuit, seen);
+        if (foreign || is_known || has_tap) seen.looked();
         seen.found(std::move(foreign));
         if (is_known) judge_breaker(c, circuit, *piece, seen);
     }
@@ -138,7 +140,8 @@ constinit Rule const wire_breaker_fits{
     .remedy = "Fit the smaller breaker, or pull the larger wire all the way to the last box.",
     .gravity = {.nec = {Grade::error},
                 .ce = {Grade::error},
-                .doubt = "it is no power cable further out, since a power supply may stand before it"},
+                .doubt = "sections of the code stand against each other, a tap's size was not read, or a power supply "
+                         "may stand before what is no power cable"},
     .accept = {Acceptance::Of::none, kUnseen},
     .judge = judge,
 };

@@ -12,6 +12,9 @@ using namespace how_read;
 
 // Read as CE 2018, but for these.
 inline constexpr auto kSectionRows = std::to_array<SectionRow>({
+    {"wire-branch", "30-104(a)", seen},
+    {"panel-bus", "14-606(1)", seen},
+    {"wire-breaker-fits/tap", "26-746(3)", seen},
     {"load-service/managed", "8-500", seen},
 });
 inline constexpr SectionTable kSections = same_as<ce_2018::kSections, kSectionRows>();

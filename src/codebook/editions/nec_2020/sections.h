@@ -18,6 +18,7 @@ inline constexpr auto kSectionRows = std::to_array<SectionRow>({
     {"wire-breaker-fits/cable", "334.80, 240.4, Table 310.16", seen},
     {"wire-breaker-fits/aluminium", "310.3(A)", seen},
     {"wire-breaker-fits/dwelling-feeder", "310.12", seen},
+    {"wire-breaker-fits/dwelling-sheathed", "310.12, 334.80", seen},
     {"wire-continuous/heating", "424.4(B)", seen, FromMemory::the_number},
 
     {"panel-backfeed", "705.12(B)(3)(2)", seen},

@@ -16,6 +16,10 @@ inline constexpr auto kSectionRows = std::to_array<SectionRow>({
     {"wire-load-fits/large-range", "210.19(C)", seen},
     {"wire-continuous", "210.19(A), 210.20(A)", seen},
 
+    {"wire-branch", "210.21(A), 210.23, Table 210.24(1)", seen},
+    {"wire-branch/small", "210.18, 210.23(A)", seen},
+    {"wire-breaker-fits/tap", "210.19(C) Exception No. 1", seen},
+
     {"panel-backfeed", "705.12(B)(2)", seen},
     {"panel-sign/emergency-disconnect", "230.85(E)", memory},
     {"panel-sign/far-source", "705.12(B)(2)", seen},
@@ -25,6 +29,9 @@ inline constexpr auto kSectionRows = std::to_array<SectionRow>({
     {"gfci-needed/laundry", "210.8(A)(11)", seen},
     {"gfci-needed/appliance", "210.8(D)", memory},
     {"afci-needed", "210.12(B)", seen},
+
+    {"need-disconnect", "422.31", seen},
+    {"need-disconnect/cooling", "440.14", seen},
 
     {"load-service/floor-area", "220.41", seen},
     {"load-service/lighting-demand", "Table 220.45", seen},
