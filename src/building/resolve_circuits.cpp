@@ -116,7 +116,6 @@ void share_home_run(Circuit& c, std::vector<Piece> const& other) {
     }
     if (!home.length) home.length = other.front().length;
     if (home.to.empty()) home.to = other.front().to;
-    if (home.where == WirePlace::unsaid) home.where = other.front().where;
 }
 
 void join(Circuit& a, Circuit& b) {
@@ -126,9 +125,9 @@ void join(Circuit& a, Circuit& b) {
     if (a.wiring == Wiring::conduit || b.wiring == Wiring::conduit) a.wiring = b.wiring = Wiring::conduit;
 }
 
-// The home run of a pair whose other member alone says where it runs.
+// Either member of a pair says where their home run lies; where both do, the worse place counts.
 void take_where(Circuit& c, WirePlace said) {
-    if (!c.run.empty() && c.run.front().where == WirePlace::unsaid) c.run.front().where = said;
+    if (!c.run.empty()) c.run.front().where = std::max(c.run.front().where, said);
 }
 
 // Where nobody says where a piece runs: outdoors when it ends at what stands in the open. Of a run in pieces only the
