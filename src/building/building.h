@@ -59,18 +59,22 @@ struct Piece {
     CableKind const* kind = nullptr; // null: not said, or no kind that there is
     std::string called;              // the kind's name as said; empty when it is not
     std::optional<Length> length;
-    std::string to; // the box it ends in, as said; mostly empty
+    std::string to;                      // the box it ends in, as said; mostly empty
+    WirePlace where = WirePlace::unsaid; // said of it, or of its circuit; else taken from names:
+    bool where_guessed = false;
+    bool tap = false; // to one cooking appliance
 };
 
 enum class Side { left, right };
 
 // The job of a conductor that neither a hot nor the neutral needs.
-enum class ThirdWire { unsaid, switched, traveller, spare, neutral };
+enum class ThirdWire { unsaid, switched, traveller, spare, interconnect, neutral };
 constexpr std::string_view word(ThirdWire w) { // as typed
     switch (w) {
     case ThirdWire::switched: return "switched";
     case ThirdWire::traveller: return "traveller";
     case ThirdWire::spare: return "spare";
+    case ThirdWire::interconnect: return "interconnect";
     case ThirdWire::neutral: return "neutral";
     case ThirdWire::unsaid: break;
     }

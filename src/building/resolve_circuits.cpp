@@ -3,6 +3,7 @@
 
 // [[circuit]], and the pairs among them.
 #include "building/resolving.h"
+#include "codebook/stock/guess_where.h"
 #include "codebook/stock/uses.h"
 #include "panel/hang.h"
 
@@ -15,7 +16,7 @@ namespace {
 
 ThirdWire third_wire(std::string_view said) {
     using enum ThirdWire;
-    for (auto const wire : {switched, traveller, spare, neutral})
+    for (auto const wire : {switched, traveller, spare, interconnect, neutral})
         if (word(wire) == said) return wire;
     return unsaid;
 }
@@ -64,7 +65,11 @@ void take_loads(Circuit& c, typed::Circuit const& said) {
 }
 
 void take_wires(Circuit& c, typed::Circuit const& said) {
-    for (typed::Segment const& s : said.run) c.run.push_back({cable_kind_named(s.kind), s.kind, s.length, s.to});
+    for (typed::Segment const& s : said.run) {
+        auto const where = s.where == WirePlace::unsaid ? said.where : s.where;
+        c.run.push_back({cable_kind_named(s.kind), s.kind, s.length, s.to, where, false, s.tap});
+    }
+    if (c.run.empty() && said.where != WirePlace::unsaid) c.run.push_back({nullptr, {}, {}, {}, said.where});
     c.colors = wire_colors(said.colors);
     if (!said.hot.empty()) c.hot = wire_color(said.hot);
     c.third = third_wire(said.third);
@@ -134,6 +139,25 @@ void take_use(Circuit& c, typed::Circuit const& said) {
     if (c.spare_in_use && c.is_spare()) c.use = nullptr;
     c.use_guessed = (said.use_guessed || c.spare_in_use) && c.use;
 }
+// Either member of a pair says where their home run lies; where both do, the worse place counts.
+void take_where(Circuit& c, WirePlace said) {
+    if (!c.run.empty()) c.run.front().where = std::max(c.run.front().where, said);
+}
+
+// Where nobody says where a piece runs: outdoors when it ends at what stands in the open. Of a run in pieces only the
+// last goes by the circuit's own words, since those before it may be indoors.
+void guess_where(Circuit& c) {
+    bool const open = stands_in_the_open(c.name) || stands_in_the_open(c.room);
+    for (std::size_t i = 0; i < c.run.size(); ++i) {
+        Piece& piece = c.run[i];
+        bool const last = i + 1 == c.run.size() && (i > 0 || !c.pair || c.partner()->run.size() < 2);
+        auto const& box = i == 0 && piece.to.empty() ? c.box : piece.to;
+        if (piece.where != WirePlace::unsaid || !(stands_in_the_open(box) || (last && open))) continue;
+        piece.where = WirePlace::outdoors;
+        piece.where_guessed = true;
+    }
+}
+
 } // namespace
 
 void resolve_circuits(Resolving& r) {
@@ -164,7 +188,11 @@ void resolve_pairs(Resolving& r) {
         r.building.pairs.push_back({&first, &second, std::max(first.tie, second.tie)});
         first.pair = second.pair = &r.building.pairs.back();
         join(first, second);
+        take_where(first, said.second->where);
+        take_where(second, said.first->where);
     }
+    for (Circuit& c : r.building.circuits)
+        if (!c.existing && !c.fed_panel()) guess_where(c);
 }
 
 } // namespace legwork

@@ -75,7 +75,7 @@ public:
         Run run;
         run.mark = cable.mark;
         run.name = cable.name;
-        run.piece = {cable_kind_named(cable.kind), cable.kind, cable.length, {}};
+        run.piece = {cable_kind_named(cable.kind), cable.kind, cable.length, {}, cable.where};
         for (Circuit const& c : r_.building.circuits)
             if (std::ranges::count(cable.carries, c.mark) > 0) run.carries.push_back(&c);
         run.role = role_called(cable.role);

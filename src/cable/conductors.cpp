@@ -111,6 +111,7 @@ private:
     void third() {
         if (task_.third == ThirdWire::switched) give(by_rank(4), ConductorJob::switched, task_.third_circuit);
         if (task_.third == ThirdWire::traveller) give(by_rank(4), ConductorJob::traveller, task_.third_circuit);
+        if (task_.third == ThirdWire::interconnect) give(by_rank(4), ConductorJob::interconnect, task_.third_circuit);
     }
 
     // From a light's box to its switch: a three-wire brings the neutral along, a two-wire has its white as the feed.

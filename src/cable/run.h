@@ -23,7 +23,7 @@
 
 namespace legwork {
 
-enum class ConductorJob { hot, neutral, ground, switched, traveller, spare };
+enum class ConductorJob { hot, neutral, ground, switched, traveller, interconnect, spare };
 
 enum class Remark {
     as_made,   // the colour says what it is

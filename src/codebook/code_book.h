@@ -97,6 +97,8 @@ struct RemarkingTable {
 };
 
 struct SectionTable;        // sections.h
+struct BranchLimits;        // branch_limits.h
+struct CablePlaces;         // cable_places.h
 struct OutletCounts;        // outlet_count.h
 struct DropLimits;          // drop_limits.h
 struct Demands;             // demands.h
@@ -146,6 +148,8 @@ struct CodeBook {
     std::span<ReceptacleRow const> receptacles;
     std::optional<Source> lone_receptacle; // one single receptacle of a circuit: no less than the circuit, larger is
                                            // fine; nothing: the table serves it too
+    BranchLimits const& branch_limits;
+    CablePlaces const& cable_places;
     CodePage<OutletCounts> outlet_count;
     RemarkingTable const& remarking;
     DropLimits const& drop_limits;

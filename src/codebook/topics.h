@@ -90,6 +90,16 @@ inline constexpr auto kTopics = [] {
         Topic{"wire-outlet/single"},
         Topic{"wire-outlet/no-ground"},
 
+        Topic{"wire-branch"},
+        Topic{"wire-branch/heavy-duty"},
+        Topic{"wire-branch/small"},
+        Topic{"wire-place"},
+        Topic{"wire-place/burial"},
+        Topic{"wire-place/building", custom},
+        Topic{"wire-breaker-fits/dwelling-sheathed"},
+        Topic{"wire-breaker-fits/tap"},
+
+        Topic{"panel-bus"},
         Topic{"panel-240-on-120", custom},
         Topic{"panel-dead-space", custom},
         Topic{"panel-two-legs", custom},
@@ -172,6 +182,11 @@ inline constexpr auto kTopics = [] {
         Topic{"gfci-needed/heating-near-tub"},
         Topic{"afci-needed"},
         Topic{"need-neutral-at-switch"},
+
+        Topic{"need-disconnect"},
+        Topic{"need-disconnect/cooling"},
+        Topic{"need-disconnect/pool"},
+        Topic{"need-disconnect/motor"},
 
         Topic{"job-unknown", custom},
         Topic{"job-assumed", custom},

@@ -14,6 +14,7 @@
 #include "job/terms.h"
 #include "units/gauge.h"
 #include "units/length.h"
+#include "units/power_cable.h"
 #include "units/quantity.h"
 
 #include <map>
@@ -69,7 +70,9 @@ struct Panel {
 struct Segment {
     std::string kind; // "12/3", "cat6"; empty when not known
     std::optional<Length> length;
-    std::string to; // the box it ends in; empty when not said
+    std::string to;                      // the box it ends in; empty when not said
+    WirePlace where = WirePlace::unsaid; // its own; else its circuit's
+    bool tap = false;                    // from the circuit to one cooking appliance, smaller than the wire before it
     friend bool operator==(Segment const&, Segment const&) = default;
 };
 
@@ -98,10 +101,11 @@ struct Circuit {
     std::optional<int> outlet_count;
     std::string hot;                 // colour; empty when not said
     std::vector<std::string> colors; // insulated conductors of the home run as the cable really is; empty: as usual
-    std::string third;               // "switched", "traveller", "spare", "neutral" or empty
+    std::string third;               // "switched", "traveller", "spare", "interconnect", "neutral" or empty
     Metal metal = Metal::copper;
     int terminals = 60; // °C
     Wiring wiring = Wiring::cable;
+    WirePlace where = WirePlace::unsaid; // its run is laid
     std::optional<Amps> mca, mop;
     std::string building;
     std::string reach_side;        // "left", "right" or empty
@@ -126,6 +130,7 @@ struct Cable { // not a circuit's home run
     std::vector<std::string> asked;
     std::vector<std::string> carries{}; // marks of circuits
     std::string role{};                 // "feed", "on to", "switch leg", "travellers", "line", "load" or empty
+    WirePlace where = WirePlace::unsaid;
     friend bool operator==(Cable const&, Cable const&) = default;
 };
 

@@ -113,6 +113,7 @@ void read_wires(TableReader& t, typed::Circuit& c) {
     c.metal = t.choice("metal", {Metal::copper, Metal::aluminium, Metal::aluminium}).value_or(Metal::copper);
     c.terminals = t.choice("terminals", {60, 75, 60, 75, 60, 75}).value_or(60);
     c.wiring = t.choice("wiring", {Wiring::cable, Wiring::conduit}).value_or(Wiring::cable);
+    c.where = read_where(t);
 }
 
 void read_words(Reading& r, TableReader& t, typed::Circuit& c) {

@@ -57,7 +57,12 @@ void read_segments(Reading& r, TableReader& t, typed::Circuit& c) {
     std::vector<std::string> asked;
     for (auto& s : segments) {
         s.allow_questions(asked);
-        c.run.push_back({read_cable_kind(r, s, "kind"), s.length("length"), s.text("to")});
+        bool const first = c.run.empty();
+        c.run.push_back({read_cable_kind(r, s, "kind"), s.length("length"), s.text("to"), read_where(s),
+                         s.flag("tap").value_or(false)});
+        if (first && c.run.back().tap)
+            s.complain("tap", "the first piece is the circuit itself, and no tap of it",
+                       "write  tap = true  at the piece that leaves the circuit for its appliance");
         s.finish();
     }
     for (auto const& key : asked) c.asked.push_back(key == "kind" ? "cable" : key);
@@ -96,6 +101,11 @@ std::string read_cable_kind(Reading& r, TableReader& t, std::string_view key) {
     return {};
 }
 
+WirePlace read_where(TableReader& t) {
+    using enum WirePlace;
+    return t.choice("where", {dry, damp, wet, outdoors, buried}).value_or(unsaid);
+}
+
 std::vector<std::string> read_colors(TableReader& t, std::string_view key) {
     std::vector<std::string> colors;
     for (auto const& [color, at] : t.texts(key))
@@ -126,6 +136,7 @@ void read_cables(Reading& r) {
         c.length = t.length("length");
         c.carries = read_carried(r, t);
         c.role = t.word("role");
+        c.where = read_where(t);
         t.finish();
         record(r, Subject::cable, c.mark, t);
     }

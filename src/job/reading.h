@@ -38,6 +38,7 @@ void read_circuits(Reading& r);
 void read_home_run(Reading& r, TableReader& t, typed::Circuit& c); // cable, length, segments
 std::string read_cable_kind(Reading& r, TableReader& t, std::string_view key);
 // Colours in small letters.
+WirePlace read_where(TableReader& t); // under "where"
 std::vector<std::string> read_colors(TableReader& t, std::string_view key);
 std::string read_color(TableReader& t, std::string_view key);
 void read_situations(Reading& r); // after the circuits: shares go by their uses and marks

@@ -4,6 +4,8 @@
 #include "propose/sizing.h"
 
 #include "building/trial.h"
+#include "codebook/cable_places.h"
+#include "codebook/stock/guess_where.h"
 #include "codebook/stock/usual.h"
 #include "reckon/say.h"
 #include "reckon/wire_fit.h"
@@ -36,6 +38,21 @@ std::string all_outlets(std::vector<Member> const& members) {
     for (Member const& m : members)
         if (auto words = outlets_words(*m.circuit); !words.empty()) each.push_back(std::move(words));
     return each.empty() ? std::string() : " (" + listed(each) + ")";
+}
+
+// Of a circuit of which no cable is said its words tell alone.
+WirePlace where_of(Circuit const& circuit, std::size_t piece) {
+    if (piece < circuit.run.size()) return circuit.run[piece].where;
+    bool const open = stands_in_the_open(circuit.name) || stands_in_the_open(circuit.room);
+    return open && !circuit.fed_panel() ? WirePlace::outdoors : WirePlace::unsaid;
+}
+
+// " UF" where the plain cable may not run.
+std::string type_for(Case const& c, Circuit const& circuit, std::size_t piece) {
+    auto const* plain = cable_place_row(c.book, CableType::indoor);
+    bool const may = !plain || may_run(*plain, where_of(circuit, piece)) == MayRun::yes;
+    if (may || circuit.wiring == Wiring::conduit || circuit.on_dc()) return {};
+    return fmt::format(" {}", cable_places(c.book).wet_type);
 }
 
 std::string eased_words(std::string_view topic) {
@@ -74,7 +91,7 @@ Building Sizing::building_with(Member const& m, Amps breaker, Gauge gauge) const
 std::string Sizing::kind(Member const& m, std::size_t piece, Gauge gauge) const {
     auto const in = insulated_in(*m.circuit, piece);
     int const all = in.hots + (in.neutral ? 1 : 0) + (in.more.empty() ? 0 : 1);
-    return fmt::format("{}/{}", name(gauge), std::clamp(all, 2, 4));
+    return fmt::format("{}/{}{}", name(gauge), std::clamp(all, 2, 4), type_for(c_, *m.circuit, piece));
 }
 
 std::optional<WireRefusal> Sizing::too_thin(Member const& m, Amps breaker, Gauge gauge) const {

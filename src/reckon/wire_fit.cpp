@@ -74,6 +74,15 @@ Easement dwelling_feeder_of(Case const& c, Circuit const& circuit, WireRating co
     if (!row) return {};
     auto const least = circuit.metal == Metal::copper ? row->copper : row->aluminium;
     if (!least || wire.gauge < *least) return {};
+    if (wire.cable_held) // argued about; nobody holds that it surely may
+        return {0_A,
+                *circuit.breaker,
+                "wire-breaker-fits/dwelling-sheathed",
+                row->source,
+                fmt::format("the table for a whole dwelling's feeder would let it stand, and the rule that holds "
+                            "sheathed cable to its {} °C column does not",
+                            wire.celsius),
+                false};
     bool const sure = !only_warns(row->source);
     return {sure ? *circuit.breaker : 0_A, *circuit.breaker, "wire-breaker-fits/dwelling-feeder", row->source,
             fmt::format("as a feeder of a whole dwelling it may do{}", if_remembered(row->source))};

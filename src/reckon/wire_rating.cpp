@@ -23,9 +23,19 @@ bool several_receptacles(Circuit const& c) {
     return count > 1 || (!c.lists_outlets && c.use && c.use->receptacle);
 }
 
+// All of its cable, as far as it is known: armour gives its heat off, and goes by its terminals.
+bool has_armour(Circuit const& circuit) {
+    auto const is = [](Piece const& p) {
+        return p.kind && (p.kind->type == CableType::armoured || p.kind->type == CableType::metal_clad ||
+                          p.kind->type == CableType::teck);
+    };
+    return !circuit.run.empty() && std::ranges::all_of(circuit.run, is);
+}
+
 // Non-metallic sheathed cable is made of copper up to 2 AWG; larger, and aluminium, is service-entrance cable.
 bool is_sheathed_cable(Circuit const& circuit, Gauge gauge) {
-    return circuit.wiring == Wiring::cable && circuit.metal == Metal::copper && gauge <= Gauge::awg2;
+    return circuit.wiring == Wiring::cable && circuit.metal == Metal::copper && gauge <= Gauge::awg2 &&
+           !has_armour(circuit);
 }
 
 int terminal_column(Case const& c, Circuit const& circuit, Gauge gauge) {
@@ -81,12 +91,17 @@ std::string wire_name(Gauge gauge, Metal metal) {
     return fmt::format("{} AWG{}", name(gauge), metal == Metal::aluminium ? " aluminium" : "");
 }
 
+bool is_cooking_tap(Circuit const& circuit, std::size_t piece) {
+    return piece > 0 && circuit.run[piece].tap && circuit.use && circuit.use->cooking;
+}
+
 std::optional<ThinnestPiece> thinnest_piece(Circuit const& circuit) {
     std::optional<ThinnestPiece> thinnest;
     auto const& run = circuit.run;
     for (std::size_t i = 0; i < run.size(); ++i) {
         CableKind const* kind = run[i].kind;
-        if (!kind || !kind->power || (thinnest && *kind->gauge >= thinnest->gauge)) continue;
+        if (!kind || !kind->power || is_cooking_tap(circuit, i) || (thinnest && *kind->gauge >= thinnest->gauge))
+            continue;
         thinnest = ThinnestPiece{*kind->gauge, kind->name, static_cast<int>(i), i > 0 ? run[i - 1].to : std::string()};
     }
     return thinnest;

@@ -40,6 +40,9 @@ struct ThinnestPiece {
     int segment = 0;
     std::string after; // the box where it begins, when it has a name
 };
+// Taps to a cooking appliance are judged by themselves, and not among them.
 std::optional<ThinnestPiece> thinnest_piece(Circuit const& circuit);
+// A piece that is said to be a tap, on a circuit of cooking appliances.
+bool is_cooking_tap(Circuit const& circuit, std::size_t piece);
 
 } // namespace legwork

@@ -168,6 +168,8 @@ Landing landing(SheetInput const& input, EndOf const& end, std::size_t conductor
         if (loop) return {say("note/switched-of", of), end.far ? say("note/the-switch") : say("note/the-light")};
         return {say("note/switched-of", of), panel ? capped : say("note/from-switch")};
     case ConductorJob::traveller: return {say("note/traveller-of", of), panel ? capped : say("note/switch-to-switch")};
+    case ConductorJob::interconnect:
+        return {say("note/interconnect-of", of), panel ? capped : say("note/alarm-to-alarm")};
     case ConductorJob::spare: break;
     }
     return {say("note/spare"), capped};

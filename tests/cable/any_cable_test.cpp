@@ -35,8 +35,8 @@ rc::Gen<Made> any_cable() {
                 {i == 0 ? "K1" : "K2", asked_for(*rc::gen::element<std::string>("", "", "", "red", "white", "green"))});
         m.task.neutral = *rc::gen::arbitrary<bool>();
         m.task.white_is_neutral = *rc::gen::arbitrary<bool>();
-        m.task.third = *rc::gen::element(ThirdWire::unsaid, ThirdWire::switched, ThirdWire::traveller, ThirdWire::spare,
-                                         ThirdWire::neutral);
+        m.task.third = *rc::gen::element(ThirdWire::unsaid, ThirdWire::switched, ThirdWire::traveller,
+                                         ThirdWire::interconnect, ThirdWire::spare, ThirdWire::neutral);
         m.task.wiring = *rc::gen::element(Wiring::cable, Wiring::conduit);
         m.task.gauge =
             *rc::gen::element(Gauge::awg14, Gauge::awg6, Gauge::awg4, Gauge::awg2, Gauge::awg1, Gauge::awg4_0);

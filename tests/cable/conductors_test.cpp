@@ -54,6 +54,7 @@ std::string_view word(ConductorJob job) {
     case ConductorJob::ground: return "ground";
     case ConductorJob::switched: return "switched";
     case ConductorJob::traveller: return "traveller";
+    case ConductorJob::interconnect: return "interconnect";
     case ConductorJob::spare: break;
     }
     return "spare";
@@ -97,6 +98,8 @@ TEST_CASE("one pole with a third conductor that has a job", "[cable]") {
     REQUIRE(home(job_of({c})) == "black hot L1, red switched L1, white neutral L1, bare ground");
     c.third = "traveller";
     REQUIRE(home(job_of({c})) == "black hot L1, red traveller L1, white neutral L1, bare ground");
+    c.third = "interconnect"; // smoke alarms' 14/3
+    REQUIRE(home(job_of({c})) == "black hot L1, red interconnect L1, white neutral L1, bare ground");
     c.third = "spare";
     REQUIRE(home(job_of({c})) == "black hot L1, red spare, white neutral L1, bare ground");
     c.third = "neutral"; // the white already is

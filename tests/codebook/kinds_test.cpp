@@ -36,6 +36,22 @@ TEST_CASE("building cable: gauge, conductors, colours", "[codebook]") {
         }
 }
 
+TEST_CASE("a building cable may say its type", "[codebook]") {
+    // Source: common practice, no source: the sheath of UF is grey, armour has none.
+    auto const wet = cable_kind("12/3 UF");
+    REQUIRE(wet);
+    REQUIRE(wet->type == CableType::uf);
+    REQUIRE(wet->insulated == 3);
+    REQUIRE(wet->power);
+    REQUIRE(wet->jacket == "grey");
+    REQUIRE(cable_kind("12/3")->type == CableType::indoor);
+    REQUIRE(cable_kind("1/0/3 TECK")->type == CableType::teck);
+    REQUIRE(cable_kind("14/2 AC")->jacket.empty());
+    REQUIRE(cable_kind_named("10/2 NMWU")->name == "10/2 NMWU");
+    for (auto const* name : {"12/3UF", "12/3  UF", "12/3 uf", "UF", " UF", "12/3 UF ", "cat6 UF", "18/2 UF"})
+        REQUIRE_FALSE(cable_kind(name));
+}
+
 TEST_CASE("what is no cable kind", "[codebook]") {
     for (auto const* name : {"", "/", "12", "12/", "12/1", "12/5", "12/22", "16/2", "13/2", "1/0", "5/2", "12/2 ",
                              "12-2", "cat7", "1/0/", "/3"})

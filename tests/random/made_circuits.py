@@ -6,6 +6,8 @@ import amounts
 import words as names_of_things
 from panel import TWO_LEGS
 
+PLACES = ["dry", "damp", "wet", "outdoors", "buried"]
+
 # What an electrician might plan: use, poles, breaker, cable, least and most load.
 PLANNED = [("lighting", 1, 15, "14/2", 100, 900), ("receptacles", 1, 20, "12/2", 180, 1500),
            ("kitchen counter", 1, 20, "12/2", 1000, 1500), ("bathroom", 1, 20, "12/2", 500, 1500),
@@ -142,7 +144,7 @@ class Circuits:
         rng = self.rng
         if direct or rng.random() < 0.06:
             return rng.choice(self.words.cables)
-        return rng.choice(["14/2", "12/2", "12/3", "10/2", "10/3", "6/3"]) if rng.random() < 0.7 else rng.choice(
+        return rng.choice(["14/2", "12/2", "12/3", "10/2", "10/3", "6/3", "12/3 UF", "14/2 AC"]) if rng.random() < 0.7 else rng.choice(
             self.words.building_cables)
 
     def _segments(self, direct):
@@ -155,7 +157,11 @@ class Circuits:
             if rng.random() < 0.9 or not piece:
                 piece["length"] = self._question(amounts.length(rng))
             if rng.random() < 0.2:
-                piece["to"] = rng.choice(["B3", "Counter box 1"])
+                piece["to"] = rng.choice(["B3", "Counter box 1", "Dock head box"])
+            if rng.random() < 0.1:
+                piece["where"] = rng.choice(PLACES)
+            if pieces and rng.random() < 0.1:
+                piece["tap"] = rng.choice([True, False])
             pieces.append(piece)
         return pieces
 
@@ -176,9 +182,10 @@ class Circuits:
         if rng.random() < 0.05:
             c["hot"] = rng.choice(c.get("colors") or names_of_things.COLORS)
         for key, share, choices in (
-                ("third", 0.06, ["switched", "traveller", "spare", "neutral"]),
+                ("third", 0.06, ["switched", "traveller", "interconnect", "spare", "neutral"]),
                 ("metal", 0.06, ["copper", "aluminium", "aluminum"]),
                 ("terminals", 0.12, ["60 °C", "75 °C", "60 C", "75°C"]),
+                ("where", 0.1, PLACES),
                 ("wiring", 0.08, ["cable", "conduit"])):
             if rng.random() < share:
                 c[key] = rng.choice(choices)

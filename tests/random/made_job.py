@@ -7,7 +7,7 @@ import random
 
 import amounts
 import words as names_of_things
-from made_circuits import Circuits
+from made_circuits import PLACES, Circuits
 from made_panels import MOST_PANELS, MOST_SPACES, Tree
 from seats import Seats
 
@@ -116,6 +116,8 @@ def _cable(rng, words, marks, shape):
             made[key] = names_of_things.name(rng, shape.long_names)
     if rng.random() < 0.9:
         made["kind"] = "?" if rng.random() < 0.05 else rng.choice(words.cables)
+    if rng.random() < 0.2:
+        made["where"] = rng.choice(PLACES)
     if rng.random() < 0.8:
         made["length"] = "?" if rng.random() < 0.05 else amounts.length(rng)
     return made

@@ -35,11 +35,14 @@ inline constexpr RuleId kRules[] = {
     {"wire-load-fits", "E", "E"},
     {"wire-continuous", "E", "E, W"}, // W: presumed only
     {"wire-breaker-size", "W", "W"},
+    {"wire-branch", "E/W, N", "E/W, N"},     // N: elsewhere than in a dwelling, the lampholders
+    {"wire-place", "E, N", "W, N"},          // N: depth of burial, a cable to another building
     {"wire-outlet", "E, E/W", "E, E/W"},     // volts and poles (never accepted), amperes
     {"wire-conductors", "E/W, W", "E/W, W"}, // W: known only by use
     {"wire-drop", "N", "W"},
     {"wire-smaller-downstream", "N", "N"},
     {"wire-outlet-count", "-", "W"},
+    {"panel-bus", "E/W", "E/W"},
     {"panel-240-on-120", "E, W", "E, W", false}, // W: listed under `off`
     {"panel-208-heat", "W", "W"},
     {"panel-dead-space", "E", "E", false},
@@ -75,6 +78,7 @@ inline constexpr RuleId kRules[] = {
     {"need-kitchen-share", "W", "W"},
     {"need-dedicated", "W", "W"},
     {"need-neutral-at-switch", "W", "W"},
+    {"need-disconnect", "N", "N"},
     {"load-service", "E/W, W, N", "E/W, W, N"}, // N: another building, all of it at once
     {"job-assumed", "N", "N"},
     {"job-unknown", "N", "N"},

@@ -120,6 +120,12 @@ std::vector<Shown> made_for_one() {
          with(pair_job({1}, {3}), [](typed::Job& j) { j.circuits[1].load.reset(); })},
         {"mw-unpaired", "NEC 2023", file(kBoathouse), job({one_pole("L1", 1)})},
         {"wire-smaller-downstream", "NEC 2023", job({in_pieces}), job({one_pole("L1", 1)})},
+        {"wire-branch", "NEC 2023", job({one_pole("L1", 1).use("lighting")}), job({one_pole("L1", 1)})},
+        {"wire-place", "NEC 2023",
+         with(job({one_pole("L1", 1).cable("12/2 UF")}), [](typed::Job& j) { j.circuits[0].where = WirePlace::wet; }),
+         job({one_pole("L1", 1)})},
+        {"panel-bus", "NEC 2023", with(job({one_pole("L1", 1)}), [](typed::Job& j) { j.panels[0].bus = 125_A; }),
+         job({one_pole("L1", 1)})},
         {"wire-outlet-count", "CE 2024", job({counted}), job({one_pole("L1", 1)})},
         {"wire-breaker-size", "NEC 2023", job({one_pole("L1", 1)}),
          with(empty(), [](typed::Job& j) { j.panels[0].main.reset(); })},
@@ -181,7 +187,7 @@ constexpr std::string_view kPlain[] = {"mw-one-panel",     "mw-same-space",   "m
 constexpr std::pair<std::string_view, std::string_view> kElsewhere[] = {{"need-garage", kBungalow}};
 // They tell what to do whenever there is something to do it to, so they never pass.
 constexpr std::string_view kNotes[] = {"mw-pigtail",        "mw-grouping", "mw-open-neutral", "panel-208-heat",
-                                       "panel-sub-neutral", "panel-sign",  "job-no-effect"};
+                                       "panel-sub-neutral", "panel-sign",  "job-no-effect",   "need-disconnect"};
 // The job itself is always there to look at.
 constexpr std::string_view kAlways[] = {"job-assumed", "job-unknown"};
 } // namespace

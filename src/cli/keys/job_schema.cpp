@@ -10,6 +10,7 @@
 #include "job/read.h"
 #include "toml/table_reader.h"
 #include "units/gauge.h"
+#include "units/power_cable.h"
 #include "units/text.h"
 
 #include <fmt/format.h>
@@ -82,7 +83,10 @@ Json cable(Vocabulary const& words) {
     for (GaugeName const& g : kGauges)
         if (g.gauge >= Gauge::awg14) gauges += (gauges.empty() ? "" : "|") + pattern_of(g.name);
     auto named = one_of(words.cable_kinds, false);
-    named["anyOf"].push_back({{"type", "string"}, {"pattern", fmt::format(R"(^\?$|^({})\/[234]$)", gauges)}});
+    std::string types;
+    for (CableTypeName const& t : kCableTypes) types += (types.empty() ? "" : "|") + pattern_of(t.name);
+    named["anyOf"].push_back(
+        {{"type", "string"}, {"pattern", fmt::format(R"(^\?$|^({})\/[234]( ({}))?$)", gauges, types)}});
     return named;
 }
 

@@ -7,6 +7,8 @@
 #pragma once
 
 #include "codebook/backfeed.h"
+#include "codebook/branch_limits.h"
+#include "codebook/cable_places.h"
 #include "codebook/demand_factors.h"
 #include "codebook/drop_limits.h"
 #include "codebook/dwelling.h"
@@ -87,6 +89,13 @@ constexpr void compare_wires(To& all, CodeBook const& b) {
     all.number("wire-load-fits/range", b.range.excess_percent);
     all.numbers("wire-outlet/amperes", b.receptacles);
     if (b.lone_receptacle) all.number("wire-outlet/single", *b.lone_receptacle);
+    auto const& branch = b.branch_limits;
+    if (branch.lights) all.number("wire-branch", *branch.lights);
+    if (branch.receptacles) all.number("wire-branch", *branch.receptacles);
+    all.method("wire-branch/heavy-duty", branch.heavy_duty_above.has_value());
+    all.method("wire-branch/small", branch.small.has_value());
+    all.numbers("wire-place", b.cable_places.rows);
+    all.number("wire-place/burial", b.cable_places.burial.cable);
     all.page("wire-outlet-count", b.outlet_count);
 }
 

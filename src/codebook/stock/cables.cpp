@@ -73,7 +73,10 @@ std::vector<WireColor> building_colors(int insulated) {
 }
 
 // Makers' habit, no code rule: 14 white, 12 yellow, 10 orange, 8 and larger black.
-std::string building_jacket(Gauge gauge) {
+std::string building_jacket(Gauge gauge, CableType type) {
+    if (type == CableType::armoured || type == CableType::metal_clad) return {}; // bare armour
+    if (type == CableType::uf) return "grey";
+    if (type != CableType::indoor) return "black";
     if (gauge == Gauge::awg14) return "white";
     if (gauge == Gauge::awg12) return "yellow";
     if (gauge == Gauge::awg10) return "orange";
@@ -83,9 +86,9 @@ std::string building_jacket(Gauge gauge) {
 std::optional<CableKind> building_cable(std::string_view name) {
     auto const cable = power_cable(name);
     if (!cable) return std::nullopt;
-    auto const [gauge, insulated] = *cable;
-    return CableKind{std::string(name),     gauge, insulated, building_colors(insulated), true, true,
-                     building_jacket(gauge)};
+    auto const [gauge, insulated, type] = *cable;
+    return CableKind{std::string(name),           gauge, insulated, building_colors(insulated), true, true, type,
+                     building_jacket(gauge, type)};
 }
 } // namespace
 
@@ -95,15 +98,20 @@ std::optional<CableKind> cable_kind(std::string_view name) {
     if (at == kNamed.end()) return std::nullopt;
     auto colors = wire_colors(split(at->colors));
     auto const insulated = static_cast<int>(colors.size());
-    return CableKind{std::string(name), at->gauge, insulated, std::move(colors), false, false, std::string(at->jacket)};
+    return CableKind{std::string(name),      at->gauge, insulated, std::move(colors), false, false, CableType::indoor,
+                     std::string(at->jacket)};
 }
 
 CableKind const* cable_kind_named(std::string_view name) {
     static std::vector<CableKind> const all = [] {
         std::vector<CableKind> kinds;
         for (auto const& g : kGauges)
-            for (char const insulated : {'2', '3', '4'})
-                if (auto const kind = building_cable(std::string(g.name) + "/" + insulated)) kinds.push_back(*kind);
+            for (char const insulated : {'2', '3', '4'}) {
+                auto const plain = std::string(g.name) + "/" + insulated;
+                if (auto const kind = building_cable(plain)) kinds.push_back(*kind);
+                for (auto const& t : kCableTypes)
+                    if (auto const kind = building_cable(plain + " " + std::string(t.name))) kinds.push_back(*kind);
+            }
         for (NamedCable const& n : kNamed) kinds.push_back(*cable_kind(n.name));
         return kinds;
     }();

@@ -61,8 +61,12 @@ std::vector<TablePart> drop_table();
 std::vector<TablePart> easement_table();
 std::vector<TablePart> range_table();
 std::vector<TablePart> receptacle_rating_table();
+std::vector<TablePart> branch_table();
 std::vector<TablePart> outlet_count_table();
 std::vector<TablePart> backfeed_table();
+// Where a cable may run.
+std::vector<TablePart> cable_place_table();
+std::vector<TablePart> burial_table();
 // What counts for a service or feeder.
 std::vector<TablePart> service_load_table();
 std::vector<TablePart> cooking_load_table();

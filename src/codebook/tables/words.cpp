@@ -65,6 +65,7 @@ std::vector<TablePart> cable_table() {
     for (GaugeName const& g : kGauges)
         for (int insulated = 2; g.gauge >= Gauge::awg14 && insulated <= 4; ++insulated)
             rows.push_back(cable_row(fmt::format("{}/{}", g.name, insulated)));
+    for (CableTypeName const& t : kCableTypes) rows.push_back(cable_row(fmt::format("12/3 {}", t.name)));
     for (auto const& named : named_cable_kinds()) rows.push_back(cable_row(named));
     return {{{}, "", {"kind", "AWG", "insulated conductors", "ground", "jacket"}, std::move(rows)}};
 }

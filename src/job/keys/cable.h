@@ -9,6 +9,8 @@
 
 namespace legwork {
 
+inline constexpr std::string_view kWirePlaceWords = "dry|damp|wet|outdoors|buried"; // as WirePlace behind `unsaid`
+
 inline constexpr std::array kCableKeys = std::to_array<Key>({
     {.name = "mark",
      .takes = Takes::mark,
@@ -29,6 +31,12 @@ inline constexpr std::array kCableKeys = std::to_array<Key>({
      .example = R"("on to")",
      .help = "What this piece of a circuit's wiring does",
      .words = "feed|on to|switch leg|travellers|line|load"},
+    {.name = "where",
+     .takes = Takes::word,
+     .example = R"("wet")",
+     .help = "Where it runs",
+     .words = kWirePlaceWords,
+     .otherwise = R"("dry")"},
 });
 inline constexpr KeyTable kCableTable{"cable", "a cable", "A cable that is no circuit's home run", kCableKeys};
 

@@ -3,6 +3,7 @@
 
 #pragma once
 
+#include "job/keys/cable.h"
 #include "job/keys/panel.h"
 #include "toml/key.h"
 
@@ -18,6 +19,17 @@ inline constexpr std::array kSegmentKeys = std::to_array<Key>({
     {.name = "kind", .takes = Takes::cable, .example = R"("12/3")", .help = "The cable of this piece"},
     {.name = "length", .takes = Takes::length, .example = R"("18 m")", .help = "How long this piece is"},
     {.name = "to", .takes = Takes::text, .example = R"("Counter box 1")", .help = "The box it ends in"},
+    {.name = "where",
+     .takes = Takes::word,
+     .example = R"("buried")",
+     .help = "Where this piece runs",
+     .words = kWirePlaceWords,
+     .otherwise = "what the circuit says"},
+    {.name = "tap",
+     .takes = Takes::flag,
+     .example = "true",
+     .help = "A short, smaller wire from the circuit to one cooking appliance",
+     .otherwise = "false"},
 });
 inline constexpr KeyTable kSegmentTable{"circuit.segments", "a segment",
                                         "A piece of a home run that changes its cable, from the panel outward",
@@ -239,7 +251,7 @@ inline constexpr std::array kCircuitKeys = std::to_array<Key>({
      .takes = Takes::word,
      .example = R"("switched")",
      .help = "What the extra conductor does",
-     .words = "switched|traveller|spare|neutral",
+     .words = "switched|traveller|spare|interconnect|neutral",
      .header = "Third conductor"},
     {.name = "metal",
      .takes = Takes::word,
@@ -262,6 +274,13 @@ inline constexpr std::array kCircuitKeys = std::to_array<Key>({
      .words = "cable|conduit",
      .otherwise = R"("cable")",
      .header = "Wiring"},
+    {.name = "where",
+     .takes = Takes::word,
+     .example = R"("outdoors")",
+     .help = "Where its cable runs; taken from the name of what stands in the open when not said",
+     .words = kWirePlaceWords,
+     .otherwise = R"("dry")",
+     .header = "Where"},
     {.name = "building",
      .takes = Takes::text,
      .example = R"("Shed")",

@@ -39,6 +39,22 @@ void judge_uses(Case const& c, Inspection& seen) {
     seen.found(std::move(f));
 }
 
+// Where cables run, as far as names alone tell.
+void judge_places(Case const& c, Inspection& seen) {
+    std::vector<Circuit const*> outdoors;
+    for (Run const& run : c.building.runs)
+        for (Circuit const* circuit : run.carries)
+            if (run.of_circuit && run.piece.where_guessed && std::ranges::find(outdoors, circuit) == outdoors.end())
+                outdoors.push_back(circuit);
+    if (outdoors.empty()) return;
+    std::vector<std::string> marks;
+    for (Circuit const* circuit : outdoors) marks.push_back(circuit->mark);
+    auto f = finding(c, job_assumed, Gravity::usual, about(outdoors, "name"));
+    f.message = fmt::format("Taken from the names: the cable of {} runs outdoors", listed(marks));
+    f.fix = "Write `where` (\"dry\", \"outdoors\", \"buried\"): what cable may lie there is judged by it";
+    seen.found(std::move(f));
+}
+
 void judge_dwelling(Case const& c, Inspection& seen) {
     seen.looked();
     if (c.building.dwelling) return;
@@ -53,6 +69,7 @@ void judge_dwelling(Case const& c, Inspection& seen) {
 Verdict judge(Case const& c) {
     Inspection seen;
     judge_uses(c, seen);
+    judge_places(c, seen);
     judge_dwelling(c, seen);
     return seen.verdict();
 }

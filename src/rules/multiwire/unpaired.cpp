@@ -33,7 +33,7 @@ Verdict judge(Case const& c) {
                         "one do?",
                         circuit.mark, circuit.poles == 2 ? "two-pole" : "one-pole", run->kind, run->insulated);
         f.fix = "If it shares its neutral with another circuit, give both the same multiwire group; else say "
-                "third = \"switched\", \"traveller\", \"spare\" or \"neutral\"";
+                "third = \"switched\", \"traveller\", \"interconnect\", \"spare\" or \"neutral\"";
         seen.found(std::move(f));
     }
     return seen.verdict();
@@ -45,7 +45,9 @@ constinit Rule const mw_unpaired{
     .asks = "Every wire of a three-conductor cable has something to do.",
     .why = "A third insulated wire on a one-pole circuit, or on a 240 V circuit that needs no neutral, is often a "
            "multiwire pair that somebody forgot to write down. Its other hot may be live.",
-    .remedy = "Say what the wire does: `third = \"switched\"`, `\"traveller\"`, `\"spare\"` or `\"neutral\"`, or name "
+    .remedy = "Say what the wire does: `third = \"switched\"`, `\"traveller\"`, `\"interconnect\"` (from smoke alarm "
+              "to smoke "
+              "alarm), `\"spare\"` or `\"neutral\"`, or name "
               "the pair with `multiwire`.",
     .gravity = {.nec = {Grade::warning}, .ce = {Grade::warning}},
     .judge = judge,

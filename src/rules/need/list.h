@@ -9,7 +9,7 @@
 
 #define LEGWORK_NEED_RULES(rule)                                                                                       \
     rule(need_kitchen) rule(need_laundry) rule(need_bath) rule(need_garage) rule(need_outdoor)                         \
-        rule(need_kitchen_share) rule(need_dedicated) rule(need_neutral_at_switch)
+        rule(need_kitchen_share) rule(need_dedicated) rule(need_neutral_at_switch) rule(need_disconnect)
 
 namespace legwork {
 LEGWORK_NEED_RULES(LEGWORK_DECLARE)

@@ -6,6 +6,7 @@
 #include "reckon/wire_fit.h"
 #include "reckon/wire_rating.h"
 #include "rules/wire/list.h"
+#include "rules/wire/tap.h"
 
 #include <fmt/format.h>
 
@@ -120,7 +121,8 @@ Verdict judge(Case const& c) {
         auto foreign = no_power_cable(c, circuit);
         auto const piece = thinnest_piece(circuit);
         bool const is_known = piece && circuit.breaker;
-        if (foreign || is_known) seen.looked();
+        bool const has_tap = circuit.breaker && judge_taps(c, circuit, seen);
+        if (foreign || is_known || has_tap) seen.looked();
         seen.found(std::move(foreign));
         if (is_known) judge_breaker(c, circuit, *piece, seen);
     }
@@ -138,8 +140,9 @@ constinit Rule const wire_breaker_fits{
     .remedy = "Fit the smaller breaker, or pull the larger wire all the way to the last box.",
     .gravity = {.nec = {Grade::error},
                 .ce = {Grade::error},
-                .doubt = "it is no power cable further out, since a power supply may stand before it, or where a motor "
-                         "that does not start or a welder's nameplate may let the breaker be"},
+                .doubt = "sections of the code stand against each other, a tap's size was not read, a power supply may "
+                         "stand before what is no power cable, or a motor that does not start or a welder's nameplate "
+                         "may let the breaker be"},
     .accept = {Acceptance::Of::none, kUnseen},
     .judge = judge,
 };

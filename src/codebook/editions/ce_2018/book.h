@@ -4,6 +4,8 @@
 // CE Code (CSA C22.1) 2018.
 #pragma once
 
+#include "codebook/editions/ce/branch_limits.h"
+#include "codebook/editions/ce/cable_places.h"
 #include "codebook/editions/ce/dwelling.h"
 #include "codebook/editions/ce/loads.h"
 #include "codebook/editions/ce/panel.h"
@@ -43,6 +45,8 @@ inline constexpr CodeBook kBook{
     .range = ce::kRange,
     .receptacles = ce::kReceptacles<memory>,
     .lone_receptacle = {},
+    .branch_limits = ce::kBranchLimits,
+    .cable_places = ce::kCablePlaces,
     .outlet_count = kOutletCounts,
     .remarking = ce::kRemarking<memory>,
     .drop_limits = ce::kDropLimits2018,

@@ -67,6 +67,15 @@ inline constexpr auto kSectionRows = std::to_array<SectionRow>({
     {"wire-outlet/single", "14-600", memory, FromMemory::the_number},
     {"wire-outlet/no-ground", silent, memory},
 
+    {"wire-branch", "30-104(a)", memory},
+    {"wire-branch/heavy-duty", silent, memory},
+    {"wire-branch/small", silent, memory},
+    {"wire-place", "12-100, Table 19", memory},
+    {"wire-place/burial", "12-012, Table 53", memory},
+    {"wire-breaker-fits/dwelling-sheathed", silent},
+    {"wire-breaker-fits/tap", "26-746(3)", memory},
+
+    {"panel-bus", "14-606(1)", memory},
     {"panel-no-tandem", silent},
     {"panel-circuits", silent},
     {"panel-backfeed", "64-112(4)", memory, FromMemory::the_number},
@@ -138,6 +147,11 @@ inline constexpr auto kSectionRows = std::to_array<SectionRow>({
     {"gfci-needed/heating-near-tub", "Section 62", seen},
     {"afci-needed", "26-656, 26-658", seen, FromMemory::all_numbers},
     {"need-neutral-at-switch", "4-022", seen, FromMemory::the_number},
+
+    {"need-disconnect", silent, memory},
+    {"need-disconnect/cooling", "28-604", memory},
+    {"need-disconnect/pool", silent, memory},
+    {"need-disconnect/motor", "28-604", memory},
 
     // Of rules that are explained and not checked yet.
     {"box-full", "12-3034", seen},

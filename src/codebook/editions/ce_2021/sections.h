@@ -68,6 +68,10 @@ inline constexpr auto kSectionRows = std::to_array<SectionRow>({
     {"load-service/outlets", "8-210, Table 14", seen},
     {"load-service/size", "Table 13", noted},
     {"load-service/dwelling-wire", silent, noted},
+
+    {"wire-branch", "30-104(a)", seen},
+    {"panel-bus", "14-606(1)", seen},
+    {"wire-breaker-fits/tap", "26-746(3)", seen},
 });
 inline constexpr SectionTable kSections = same_as<ce_2018::kSections, kSectionRows>();
 

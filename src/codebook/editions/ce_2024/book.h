@@ -4,6 +4,8 @@
 // CE Code (CSA C22.1) 2024.
 #pragma once
 
+#include "codebook/editions/ce/branch_limits.h"
+#include "codebook/editions/ce/cable_places.h"
 #include "codebook/editions/ce/dwelling.h"
 #include "codebook/editions/ce/home_2021.h"
 #include "codebook/editions/ce/loads.h"
@@ -44,6 +46,8 @@ inline constexpr CodeBook kBook{
     .range = ce::kRange,
     .receptacles = ce::kReceptacles<seen>,
     .lone_receptacle = {},
+    .branch_limits = ce::kBranchLimits,
+    .cable_places = ce::kCablePlaces,
     .outlet_count = ce::kOutletCounts,
     .remarking = ce::kRemarking<noted>,
     .drop_limits = ce::kDropLimits,

@@ -32,6 +32,9 @@ inline constexpr auto kSectionRows = std::to_array<SectionRow>({
     {"wire-outlet/no-ground", "26-702", memory, FromMemory::the_number},
 
     {"panel-backfeed", "64-112(4)(c), (d)", seen},
+    {"wire-branch", "30-104(a)", memory},
+    {"wire-breaker-fits/tap", "26-746(3)", memory},
+    {"panel-bus", "14-606(1)", memory},
     {"panel-sign/calculated-load", "2-100", memory, FromMemory::the_number},
     {"panel-sign/several-sources", "14-414(1)(b), (3)", memory, FromMemory::the_number},
     {"panel-sub-neutral", "10-210(d)", memory, FromMemory::the_number},

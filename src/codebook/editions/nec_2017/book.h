@@ -5,6 +5,8 @@
 #pragma once
 
 #include "codebook/editions/nec/arc.h"
+#include "codebook/editions/nec/branch_limits.h"
+#include "codebook/editions/nec/cable_places.h"
 #include "codebook/editions/nec/dwelling.h"
 #include "codebook/editions/nec/loads.h"
 #include "codebook/editions/nec/panel.h"
@@ -51,6 +53,8 @@ inline constexpr CodeBook kBook{
     .range = nec::kRange,
     .receptacles = nec::kReceptacles,
     .lone_receptacle = seen,
+    .branch_limits = nec::kBranchLimits2017,
+    .cable_places = nec::kCablePlaces,
     .outlet_count = silent,
     .remarking = nec::kQualifiedOnly,
     .drop_limits = nec::kDropLimits,

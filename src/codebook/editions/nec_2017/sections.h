@@ -67,6 +67,15 @@ inline constexpr auto kSectionRows = std::to_array<SectionRow>({
     {"wire-outlet/single", "210.21(B)(1)", seen},
     {"wire-outlet/no-ground", "406.4(A)", memory, FromMemory::the_number},
 
+    {"wire-branch", "210.21(A), 210.23, Table 210.24", seen},
+    {"wire-branch/heavy-duty", "210.21(A)", seen},
+    {"wire-branch/small", silent},
+    {"wire-place", "334.12(B)", seen},
+    {"wire-place/burial", "300.5", memory},
+    {"wire-breaker-fits/dwelling-sheathed", "310.15(B)(7), 334.80", seen},
+    {"wire-breaker-fits/tap", "210.19(A)(3) Exception No. 1", seen},
+
+    {"panel-bus", "408.36", seen},
     {"panel-no-tandem", "408.54, 110.3(B)", seen},
     {"panel-circuits", "408.54", seen},
     {"panel-backfeed", "705.12(B)(2)(3)(b)", seen},
@@ -138,6 +147,11 @@ inline constexpr auto kSectionRows = std::to_array<SectionRow>({
     {"gfci-needed/heating-near-tub", silent},
     {"afci-needed", "210.12(A)", seen},
     {"need-neutral-at-switch", "404.2(C)", seen},
+
+    {"need-disconnect", "422.31", memory},
+    {"need-disconnect/cooling", "440.14", memory},
+    {"need-disconnect/pool", "680.13", memory, FromMemory::the_number},
+    {"need-disconnect/motor", "430.102", memory},
 
     // Of rules that are explained and not checked yet.
     {"box-full", "314.16(B)", seen},

@@ -20,6 +20,7 @@ inline constexpr auto kSectionRows = std::to_array<SectionRow>({
     {"wire-breaker-fits/nameplate", "440.22(A), 440.32", practice, FromMemory::second_number},
     {"wire-breaker-fits/aluminium", "310.3(A)", seen},
     {"wire-breaker-fits/dwelling-feeder", "310.12", seen},
+    {"wire-breaker-fits/dwelling-sheathed", "310.12, 334.80", seen},
     {"wire-continuous/heating", "424.4(B)", seen},
     {"wire-conductors/four-wire", "250.140 Exception", noted},
 

@@ -22,6 +22,10 @@ inline constexpr auto kSectionRows = std::to_array<SectionRow>({
     {"wire-conductors/four-wire", "250.140(B)", seen},
     {"wire-outlet/no-ground", "406.4(A)", noted},
 
+    {"wire-branch", "210.21(A), 210.23, Table 210.24(1)", seen},
+    {"wire-branch/small", "210.18, 210.23(A)", seen},
+    {"wire-breaker-fits/tap", "210.19(C) Exception No. 1", seen},
+
     {"panel-backfeed", "705.12(B)(2)", seen},
     {"panel-sign/emergency-disconnect", "230.85(E)", seen},
     {"panel-sign/feeder-emergency-disconnect", "225.41", seen},
@@ -39,6 +43,9 @@ inline constexpr auto kSectionRows = std::to_array<SectionRow>({
     {"gfci-needed/hydromassage", "680.71", memory},
     {"need-dedicated/hydromassage", "680.71", memory},
     {"afci-needed", "210.12(B)", seen},
+
+    {"need-disconnect", "422.31", seen},
+    {"need-disconnect/cooling", "440.14", seen},
 
     {"load-service", "220.40, 230.42", seen},
     {"load-service/floor-area", "220.41", seen},

@@ -1,0 +1,16 @@
+// SPDX-FileCopyrightText: legwork contributors
+// SPDX-License-Identifier: MIT
+
+// Where a cable runs, as the words for its far end propose it.
+#pragma once
+
+#include <string_view>
+
+namespace legwork {
+
+// "Dock head box", "Shore post", "Yard lights", "Poteau du quai": what stands away from any wall, so that its cable
+// lies outdoors. Not "yard door", "loading dock", "post office": English, French and Spanish, common usage, no source.
+// Any bytes may be given.
+bool stands_in_the_open(std::string_view words);
+
+} // namespace legwork
