@@ -255,8 +255,9 @@ TEST_CASE("directory: an acceptance is a footnote with reason and name, and no b
     EvenWidths const widths;
     typed::Job job = boathouse();
     auto const& mark = job.circuits[0].mark;
-    job.accepts = {{.rule = "gfci-needed", .why = "the dock goes next year", .by = "R. Moss", .circuit = mark, .panel = ""},
-                   {.rule = "dir-vague", .why = "never found", .by = "R. Moss", .circuit = "", .panel = "Main"}};
+    job.accepts = {
+        {.rule = "gfci-needed", .why = "the dock goes next year", .by = "R. Moss", .circuit = mark, .panel = ""},
+        {.rule = "dir-vague", .why = "never found", .by = "R. Moss", .circuit = "", .panel = "Main"}};
     Findings findings(1);
     findings[0].rule = "gfci-needed";
     findings[0].where.circuits = {mark};

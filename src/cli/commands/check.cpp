@@ -156,7 +156,8 @@ extern Command const check_command{
     "who "
     "and why. Where circuits are added to a panel that was there before, errors come first, then the new circuits, and "
     "what this job leaves alone (existing = true) has a line a panel and kind; --by circuit tells each in full. What "
-    "reads the same of several circuits is told once. The counts at the end, in JSON too, and the exit status are always of the whole job.",
+    "reads the same of several circuits is told once. The counts at the end, in JSON too, and the exit status are "
+    "always of the whole job.",
     options_of<kOptions>,
     run_with<kOptions, run>,
     "The counts and the exit status are always of the whole job: 1 while an error finding stands, shown or not."};

@@ -12,6 +12,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <utility>
 
 namespace legwork {
 
@@ -58,14 +59,22 @@ std::vector<std::string> circuits_of(Alike const& some) {
     return marks;
 }
 
-void list_alike(Session const& s, Alike const& some, Streams& streams) {
+using Told = FindingGroup::Told;
+
+void list_alike(Session const& s, Alike const& some, Told told, Streams& streams) {
     Finding const& f = *some.front();
+    auto fix = f.fix.empty() ? "" : "Do: " + fit_to_print(f.fix);
+    auto source = reference_line(f.reference);
+    bool const close = told == Told::closely;
+    if (close && f.reference.source == Source::practice) source.clear();
+    if (close && !fix.empty() && !source.empty()) fix += " " + std::exchange(source, "") + ".";
     streams.out << head(s, f, message(f), streams) << '\n';
-    if (some.size() > 1) indented(fmt::format("The same of {}.", listed(circuits_of({some.begin() + 1, some.end()}))), streams);
-    if (!f.fix.empty()) indented("Do: " + fit_to_print(f.fix), streams);
-    indented(reference_line(f.reference), streams);
+    if (some.size() > 1)
+        indented(fmt::format("The same of {}.", listed(circuits_of({some.begin() + 1, some.end()}))), streams);
+    indented(fix, streams);
+    indented(source, streams);
     if (f.accepted) indented(accepted_line(f), streams);
-    streams.out << '\n';
+    if (!close || f.severity == Severity::error) streams.out << '\n';
 }
 
 // A line a panel and kind: of one what it says, of several what their rule asks.
@@ -79,9 +88,7 @@ void list_in_short(Session const& s, FindingGroup const& g, Streams& streams) {
         streams.out << head(s, f, asked, streams) << '\n';
     }
     streams.out << "    "
-                << in_lines(fmt::format("In full, with what to do: `legwork check {} --by circuit`, or --rule with one of "
-                                        "the names in [ ].",
-                                        shell_file(s.file)),
+                << in_lines(fmt::format("`legwork check {} --by circuit` tells each in full.", shell_file(s.file)),
                             streams.width, 4, 4)
                 << "\n\n";
 }
@@ -91,8 +98,9 @@ void list_group(Session const& s, FindingGroup const& g, Streams& streams) {
         auto const heading = fitted_line(fit_to_print(g.heading), streams.width);
         streams.out << heading << '\n' << std::string(character_count(heading), '-') << '\n';
     }
-    if (g.in_short) return list_in_short(s, g, streams);
-    for (Alike const& some : alike_but_for_the_circuit(g.findings)) list_alike(s, some, streams);
+    if (g.told == Told::in_short) return list_in_short(s, g, streams);
+    for (Alike const& some : alike_but_for_the_circuit(g.findings)) list_alike(s, some, g.told, streams);
+    if (g.told == Told::closely && g.findings.back()->severity != Severity::error) streams.out << '\n';
 }
 
 // "2 of 9 findings are shown; ..." where only a part was asked for.
@@ -126,7 +134,7 @@ void list_findings(Session const& s, FindingFilter const& shown, Streams& stream
 
 void list_of_sheets(Session const& s, Streams& streams) {
     for (Finding const& f : s.findings)
-        if (is_of_sheets(f) && !f.accepted) list_alike(s, {&f}, streams);
+        if (is_of_sheets(f) && !f.accepted) list_alike(s, {&f}, Told::in_full, streams);
 }
 
 } // namespace legwork

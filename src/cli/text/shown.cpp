@@ -117,7 +117,8 @@ bool adds_to_old_work(Building const& building) {
 std::vector<FindingGroup> by_gravity(Session const& s, FindingFilter const& shown,
                                      std::vector<Finding const*> const& findings) {
     bool const mixed = adds_to_old_work(s.building) && shown.rules.empty();
-    FindingGroup full{"", {}}, short_{"Was there before, and this job leaves it alone", {}, true};
+    FindingGroup full{"", {}, mixed ? FindingGroup::Told::closely : FindingGroup::Told::in_full};
+    FindingGroup short_{"Was there before, and this job leaves it alone", {}, FindingGroup::Told::in_short};
     for (Finding const* f : findings) {
         bool const brief = mixed && f->severity != Severity::error && is_untouched(s.building, *f);
         (brief ? short_ : full).findings.push_back(f);
@@ -143,8 +144,8 @@ std::string without_mark(std::string_view text, std::string const& mark) {
         auto const at = mark.empty() ? std::string_view::npos : text.find(mark);
         if (at == std::string_view::npos) return left.append(text);
         auto const end = at + mark.size();
-        bool const whole = (at == 0 || !is_part_of_word(text[at - 1])) &&
-                           (end == text.size() || !is_part_of_word(text[end]));
+        bool const whole =
+            (at == 0 || !is_part_of_word(text[at - 1])) && (end == text.size() || !is_part_of_word(text[end]));
         left.append(text.substr(0, at));
         left.append(whole ? std::string_view("\0", 1) : text.substr(at, mark.size()));
         text.remove_prefix(end);

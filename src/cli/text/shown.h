@@ -27,7 +27,11 @@ bool is_untouched(Building const& building, Finding const& f);
 struct FindingGroup {
     std::string heading; // empty: none
     std::vector<Finding const*> findings;
-    bool in_short = false; // a line a panel and kind
+    enum class Told {
+        in_full,
+        closely,  // the section behind what to do, a blank line after errors alone
+        in_short, // a line a panel and kind
+    } told = Told::in_full;
 };
 // The findings that are shown, each in one group, none of them empty; accepted ones last, in a group of their own. By
 // circuit: the job, what is about several cables, then each panel followed by the cables of its circuits (the two
@@ -35,8 +39,8 @@ struct FindingGroup {
 // rules. Within a group worst first.
 //
 // By gravity: errors first, then what else is about new circuits, then the rest, each worst first. In a job that adds
-// circuits to those that were there before, what is no error and about untouched work alone is a group in short, unless
-// certain rules were asked for.
+// circuits to those that were there before, what is no error and about untouched work alone is a group in short, and
+// the rest is told closely, unless certain rules were asked for.
 std::vector<FindingGroup> finding_groups(Session const& s, FindingFilter const& shown);
 
 // Findings that are told in one: of a panel and kind, or the same of several circuits.
