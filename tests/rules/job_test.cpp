@@ -109,7 +109,7 @@ TEST_CASE("job-assumed: whom a name seems to mean is listed as taken", "[check][
         REQUIRE_THAT(f[0].message, Contains("\"kid 1\" (B1)") && Contains("somebody"));
     }
     // The guess is at most a warning, what is sure an error under the NEC.
-    REQUIRE(says("dir-person", made, "NEC 2023") == "error B2; warning B1");
+    REQUIRE(says("dir-person", made, "NEC 2023") == "warning B1; error B2");
     made.circuits[0].name = "Outlets, east wall";
     REQUIRE(says("job-assumed", made) == "note");
 }

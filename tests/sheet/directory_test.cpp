@@ -269,7 +269,7 @@ TEST_CASE("directory: an acceptance is a footnote with reason and name, and no b
     typed::Panel sub;
     sub.name = "Barn";
     sub.spaces = 8;
-    sub.supply = SupplyKind::split_120_240;
+    sub.supply = typed::Supply{"", SupplyKind::split_120_240, {}, Leg::a, {}};
     job.panels.push_back(sub);
     auto const sheets = directory(job, widths, directory_letter(), findings);
     CHECK_THAT(all_words({sheets.at(0)}), Contains("Accepted by"));
