@@ -65,7 +65,7 @@ void read_accept(Reading& r, TableReader& t, typed::Accept& a) {
     a.rule = t.required_text("rule");
     if (!a.rule.empty() && !r.words.rules.empty() && !contains(r.words.rules, a.rule))
         t.complain("rule", fmt::format("there is no rule {}", quoted(a.rule)),
-                   did_you_mean(a.rule, r.words.rules, "copy the rule's name from what  legwork check  prints"));
+                   did_you_mean(a.rule, r.words.rules, "legwork explain, with nothing after it, lists the rules"));
     a.why = t.text("why");
     a.by = t.text("by");
     a.circuit = t.text("circuit");

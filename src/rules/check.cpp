@@ -122,4 +122,8 @@ int count(Findings const& findings, Severity severity) {
         std::ranges::count_if(findings, [&](Finding const& f) { return f.severity == severity && !f.accepted; }));
 }
 
+bool lacks_sizes(Findings const& findings) {
+    return std::ranges::any_of(findings, [](Finding const& f) { return f.lacks_sizes && !f.accepted; });
+}
+
 } // namespace legwork

@@ -44,5 +44,7 @@ bool is_of_sheets(Finding const& finding);
 // Worst first, then in the file's order, stable; accepted ones after the rest.
 void sort_findings(Building const& building, Findings& findings);
 int count(Findings const& findings, Severity severity); // accepted ones are not counted
+// New work still lacks a breaker or a cable, and nobody has accepted that.
+bool lacks_sizes(Findings const& findings);
 
 } // namespace legwork

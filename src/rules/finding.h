@@ -37,6 +37,7 @@ struct Finding {
     bool never_accepted = false; // no [[accept]] covers this one, whatever its rule (a receptacle of the wrong volts)
     bool stops_cables = true;    // as its rule says
     bool accept_refused = false; // the job has an [[accept]] for it that does not hold
+    bool lacks_sizes = false;    // of new work whose breaker or cable is still to be chosen: the sheets say so
 };
 using Findings = std::vector<Finding>;
 

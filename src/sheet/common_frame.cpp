@@ -100,6 +100,18 @@ void add_foot(SheetInput const& input, Form const& form, Frame const& frame, Pen
                            right, y, Weight::regular, Align::right);
 }
 
+// The panel that the acceptance names, that its circuit is in, or that the finding is about.
+bool concerns(Accepted const& a, Finding const& f, std::string_view panel) {
+    Panel const* own = a.panel ? a.panel : a.circuit ? a.circuit->panel : nullptr;
+    return (own && own->name == panel) || f.where.panel == panel;
+}
+
+Phrase accepted_phrase(Accepted const& a) {
+    auto const thing = a.circuit ? a.circuit->mark : a.panel ? a.panel->name : std::string();
+    auto fault = a.why.empty() ? say("frame/fault", a.rule, thing) : say("frame/fault-why", a.rule, thing, a.why);
+    return a.by.empty() ? say("frame/accepted", std::move(fault)) : say("frame/accepted-by", a.by, std::move(fault));
+}
+
 Mm head_top(Form const& form, Frame const& frame) { return form.margin + (frame.strip ? kStrip : 0); }
 
 } // namespace
@@ -135,15 +147,23 @@ Page blank_page(Form const& form) { return {form.width, form.height, {}}; }
 
 std::vector<std::string> bands(SheetInput const& input, std::string_view panel, bool shows_spaces) {
     std::vector<std::string> words;
-    auto const accepted = std::ranges::count_if(
-        input.findings, [](Finding const& f) { return f.accepted && f.severity == Severity::error; });
     auto const add = [&](Phrase const& band) { words.push_back(input.words(band)); };
     if (int const standing = count(input.findings, Severity::error); standing > 0)
         add(standing == 1 ? say("frame/draft-one", figure(1)) : say("frame/draft", figure(standing)));
-    if (accepted > 0)
-        add(accepted == 1 ? say("frame/accepted-one", figure(1)) : say("frame/accepted", figure(accepted)));
+    if (lacks_sizes(input.findings)) add(say("frame/draft-sizes"));
     if (shows_spaces && proposes_spaces(input.plan, panel)) add(say("frame/proposed"));
     return words;
+}
+
+std::vector<std::string> accepted_lines(SheetInput const& input, std::string_view panel) {
+    std::vector<std::string> lines;
+    for (Accepted const& a : input.building.accepts) {
+        auto const told_here = [&](Finding const& f) {
+            return f.accepted && covers(a, f) && (panel.empty() || concerns(a, f, panel));
+        };
+        if (std::ranges::any_of(input.findings, told_here)) lines.push_back(input.words(accepted_phrase(a)));
+    }
+    return lines;
 }
 
 bool proposes_spaces(Plan const& plan, std::string_view panel) {

@@ -31,9 +31,12 @@ void add_frame(SheetInput const& input, Form const& form, Frame const& frame, Sh
 // An empty page of the form.
 Page blank_page(Form const& form);
 
-// "DRAFT: 2 errors", "ACCEPTED: 1 error", "PROPOSED: spaces not saved": what a sheet must not hide. For forms with no
-// room for a head (die-cut stock) that print them on a carrier.
+// "DRAFT: 2 errors", "DRAFT: sizes missing", "PROPOSED: spaces not saved": what a sheet must not hide. For forms with
+// no room for a head (die-cut stock) that print them on a carrier.
 std::vector<std::string> bands(SheetInput const& input, std::string_view panel, bool shows_spaces);
+// "Accepted by R. Moss: gfci-needed of K1: ...", a line for each acceptance that covers a finding of this panel (empty:
+// of any), for the foot: what people have decided to live with is told there, and makes no sheet a draft.
+std::vector<std::string> accepted_lines(SheetInput const& input, std::string_view panel);
 // True when this plan shows a space that the file does not have; panel empty: on any panel.
 bool proposes_spaces(Plan const& plan, std::string_view panel);
 

@@ -11,6 +11,7 @@
 #include "words/say.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace legwork {
 
@@ -76,6 +77,7 @@ private:
         bool const two_legs = panel_.legs == Legs::two;
         if (auto const totals = leg_totals(plan_of(input_.plan, panel_.name), two_legs); !totals.empty())
             lines.push_back(input_.words(totals));
+        std::ranges::move(accepted_lines(input_, panel_.name), std::back_inserter(lines));
         return lines;
     }
 

@@ -9,6 +9,7 @@
 #include "words/say.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace legwork {
 
@@ -135,6 +136,7 @@ Sheet sheet_of(SheetInput const& input, Form const& form, PanelLoad const& load)
     frame.title = input.words(say("load/title"));
     frame.subtitle = input.words(say("list/comma", panel.name, supply_word(panel)));
     for (Phrase const& line : star_words(all_marks(load))) frame.foot.push_back(input.words(line));
+    std::ranges::move(accepted_lines(input, panel.name), std::back_inserter(frame.foot));
     frame.shows_spaces = hangs_on_spaces(load); // also of circuits in panels below
     auto const room = content_area(input, form, frame);
     auto const composed = [&](Spacing spacing) {

@@ -124,6 +124,7 @@ Cut cut_into_cards(SheetInput const& input, Form const& form) {
         frame.foot.push_back(input.words(say("note/other-cables", fmt::format("{}", fmt::join(others, ", ")))));
     if (auto const live = live_between_boxes(input); !live.empty())
         frame.foot.push_back(input.words(say("note/live-cables", fmt::format("{}", fmt::join(live, ", ")))));
+    std::ranges::move(accepted_lines(input, ""), std::back_inserter(frame.foot));
     Rect const area = content_area(input, form, frame);
     auto const each = static_cast<std::size_t>(std::max(1.0, (area.width + kGap) / (kLeastWidth + kGap)));
     Columns const columns(area, each);

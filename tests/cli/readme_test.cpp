@@ -33,6 +33,30 @@ TEST_CASE("the job file of the README is a job without an error", "[documents]")
     REQUIRE(call({"balance", folder / "cabin.toml", "--write"}).status == 0);
 }
 
+TEST_CASE("each key that the README shows in a job stands in one that can be read", "[documents]") {
+    auto const readme = document("README.md");
+    TemporaryFolder const folder;
+    int jobs = 0;
+    for (auto begin = readme.find("```toml\n"); begin != std::string::npos; begin = readme.find("```toml\n", begin)) {
+        begin += 8;
+        auto const job = readme.substr(begin, readme.find("```", begin) - begin);
+        if (!job.starts_with("job = ") && !job.starts_with("job   = ")) continue; // a part of one
+        ++jobs;
+        legwork::write_file(folder / "job.toml", job);
+        auto const called = call({"check", folder / "job.toml"});
+        CAPTURE(called.out, called.err);
+        REQUIRE(called.status == 0);
+    }
+    REQUIRE(jobs == 2);
+    auto const starter = document("templates/starter.toml");
+    for (auto const* key : {"feeder", "building", "outlets", "existing", "mca", "fuse", "off", "space", "supply"}) {
+        CAPTURE(key);
+        std::regex const said(std::string("\\b") + key + " *= |\\[\\[" + key + "\\]\\]");
+        CHECK(std::regex_search(readme, said));
+        CHECK(std::regex_search(starter, said));
+    }
+}
+
 TEST_CASE("the pictures of the README are there", "[documents]") {
     auto const readme = document("README.md");
     std::regex const picture("\\]\\((examples/[^)]+)\\)");

@@ -14,8 +14,8 @@ TEST_CASE("job-unknown: what to measure, thing by thing", "[check][job]") {
     auto const gap = [](auto change) { return job({one_pole("L1", 1).with(change)}); };
     for (auto const edition : {"NEC 2023", "CE 2024"}) {
         REQUIRE(says("job-unknown", gap([](typed::Circuit& c) { c.load.reset(); }), edition) == "note L1");
-        REQUIRE(says("job-unknown", gap([](typed::Circuit& c) { c.breaker.reset(); }), edition) == "note L1");
-        REQUIRE(says("job-unknown", gap([](typed::Circuit& c) { c.run.clear(); }), edition) == "note L1");
+        REQUIRE(says("job-unknown", gap([](typed::Circuit& c) { c.breaker.reset(); }), edition) == "warning L1");
+        REQUIRE(says("job-unknown", gap([](typed::Circuit& c) { c.run.clear(); }), edition) == "warning L1");
         REQUIRE(says("job-unknown", gap([](typed::Circuit& c) { c.run[0].length.reset(); }), edition) == "note L1");
         REQUIRE(says("job-unknown", gap([](typed::Circuit& c) { c.asked = {"outlets"}; }), edition) == "note L1");
     }
@@ -52,10 +52,36 @@ TEST_CASE("job-unknown: what has no wire or no load of its own is not asked for 
     };
     REQUIRE(says("job-unknown", bare("spare")).empty());
     REQUIRE(says("job-unknown", bare("surge protector")).empty());
-    REQUIRE(says("job-unknown", bare("solar")) == "note X1"); // its cable
+    REQUIRE(says("job-unknown", bare("solar")) == "warning X1"); // its cable
     auto pair = pair_job({3}, {5});
     pair.circuits[1].run.clear(); // said at the other member
     REQUIRE(says("job-unknown", pair).empty());
+}
+
+// Source: common practice, no source. A breaker that nobody has bought has no handle to read.
+TEST_CASE("job-unknown: sizes of new work are chosen, those of work that is there are read", "[check][job]") {
+    auto const bare = [](Make m) {
+        return job({m.with([](typed::Circuit& c) { c.breaker.reset(), c.run.clear(), c.load.reset(); })});
+    };
+    for (auto const edition : {"NEC 2023", "CE 2024"}) {
+        auto const planned = found("job-unknown", bare(one_pole("L1", 1)), edition);
+        REQUIRE(in_short(planned) == "warning L1");
+        REQUIRE(planned[0].lacks_sizes);
+        REQUIRE_THAT(planned[0].message, Contains("still to be chosen: the breaker's rating and the cable") &&
+                                             Contains("not known: the length of the cable and the load"));
+        REQUIRE_THAT(planned[0].fix, Contains("`legwork check --propose`") && Contains("existing = true") &&
+                                         !Contains("handle") && !Contains("jacket"));
+        auto const there = found("job-unknown", bare(one_pole("L1", 1).old()), edition);
+        REQUIRE(in_short(there) == "note L1");
+        REQUIRE_FALSE(there[0].lacks_sizes);
+        REQUIRE_THAT(there[0].fix, Contains("handle") && Contains("jacket") && !Contains("--propose"));
+    }
+    // Nothing is proposed of a source.
+    auto const solar = found("job-unknown", bare(two_pole("PV", 1).use("solar")));
+    REQUIRE_THAT(solar.at(0).fix, !Contains("--propose") && Contains("what it has to carry"));
+    // Only a length or a load is missing: no size is.
+    auto const length = found("job-unknown", job({one_pole("L1", 1).with([](auto& c) { c.run[0].length.reset(); })}));
+    REQUIRE_FALSE(length.at(0).lacks_sizes);
 }
 
 TEST_CASE("job-unknown: panels and other cables too", "[check][job]") {
@@ -90,6 +116,21 @@ TEST_CASE("job-no-effect: one note for all keys that do nothing yet", "[check][j
     box.size = "2-gang";
     made.boxes = {box};
     REQUIRE_THAT(found("job-no-effect", made)[0].message, Contains("size of Counter box (nothing is judged by it)"));
+}
+
+TEST_CASE("job-assumed: whom a name seems to mean is listed as taken", "[check][job]") {
+    auto made = job({one_pole("B1", 1).called("Outlets, kid 1", "Loft").use("receptacles"),
+                     one_pole("B2", 3).called("Outlets", "Rosa's room").use("receptacles"),
+                     one_pole("B3", 5).called("Outlets", "Guest room").use("receptacles")});
+    for (auto const edition : {"NEC 2023", "CE 2024"}) {
+        auto const f = found("job-assumed", made, edition);
+        REQUIRE(in_short(f) == "note B1; note"); // what is sure is no guess
+        REQUIRE_THAT(f[0].message, Contains("\"kid 1\" (B1)") && Contains("somebody"));
+    }
+    // The guess is at most a warning, what is sure an error under the NEC.
+    REQUIRE(says("dir-person", made, "NEC 2023") == "warning B1; error B2");
+    made.circuits[0].name = "Outlets, east wall";
+    REQUIRE(says("job-assumed", made) == "note");
 }
 
 TEST_CASE("job-assumed: one note for the guessed uses, one for no dwelling", "[check][job]") {

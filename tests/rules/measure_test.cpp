@@ -37,8 +37,11 @@ TEST_CASE("measure: nothing of a job that says all", "[check][job][measure]") {
 
 TEST_CASE("measure: each missing figure and each question mark, where the person stands", "[check][job][measure]") {
     auto const gap = [](auto change) { return wanted(with(one_pole("L1", 1).with(change))); };
-    REQUIRE(gap([](typed::Circuit& c) { c.breaker.reset(); }) == "L1 breaker at panel");
-    REQUIRE(gap([](typed::Circuit& c) { c.run.clear(); }) == "L1 cable at panel; L1 length at run");
+    auto const old_gap = [](auto change) { return wanted(with(one_pole("L1", 1).old().with(change))); };
+    REQUIRE(old_gap([](typed::Circuit& c) { c.breaker.reset(); }) == "L1 breaker at panel");
+    REQUIRE(old_gap([](typed::Circuit& c) { c.run.clear(); }) == "L1 cable at panel; L1 length at run");
+    REQUIRE(gap([](typed::Circuit& c) { c.breaker.reset(); }) == "L1 breaker at desk"); // new: chosen, not read
+    REQUIRE(gap([](typed::Circuit& c) { c.run.clear(); }) == "L1 cable at desk; L1 length at run");
     REQUIRE(gap([](typed::Circuit& c) { c.run[0].length.reset(); }) == "L1 length at run");
     REQUIRE(gap([](typed::Circuit& c) { c.asked = {"outlet_count"}; }) == "L1 outlet_count at outlet");
     REQUIRE(gap([](typed::Circuit& c) { c.asked = {"mop", "mca"}; }) == "L1 mca at appliance; L1 mop at appliance");

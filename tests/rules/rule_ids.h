@@ -81,7 +81,7 @@ inline constexpr RuleId kRules[] = {
     {"need-disconnect", "N", "N"},
     {"load-service", "E/W, W, N", "E/W, W, N"}, // N: another building, all of it at once
     {"job-assumed", "N", "N"},
-    {"job-unknown", "N", "N"},
+    {"job-unknown", "W, N", "W, N"},
     // Not in the first list: letters that no typeface has, acceptances that cover nothing, keys that do nothing yet.
     {"dir-no-letter", "W", "W"},
     {"job-accept-unused", "W", "W", false},

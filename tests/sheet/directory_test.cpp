@@ -237,13 +237,43 @@ TEST_CASE("directory: bands tell what the sheet must not hide", "[sheet][directo
     EvenWidths const widths;
     typed::Job job = boathouse();
     Findings findings(2, Finding{});
-    findings.push_back(findings.front());
-    findings.back().accepted = true;
     auto const with = all_words(directory(job, widths, directory_letter(), findings));
-    CHECK_THAT(with, Contains("DRAFT: 2 errors\n") && Contains("ACCEPTED: 1 error\n") && !Contains("PROPOSED"));
+    CHECK_THAT(with, Contains("DRAFT: 2 errors\n") && !Contains("sizes missing") && !Contains("PROPOSED"));
+    findings = {Finding{}};
+    findings[0].severity = Severity::warning;
+    findings[0].lacks_sizes = true;
+    CHECK_THAT(all_words(directory(job, widths, directory_letter(), findings)),
+               Contains("DRAFT: sizes missing\n") && !Contains("error"));
+    findings[0].accepted = true;
+    CHECK_THAT(all_words(directory(job, widths, directory_letter(), findings)), !Contains("DRAFT"));
     job.circuits[11].space.reset();
     auto const proposed = all_words(directory(job, widths));
-    CHECK_THAT(proposed, Contains("PROPOSED: spaces not saved\n") && !Contains("DRAFT") && !Contains("ACCEPTED"));
+    CHECK_THAT(proposed, Contains("PROPOSED: spaces not saved\n") && !Contains("DRAFT"));
+}
+
+TEST_CASE("directory: an acceptance is a footnote with reason and name, and no band", "[sheet][directory]") {
+    EvenWidths const widths;
+    typed::Job job = boathouse();
+    auto const& mark = job.circuits[0].mark;
+    job.accepts = {
+        {.rule = "gfci-needed", .why = "the dock goes next year", .by = "R. Moss", .circuit = mark, .panel = ""},
+        {.rule = "dir-vague", .why = "never found", .by = "R. Moss", .circuit = "", .panel = "Main"}};
+    Findings findings(1);
+    findings[0].rule = "gfci-needed";
+    findings[0].where.circuits = {mark};
+    findings[0].accepted = true;
+    auto const words = all_words(directory(job, widths, directory_letter(), findings));
+    CHECK_THAT(words, Contains("Accepted by R. Moss: gfci-needed of " + mark + ": the dock goes next year"));
+    CHECK_THAT(words, !Contains("DRAFT") && !Contains("ACCEPTED") && !Contains("never found")); // it covers nothing
+    // Not on the sheets of a panel that it does not concern.
+    typed::Panel sub;
+    sub.name = "Barn";
+    sub.spaces = 8;
+    sub.supply = typed::Supply{"", SupplyKind::split_120_240, {}, Leg::a, {}};
+    job.panels.push_back(sub);
+    auto const sheets = directory(job, widths, directory_letter(), findings);
+    CHECK_THAT(all_words({sheets.at(0)}), Contains("Accepted by"));
+    CHECK_THAT(all_words({sheets.at(1)}), !Contains("Accepted by"));
 }
 
 TEST_CASE("directory: head and foot", "[sheet][directory]") {

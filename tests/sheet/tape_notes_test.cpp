@@ -96,7 +96,7 @@ TEST_CASE("tape notes: where each conductor lands", "[sheet][tape]") {
     CHECK(wire(cable(b3, "K1+K2"), "red").lands == "the black to B4, and devices here");
     CHECK(wire(cable(b3, "K1+K2"), "white").lands == "all neutrals here, tail to each device");
     CHECK(wire(cable(b3, "K2"), "black").lands == "the red of K1+K2");
-    CHECK(wire(cable(card(cards, "B4"), "K2"), "black").lands == "the device here, or on");
+    CHECK(wire(cable(card(cards, "B4"), "K2"), "black").lands == "the device here, or the cable that goes on");
 }
 
 TEST_CASE("tape notes: a switch loop's hot passes by the light", "[sheet][tape]") {

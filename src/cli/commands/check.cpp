@@ -23,7 +23,7 @@ namespace {
 struct CheckOptions {
     std::string job, by, least;
     std::vector<std::string> rules;
-    bool measure = false, verdicts = false, propose = false, write = false, json = false;
+    bool only_new = false, measure = false, verdicts = false, propose = false, write = false, json = false;
 };
 
 constexpr OptionRow<CheckOptions> kOptions[] = {
@@ -53,6 +53,12 @@ constexpr OptionRow<CheckOptions> kOptions[] = {
               return Words{"error", "warning", "note"};
           }},
      &CheckOptions::least},
+    {{.name = "--new",
+      .help = "only what concerns circuits without existing = true",
+      .more = "What names no circuit (the service, the legs, the job) concerns them too. The JSON then has a key "
+              "`filter` that says so.",
+      .excludes = "--measure --verdicts --propose"},
+     &CheckOptions::only_new},
     {{.name = "--verdicts",
       .help = "instead of the findings: what each rule came to, how many it looked at, how near it was",
       .more = "A rule `fired` (there are findings), it `passed` (it looked at so many circuits, pairs or panels and "
@@ -98,6 +104,7 @@ FindingFilter shown(CheckOptions const& options) {
     if (options.by == "circuit") s.by = FindingFilter::By::circuit;
     if (options.by == "theme") s.by = FindingFilter::By::theme;
     s.rules = options.rules;
+    s.only_new = options.only_new;
     for (auto const severity : {Severity::error, Severity::warning, Severity::note})
         if (options.least == name(severity)) s.least = severity;
     return s;
@@ -147,7 +154,10 @@ extern Command const check_command{
     "Names "
     "are judged on the default form of the directory. What the job accepts (its [[accept]] tables) comes last, with "
     "who "
-    "and why. The counts at the end, in JSON too, and the exit status are always of the whole job.",
+    "and why. Where circuits are added to a panel that was there before, errors come first, then the new circuits, and "
+    "what this job leaves alone (existing = true) has a line a panel and kind; --by circuit tells each in full. What "
+    "reads the same of several circuits is told once. The counts at the end, in JSON too, and the exit status are "
+    "always of the whole job.",
     options_of<kOptions>,
     run_with<kOptions, run>,
     "The counts and the exit status are always of the whole job: 1 while an error finding stands, shown or not."};

@@ -134,6 +134,10 @@ void tell_files(Session const& s, std::vector<WrittenFile> const& files, Streams
     if (error_exit(s) != exit_done)
         streams.out << fmt::format("The sheets carry the band DRAFT; legwork check {} says what to put right.\n",
                                    shell_file(s.file));
+    if (lacks_sizes(s.findings))
+        streams.out << fmt::format("The sheets carry the band DRAFT: sizes missing; legwork check {} --propose works "
+                                   "out breakers and cables.\n",
+                                   shell_file(s.file));
     streams.out << in_lines(english().words(caution()), streams.width, 0) << '\n';
 }
 

@@ -240,7 +240,7 @@ void write_problems_json(FileProblems const& found, Streams& streams) {
 void write_findings_json(Session const& s, FindingFilter const& shown, Streams& streams) {
     auto standing = Json::array(), accepted = Json::array();
     for (Finding const& f : s.findings)
-        if (is_shown(shown, f)) (f.accepted ? accepted : standing).push_back(finding_json(s, f));
+        if (is_shown(s, shown, f)) (f.accepted ? accepted : standing).push_back(finding_json(s, f));
     Json made{{"job", s.building.name},
               {"code", s.building.code},
               {"errors", count(s.findings, Severity::error)},
@@ -249,7 +249,10 @@ void write_findings_json(Session const& s, FindingFilter const& shown, Streams& 
               {"accepted", accepted},
               {"findings", standing},
               {"verdicts", verdicts_json(s, shown)}};
-    if (shown.is_part()) made["filter"] = {{"rules", shown.rules}, {"min", name(shown.least)}};
+    if (shown.is_part()) {
+        made["filter"] = {{"rules", shown.rules}, {"min", name(shown.least)}};
+        if (shown.only_new) made["filter"]["new"] = true;
+    }
     write(made, streams);
 }
 

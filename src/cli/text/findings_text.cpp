@@ -7,10 +7,12 @@
 #include "rules/check.h"
 #include "sheet/common.h"
 #include "toml/problem.h"
+#include "units/shell.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <utility>
 
 namespace legwork {
 
@@ -29,10 +31,10 @@ std::string message(Finding const& f) {
 }
 
 // The colour of the severity word is put in after the lines are broken, which are then the same with and without it.
-std::string head(Session const& s, Finding const& f, Streams const& streams) {
+std::string head(Session const& s, Finding const& f, std::string const& says, Streams const& streams) {
     auto const place = at_place(s.file, place_of(s.places, f.where)) + ": ";
     auto const plain = severity_word(f.severity, false);
-    auto told = in_lines(fmt::format("{}{}: {} [{}]", place, plain, message(f), f.rule), streams.width, 4);
+    auto told = in_lines(fmt::format("{}{}: {} [{}]", place, plain, says, f.rule), streams.width, 4);
     if (auto const at = told.find(plain, std::min(told.size(), place.size() - 1));
         streams.color_out && at != std::string::npos)
         told.replace(at, plain.size(), severity_word(f.severity, true));
@@ -44,13 +46,51 @@ std::string accepted_line(Finding const& f) {
                        f.accepted_why.empty() ? "no reason given" : fit_to_print(f.accepted_why));
 }
 
-void list_one(Session const& s, Finding const& f, Streams& streams) {
-    streams.out << head(s, f, streams) << '\n';
-    if (!f.fix.empty()) streams.out << "    " << in_lines("Do: " + fit_to_print(f.fix), streams.width, 8, 4) << '\n';
-    if (auto const line = reference_line(f.reference); !line.empty())
-        streams.out << "    " << in_lines(line, streams.width, 8, 4) << '\n';
-    if (f.accepted) streams.out << "    " << in_lines(accepted_line(f), streams.width, 8, 4) << '\n';
-    streams.out << '\n';
+void indented(std::string const& words, Streams& streams) {
+    if (!words.empty()) streams.out << "    " << in_lines(words, streams.width, 8, 4) << '\n';
+}
+
+// The marks of all of them, each once.
+std::vector<std::string> circuits_of(Alike const& some) {
+    std::vector<std::string> marks;
+    for (Finding const* f : some)
+        for (auto const& mark : f->where.circuits)
+            if (std::ranges::count(marks, mark) == 0) marks.push_back(mark);
+    return marks;
+}
+
+using Told = FindingGroup::Told;
+
+void list_alike(Session const& s, Alike const& some, Told told, Streams& streams) {
+    Finding const& f = *some.front();
+    auto fix = f.fix.empty() ? "" : "Do: " + fit_to_print(f.fix);
+    auto source = reference_line(f.reference);
+    bool const close = told == Told::closely;
+    if (close && f.reference.source == Source::practice) source.clear();
+    if (close && !fix.empty() && !source.empty()) fix += " " + std::exchange(source, "") + ".";
+    streams.out << head(s, f, message(f), streams) << '\n';
+    if (some.size() > 1)
+        indented(fmt::format("The same of {}.", listed(circuits_of({some.begin() + 1, some.end()}))), streams);
+    indented(fix, streams);
+    indented(source, streams);
+    if (f.accepted) indented(accepted_line(f), streams);
+    if (!close || f.severity == Severity::error) streams.out << '\n';
+}
+
+// A line a panel and kind: of one what it says, of several what their rule asks.
+void list_in_short(Session const& s, FindingGroup const& g, Streams& streams) {
+    for (Alike const& some : by_panel_and_kind(g.findings)) {
+        Finding const& f = *some.front();
+        Rule const* rule = rule_named(f.rule);
+        auto const asked = some.size() == 1 || !rule
+                               ? message(f)
+                               : fmt::format("{}: see to this: {}", listed(circuits_of(some)), rule->asks);
+        streams.out << head(s, f, asked, streams) << '\n';
+    }
+    streams.out << "    "
+                << in_lines(fmt::format("`legwork check {} --by circuit` tells each in full.", shell_file(s.file)),
+                            streams.width, 4, 4)
+                << "\n\n";
 }
 
 void list_group(Session const& s, FindingGroup const& g, Streams& streams) {
@@ -58,13 +98,15 @@ void list_group(Session const& s, FindingGroup const& g, Streams& streams) {
         auto const heading = fitted_line(fit_to_print(g.heading), streams.width);
         streams.out << heading << '\n' << std::string(character_count(heading), '-') << '\n';
     }
-    for (Finding const* f : g.findings) list_one(s, *f, streams);
+    if (g.told == Told::in_short) return list_in_short(s, g, streams);
+    for (Alike const& some : alike_but_for_the_circuit(g.findings)) list_alike(s, some, g.told, streams);
+    if (g.told == Told::closely && g.findings.back()->severity != Severity::error) streams.out << '\n';
 }
 
 // "2 of 9 findings are shown; ..." where only a part was asked for.
 void tell_part(Session const& s, FindingFilter const& shown, Streams& streams) {
     if (!shown.is_part()) return;
-    auto const n = std::ranges::count_if(s.findings, [&](Finding const& f) { return is_shown(shown, f); });
+    auto const n = std::ranges::count_if(s.findings, [&](Finding const& f) { return is_shown(s, shown, f); });
     streams.out << in_lines(fmt::format("{} of {} shown; the counts and the exit status are of the whole job.", n,
                                         counted(static_cast<int>(s.findings.size()), "finding")),
                             streams.width, 4)
@@ -92,7 +134,7 @@ void list_findings(Session const& s, FindingFilter const& shown, Streams& stream
 
 void list_of_sheets(Session const& s, Streams& streams) {
     for (Finding const& f : s.findings)
-        if (is_of_sheets(f) && !f.accepted) list_one(s, f, streams);
+        if (is_of_sheets(f) && !f.accepted) list_alike(s, {&f}, Told::in_full, streams);
 }
 
 } // namespace legwork

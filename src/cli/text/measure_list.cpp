@@ -58,6 +58,7 @@ std::ptrdiff_t panel_number(Building const& building, std::string const& panel) 
 
 std::string_view heading(Station at) {
     switch (at) {
+    case Station::desk: return "At the desk: to be chosen, not measured";
     case Station::panel: return "At the panel";
     case Station::run: return "Along the cable";
     case Station::outlet: return "At the boxes and receptacles";
@@ -104,7 +105,8 @@ void line(Streams& streams, std::string const& text) {
 void list_item(MeasureItem const& i, Streams& streams) {
     streams.out << "[ ] " << in_lines(fit_to_print(subject(i)), paper_width(streams), 4, 4) << '\n';
     line(streams, fmt::format("{}: {}.", capital(i.what), i.how));
-    line(streams, fmt::format("With {}; {}.", i.with, cover_words(i.of.how.cover)));
+    auto const cover = i.of.chosen ? "" : fmt::format("; {}", cover_words(i.of.how.cover));
+    line(streams, fmt::format("With {}{}.", i.with, cover));
     if (!i.decides.empty()) line(streams, fmt::format("Decides {}.", i.decides));
     line(streams, fmt::format("{} = {}", i.of.key, i.blank));
     streams.out << '\n';

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
+#include "rules/directory/naming.h"
 #include "rules/job/list.h"
 
 #include <fmt/format.h>
@@ -22,20 +23,42 @@ std::vector<std::pair<Use const*, std::vector<std::string>>> guessed_uses(Buildi
     return by_use;
 }
 
-void judge_uses(Case const& c, Inspection& seen) {
+// "L1 and L2 as lighting; K1 as kitchen counter"
+std::string uses_taken(Building const& building) {
+    std::string all;
+    for (auto const& [use, marks] : guessed_uses(building))
+        all += fmt::format("{}{} as {}", all.empty() ? "" : "; ", listed(marks), use->name);
+    return all;
+}
+
+// Somebody whom a name or a room seems to mean, without saying so for sure.
+std::optional<PersonInName> guessed_person(Circuit const& circuit) {
+    if (!circuit.listed || circuit.is_spare()) return std::nullopt;
+    for (auto const& text : {circuit.name, circuit.room})
+        if (auto const person = person_in(text); person && !person->sure) return person;
+    return std::nullopt;
+}
+
+// One note for all that was taken from the words of names.
+void judge_names(Case const& c, Inspection& seen) {
     Where guessed{"", {}, "name"};
+    std::vector<std::string> persons;
     for (Circuit const& circuit : c.building.circuits) {
-        if (!circuit.use) continue;
-        seen.looked();
-        if (circuit.use_guessed) guessed.circuits.push_back(circuit.mark);
+        if (circuit.use) seen.looked();
+        auto const person = guessed_person(circuit);
+        if (person) persons.push_back(fmt::format("\"{}\" ({})", person->words, circuit.mark));
+        if (circuit.use_guessed || person) guessed.circuits.push_back(circuit.mark);
     }
     if (guessed.circuits.empty()) return;
-    std::string all;
-    for (auto const& [use, marks] : guessed_uses(c.building))
-        all += fmt::format("{}{} as {}", all.empty() ? "" : "; ", listed(marks), use->name);
+    auto const uses = uses_taken(c.building);
     auto f = finding(c, job_assumed, Gravity::usual, guessed);
-    f.message = fmt::format("Taken from the names: {}", all);
-    f.fix = "Write `use` where this is wrong; loads, wires and protection are judged by it";
+    f.message = "Taken from the names: " + uses;
+    if (!persons.empty())
+        f.message += fmt::format("{}{} as somebody who lives there", uses.empty() ? "" : "; ", listed(persons));
+    if (!uses.empty()) f.fix = "Write `use` where this is wrong; loads, wires and protection are judged by it";
+    if (!persons.empty())
+        f.fix += fmt::format("{}Where nobody is meant, accept dir-person for that circuit, with the reason",
+                             uses.empty() ? "" : ". ");
     seen.found(std::move(f));
 }
 
@@ -68,7 +91,7 @@ void judge_dwelling(Case const& c, Inspection& seen) {
 
 Verdict judge(Case const& c) {
     Inspection seen;
-    judge_uses(c, seen);
+    judge_names(c, seen);
     judge_places(c, seen);
     judge_dwelling(c, seen);
     return seen.verdict();
@@ -78,8 +101,8 @@ Verdict judge(Case const& c) {
 constinit Rule const job_assumed{
     .id = "job-assumed",
     .asks = "What was taken for granted is said aloud.",
-    .why = "A use guessed from a name decides which rules apply, and a job without a [dwelling] table is spared those "
-           "of a home. If the guess is wrong, so is the verdict.",
+    .why = "A use guessed from a name decides which rules apply, a name may seem to mean somebody, and a job without a "
+           "[dwelling] table is spared the rules of a home. If the guess is wrong, so is the verdict.",
     .remedy = "Read the list once; write `use`, or the [dwelling] table, where it is wrong.",
     .gravity = {.nec = {Grade::note}, .ce = {Grade::note}},
     .judge = judge,

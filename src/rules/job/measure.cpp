@@ -36,7 +36,7 @@ FiguresNeeded needs_of(Circuit const& c) {
 Keys missing_keys(Circuit const& c) {
     Keys keys;
     auto const needs = needs_of(c);
-    if (!c.breaker && !c.is_spare()) add(keys, "breaker");
+    if (!c.breaker && !c.is_spare()) add(keys, c.on_dc() ? "fuse" : "breaker");
     bool const no_kind = c.run.empty() || std::ranges::any_of(c.run, [](Piece const& p) { return p.called.empty(); });
     bool const no_length = c.run.empty() || std::ranges::any_of(c.run, [](Piece const& p) { return !p.length; });
     if (needs.cable && no_kind) add(keys, "cable");
@@ -126,6 +126,14 @@ void place_the_load(ToMeasure& m, Circuit const& c) {
     m.how.with = "a clamp meter; or paper, to add up the nameplates";
 }
 
+// What nobody has built yet has no handle and no jacket to read.
+void choose_sizes(ToMeasure& m, Circuit const& c) {
+    auto const& rows = how_to_choose(c.listed && !c.on_dc() && !c.is_source());
+    auto const at = std::ranges::find(rows, m.key, &HowToMeasure::key);
+    m.chosen = !c.existing && at != rows.end();
+    if (m.chosen) m.how = *at;
+}
+
 void add_all(std::vector<ToMeasure>& list, Subject thing, std::string const& id, std::string const& panel, Keys keys,
              bool noted = true) {
     auto const& rows = how_to_measure(thing);
@@ -157,8 +165,10 @@ std::vector<ToMeasure> to_measure(Case const& c) {
         auto keys = missing_keys(circuit);
         if (gfci_hangs_on_use(c, circuit)) add(keys, "use");
         add_all(list, Subject::circuit, circuit.mark, panel, keys);
-        for (auto i = first; i < list.size(); ++i)
+        for (auto i = first; i < list.size(); ++i) {
             if (list[i].key == "load") place_the_load(list[i], circuit);
+            choose_sizes(list[i], circuit);
+        }
         add_all(list, Subject::circuit, circuit.mark, panel, protection_keys(circuit, asked), false);
     }
     for (Run const& run : building.runs)

@@ -13,9 +13,9 @@
 
 namespace legwork {
 
-// Where the person stands, in the order of a walk.
-enum class Station { panel, run, outlet, appliance, building };
-std::string_view name(Station at); // "panel", "run", "outlet", "appliance", "building"
+// Where the person stands, in the order of a walk that begins at the desk, where the sizes of new work are chosen.
+enum class Station { desk, panel, run, outlet, appliance, building };
+std::string_view name(Station at); // "desk", "panel", "run", "outlet", "appliance", "building"
 
 // What has to be open, and whether it may be live.
 enum class PanelCover { closed, off_dead, off_live };
@@ -33,6 +33,9 @@ struct HowToMeasure {
 };
 // Of circuits and cables; of panels; of sources; of the dwelling. In the order of a walk.
 std::vector<HowToMeasure> const& how_to_measure(Subject thing);
+// The sizes of new work, which nobody can read anywhere: with a proposal, and where none is made (of sources, of direct
+// current, of a feeder whose panel is not listed).
+std::vector<HowToMeasure> const& how_to_choose(bool proposed);
 
 struct ToMeasure {
     Subject thing = Subject::circuit; // circuit, panel, cable, supply, dwelling or job
@@ -40,7 +43,8 @@ struct ToMeasure {
     std::string panel;                // empty where it is in no one panel
     HowToMeasure how{};               // key, how and blank stand for unknown keys too
     std::string key;
-    bool noted = true; // job-unknown tells of it; else another rule does, or only the list
+    bool noted = true;   // job-unknown tells of it; else another rule does, or only the list
+    bool chosen = false; // a size of new work: it is chosen, not read
 };
 
 // In the order of the file, each thing's figures in the order of a walk.

@@ -75,6 +75,20 @@ Rows const& circuit_rows() {
     return rows;
 }
 
+// Breaker or fuse, and cable, of new work. What decides says the same as of work that is there.
+Rows chosen_rows(std::string_view how, std::string_view with) {
+    Rows rows;
+    for (auto const& row : circuit_rows())
+        if (row.key == "breaker" || row.key == "fuse" || row.key == "cable") {
+            rows.push_back(row);
+            rows.back().how = how;
+            rows.back().with = with;
+            rows.back().at = desk;
+            rows.back().cover = closed;
+        }
+    return rows;
+}
+
 Rows const& cable_rows() {
     static Rows const rows{
         {"kind", "the cable", "read the print on its jacket in the panel, power off", "a lamp and reading glasses",
@@ -161,8 +175,17 @@ std::vector<HowToMeasure> const& how_to_measure(Subject thing) {
     return none;
 }
 
+std::vector<HowToMeasure> const& how_to_choose(bool proposed) {
+    static Rows const by_program =
+        chosen_rows("`legwork check --propose` works that out", "the load, or the nameplate");
+    static Rows const by_hand = chosen_rows("choose that by what it has to carry; nothing is proposed for this circuit",
+                                            "the load, or the nameplate");
+    return proposed ? by_program : by_hand;
+}
+
 std::string_view name(Station at) {
     switch (at) {
+    case Station::desk: return "desk";
     case Station::panel: return "panel";
     case Station::run: return "run";
     case Station::outlet: return "outlet";

@@ -11,6 +11,8 @@
 namespace legwork {
 
 namespace {
+constexpr auto not_known = Gravity::second; // it has to be read or measured; else sizes of new work are missing
+
 std::string who(ToMeasure const& m) {
     switch (m.thing) {
     case Subject::panel: return fmt::format("panel \"{}\"", m.id);
@@ -36,20 +38,51 @@ std::string how(ToMeasure const& m) {
     return what(m) + ": " + (m.how.how.empty() ? "look it up on the spot" : std::string(m.how.how));
 }
 
-// All figures of one thing in one note; nothing where others tell of them.
-std::optional<Finding> say(Case const& c, std::span<ToMeasure const> of_one_thing) {
-    std::vector<std::string> names, ways;
-    ToMeasure const* lead = nullptr;
+// Of one thing what nobody knows, and what nobody has chosen yet; without what others tell of.
+struct Gaps {
+    ToMeasure const* lead = nullptr; // the first of them
+    std::vector<std::string> unknown, unchosen, ways;
+    std::string_view choose; // what to do about those not chosen
+};
+Gaps gaps_of(std::span<ToMeasure const> of_one_thing) {
+    Gaps gaps;
     for (ToMeasure const& m : of_one_thing) {
         if (!m.noted) continue;
-        if (!lead) lead = &m;
-        names.push_back(what(m));
-        ways.push_back(how(m));
+        if (!gaps.lead) gaps.lead = &m;
+        (m.chosen ? gaps.unchosen : gaps.unknown).push_back(what(m));
+        if (m.chosen)
+            gaps.choose = m.how.how;
+        else
+            gaps.ways.push_back(how(m));
     }
-    if (!lead) return std::nullopt;
-    auto f = finding(c, job_unknown, Gravity::usual, where(*lead));
-    f.message = fmt::format("Of {} this is not known: {}. What hangs on it was not judged", who(*lead), listed(names));
-    f.fix = fmt::format("Go and find out: {}", fmt::join(ways, "; "));
+    return gaps;
+}
+
+std::string message(Gaps const& gaps) {
+    auto const of = who(*gaps.lead);
+    if (gaps.unchosen.empty())
+        return fmt::format("Of {} this is not known: {}. What hangs on it was not judged", of, listed(gaps.unknown));
+    auto told = fmt::format("Of {}, new work, this is still to be chosen: {}", of, listed(gaps.unchosen));
+    if (!gaps.unknown.empty()) told += fmt::format("; and this is not known: {}", listed(gaps.unknown));
+    return told + ". What hangs on it was not judged, and the sheets say that sizes are missing";
+}
+
+std::string fix(Gaps const& gaps) {
+    if (gaps.unchosen.empty()) return fmt::format("Go and find out: {}", fmt::join(gaps.ways, "; "));
+    auto told = fmt::format("Choose {}: {}", listed(gaps.unchosen), gaps.choose);
+    for (auto const& way : gaps.ways) told += "; " + way;
+    return told + ". If the circuit is there already, say existing = true and read them there";
+}
+
+// All figures of one thing in one finding; nothing where others tell of them.
+std::optional<Finding> say(Case const& c, std::span<ToMeasure const> of_one_thing) {
+    auto const gaps = gaps_of(of_one_thing);
+    if (!gaps.lead) return std::nullopt;
+    bool const choose = !gaps.unchosen.empty();
+    auto f = finding(c, job_unknown, choose ? Gravity::usual : not_known, where(*gaps.lead));
+    f.lacks_sizes = choose;
+    f.message = message(gaps);
+    f.fix = fix(gaps);
     return f;
 }
 
@@ -80,8 +113,9 @@ constinit Rule const job_unknown{
     .why = "What is not known counts as nothing in the balance and is not judged: an unknown load is no light load, "
            "and an unknown cable is no large one.",
     .remedy = "Go and look: breaker handles, cable jackets, nameplates, a clamp meter, a tape. Write what you find in "
-              "place of \"?\".",
-    .gravity = {.nec = {Grade::note}, .ce = {Grade::note}},
+              "place of \"?\". Breaker and cable of new work are chosen: `legwork check --propose` works them out, and "
+              "until they stand in the file the sheets carry a band that says so.",
+    .gravity = {.nec = {Grade::warning, Grade::note}, .ce = {Grade::warning, Grade::note}},
     .judge = judge,
 };
 

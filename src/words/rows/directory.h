@@ -72,7 +72,7 @@ inline constexpr std::array kDirectoryRows{
     Row{"directory/supply", "Supply"},
     Row{"directory/the-supply", "the supply", "in a sentence: a source that has no name"},
     Row{"directory/from", "from {place}"},
-    Row{"directory/behind", "Behind it: {facts}", "what lies behind the feeder"},
+    Row{"directory/behind", "By way of that breaker: {facts}", "of the feeder in the line above"},
     Row{"directory/by-hand-first", "Switch off by hand first: see below."},
     Row{"directory/can-feed-off", "Can feed this panel. Off: its breaker {mark}, space {place}."},
     Row{"directory/all-off", "This panel is dead only when all of these are off. Test first."},

@@ -19,9 +19,12 @@ inline constexpr std::array kFrameRows{
     Row{"frame/reprint-file", "FILE", "stands for the name of the job file"},
     Row{"frame/draft-one", "DRAFT: {n} error"},
     Row{"frame/draft", "DRAFT: {n} errors"},
-    Row{"frame/accepted-one", "ACCEPTED: {n} error"},
-    Row{"frame/accepted", "ACCEPTED: {n} errors"},
+    Row{"frame/draft-sizes", "DRAFT: sizes missing"},
     Row{"frame/proposed", "PROPOSED: spaces not saved"},
+    Row{"frame/accepted", "Accepted: {fault}", "a footnote; nobody is named"},
+    Row{"frame/accepted-by", "Accepted by {person}: {fault}", "a footnote"},
+    Row{"frame/fault", "{rule} of {thing}", "gfci-needed of K1; the rule goes by its id"},
+    Row{"frame/fault-why", "{rule} of {thing}: {reason}", "the reason in the words of who accepted it"},
     Row{"frame/caution",
         "A planning aid: the local code and the authority having jurisdiction decide. Work in a panel is for people "
         "licensed or permitted to do it. Switch off, lock out, prove dead on both legs before touching. In many panels "

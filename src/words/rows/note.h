@@ -64,7 +64,7 @@ inline constexpr std::array kNoteRows{
     Row{"note/light-and-wire", "the light, and the {wire} to {place}"},
     Row{"note/wire-never-light", "the {wire} to {place}, never the light"},
     Row{"note/wire-and-devices", "the {wire} to {place}, and devices here"},
-    Row{"note/device-or-on", "the device here, or on"},
+    Row{"note/device-or-on", "the device here, or the cable that goes on"},
     Row{"note/positive-of", "positive of {mark}"},
     Row{"note/hot-of", "hot of {mark}"},
     Row{"note/negative-of", "negative of {mark}"},
