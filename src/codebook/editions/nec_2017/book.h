@@ -20,7 +20,7 @@ using namespace how_read;
 inline constexpr AfciTable kAfci = nec::afci(15);
 inline constexpr HouseholdTable kHousehold = nec::household(nec::home::kGarageAlone);
 inline constexpr OutbuildingSupplies kOutbuilding = nec::outbuilding(1);
-inline constexpr DemandFactors kDemandFactors = nec::demand_factors(0, std::nullopt);
+inline constexpr DemandFactors kDemandFactors = nec::demand_factors(0, std::nullopt, std::nullopt);
 
 inline constexpr CodeBook kBook{
     .edition = "NEC 2017",

@@ -21,7 +21,7 @@ inline constexpr AfciTable kAfci = nec::afci(15);
 inline constexpr HouseholdTable kHousehold = nec::household(nec::home::kGarageAlone);
 inline constexpr OutbuildingSupplies kOutbuilding = nec::outbuilding(6);
 // Only appliances of 500 W and more count among the four.
-inline constexpr DemandFactors kDemandFactors = nec::demand_factors(500, std::nullopt);
+inline constexpr DemandFactors kDemandFactors = nec::demand_factors(500, std::nullopt, seen);
 
 inline constexpr CodeBook kBook{
     .edition = "NEC 2020",

@@ -21,7 +21,7 @@ inline constexpr AfciTable kAfci = nec::afci(10);
 inline constexpr HouseholdTable kHousehold = nec::household(nec::home::kGarage);
 inline constexpr OutbuildingSupplies kOutbuilding = nec::outbuilding(6);
 // Only appliances of 500 W and more count among the four; a vehicle charger counts at 7200 VA at least.
-inline constexpr DemandFactors kDemandFactors = nec::demand_factors(500, Figure{7200, seen});
+inline constexpr DemandFactors kDemandFactors = nec::demand_factors(500, Figure{7200, seen}, seen);
 
 inline constexpr CodeBook kBook{
     .edition = "NEC 2023",
