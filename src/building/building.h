@@ -121,7 +121,7 @@ struct Circuit {
     std::vector<bool> reach;        // by space (0 is not used), where its wires can land; empty: anywhere
     std::optional<Side> reach_side; // as said
     std::vector<int> reach_spaces;  // as said
-    std::optional<bool> continuous, motor;
+    std::optional<bool> continuous, motor, fastened;
     bool split = false, switch_loop = false, off = false, single = false, interlocked = false;
     Protection gfci = Protection::unsaid, afci = Protection::unsaid;
     std::vector<Receptacle const*> outlets; // those of the list that there are

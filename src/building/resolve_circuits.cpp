@@ -62,6 +62,7 @@ void take_loads(Circuit& c, typed::Circuit const& said) {
     c.mop = said.mop;
     c.continuous = said.continuous;
     c.motor = said.motor;
+    c.fastened = said.fastened;
 }
 
 void take_wires(Circuit& c, typed::Circuit const& said) {

@@ -28,7 +28,8 @@ struct ServiceFloor {
 // What the largest motor adds.
 struct MotorLoads {
     Figure percent;                 // of its figure
-    std::optional<Source> left_out; // one that is left out, since heat or another load never runs with it, counts too
+    std::optional<Source> left_out; // one that is left out, since heat or another load never runs with it, counts too;
+                                    // how the words are read is argued
 };
 
 // Percent of a number of dryers that counts: by rows from one on, then one less for each more.

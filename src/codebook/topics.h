@@ -127,6 +127,7 @@ inline constexpr auto kTopics = [] {
         Topic{"panel-hang"},
         Topic{"panel-208-heat", custom},
         Topic{"panel-feeder-wires", custom},
+        Topic{"panel-not-joined", custom},
         Topic{"panel-sub-neutral"},
         Topic{"panel-neutral-terminals"},
         Topic{"panel-outbuilding"},

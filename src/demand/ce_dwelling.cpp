@@ -73,7 +73,7 @@ void add_range(Work& w, BlockLoads const& b, LoadItem const& range) {
 }
 
 void add_heat(Work& w, BlockLoads const& b) {
-    add_unknown(w.unknown, only(w.loads.items, is_climate));
+    add_unknown(w.unknown, only(w.loads.items, [](LoadItem const& i) { return is_climate(i) && !i.blower; }));
     auto const rooms = w.q.building.dwelling->thermostats;
     ClimateShares shares;
     shares.separate = b.separate_heat;
@@ -81,7 +81,7 @@ void add_heat(Work& w, BlockLoads const& b) {
         if (!i.use || !i.use->heating) return false; // furnace and boiler heat the whole house
         return rooms ? *rooms > 1 : i.use->room_by_room;
     };
-    add_climate(w.steps, w.q.building, w.loads.items, shares);
+    add_climate(w.steps, w.q.building, only(w.loads.items, [](LoadItem const& i) { return !i.blower; }), shares);
 }
 
 void add_others(Work& w, BlockLoads const& b, LoadItems const& others, bool with_range) {
@@ -113,8 +113,9 @@ void by_blocks(Work& w, BlockLoads const& b) {
     add_unknown(w.unknown, with_demand(items, {Demand::tankless, Demand::pool, Demand::vehicle}));
     add_managed(w, Kind::counted);
     auto const others = only(items, [&](LoadItem const& i) {
-        return (i.elsewhere && is_general(i)) || i.demand == Demand::appliance || i.demand == Demand::water_heating ||
-               i.demand == Demand::dryer || (i.demand == Demand::cooking && (!range || i.circuit != range->circuit));
+        return (i.elsewhere && is_general(i)) || i.blower || i.demand == Demand::appliance ||
+               i.demand == Demand::water_heating || i.demand == Demand::dryer ||
+               (i.demand == Demand::cooking && (!range || i.circuit != range->circuit));
     });
     add_unknown(w.unknown, others);
     add_others(w, b, others, range != nullptr);

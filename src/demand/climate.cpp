@@ -123,7 +123,8 @@ struct ClimateSides {
 };
 
 ClimateSides sides(StepList& steps, Building const& building, LoadItems const& items, ClimateShares const& shares) {
-    auto const space = with_demand(items, {Demand::space_heat});
+    auto const space = only(items, [](LoadItem const& i) { return i.demand == Demand::space_heat && !i.blower; });
+    auto const blowers = only(items, [](LoadItem const& i) { return i.demand == Demand::space_heat && i.blower; });
     auto const pumps = with_demand(items, {Demand::heat_pump});
     auto const cooling = with_demand(items, {Demand::cooling});
     auto const is_locked = [](LoadItem const& i) { return i.demand == Demand::backup_heat && i.circuit->interlocked; };
@@ -149,6 +150,9 @@ ClimateSides sides(StepList& steps, Building const& building, LoadItems const& i
              shares.cooling_topic);
     add_each(s.cool, cooling, shares.cooling_topic);
     if (!s.cool.empty()) add_each(s.cool, pumps, shares.cooling_topic); // it cools too
+    // The blower runs in both seasons. It heats nothing itself, so no share of heat is taken of it.
+    add_each(s.heat, blowers, shares.rest_topic);
+    if (!s.cool.empty()) add_each(s.cool, blowers, shares.cooling_topic);
     return s;
 }
 

@@ -36,7 +36,8 @@ struct Climate {
 };
 
 bool is_climate(LoadItem const& item);
-// Adds the steps. `together` of the dwelling names loads that run at the same time all the same.
+// Adds the steps. `together` of the dwelling names loads that run at the same time all the same. A blower stands on
+// both sides, in full.
 Climate add_climate(StepList& steps, Building const& building, LoadItems const& items, ClimateShares const& shares);
 
 } // namespace legwork

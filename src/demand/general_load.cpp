@@ -93,7 +93,7 @@ LoadCalculation finished(Work&& w, LoadMethod method, Phrase title) {
     return load;
 }
 
-std::int64_t add_general_load(Work& w, FloorLoads const& f) {
+std::int64_t add_general_load(Work& w, FloorLoads const& f, std::string_view sum_topic) {
     auto const& home = *w.q.building.dwelling;
     auto const& items = w.loads.items;
     std::int64_t va = 0;
@@ -110,7 +110,7 @@ std::int64_t add_general_load(Work& w, FloorLoads const& f) {
         add(add_circuits(w, say("load/small-appliance"), "small-appliance", listed(kitchen), f.small_appliance_va,
                          kitchen, 0));
         add(add_circuits(w, say("load/laundry"), "laundry", listed(laundry), f.laundry_va, laundry, 0));
-        if (terms.size() > 1) w.steps.subtotal(say("load/general"), "lighting-demand", as_sum(terms), va);
+        if (terms.size() > 1) w.steps.subtotal(say("load/general"), sum_topic, as_sum(terms), va);
         return va;
     }
     w.notes.push_back(say("load/area-by", phrase(f.area_by)));
@@ -128,7 +128,7 @@ std::int64_t add_general_load(Work& w, FloorLoads const& f) {
     add(add_circuits(w, say("load/laundry"), "laundry", n_laundry, f.laundry_va, laundry, f.laundry_least.value));
     if (auto const inside = with_demand(items, {Demand::general}); !inside.empty())
         w.notes.push_back(say("load/within-general", labels_of(inside)));
-    if (terms.size() > 1) w.steps.subtotal(say("load/general"), "lighting-demand", as_sum(terms), va);
+    if (terms.size() > 1) w.steps.subtotal(say("load/general"), sum_topic, as_sum(terms), va);
     return va;
 }
 
@@ -174,9 +174,11 @@ void add_motor(Work& w, MotorMore const& more, MotorLoads const& m) {
     w.steps.counted(more.left_out ? say("load/largest-motor-left-out", motor.label)
                                   : say("load/largest-motor", motor.label),
                     "motor", more.how, more.va, motor.marks(), more.left_out ? *m.left_out : m.percent.source);
-    if (more.left_out)
+    if (more.left_out) {
+        w.steps.last_is_argued();
         w.notes.push_back(say("load/motor-left-out", motor.label, figure(m.percent.value),
                               reference_phrase(cite(w.q.book, "load-service/never-together"))));
+    }
     add_to_line(w, motor, more.va);
 }
 

@@ -28,6 +28,13 @@ bool has_neutral(Circuit const& c) {
     return kind && kind->insulated >= kHotsAndNeutral && c.third == ThirdWire::unsaid;
 }
 
+// Common practice, no source: less heats no house, so it is what moves the air of a fuel furnace or of coils. What has
+// 120 V and no figure is that, too.
+constexpr std::int64_t kBlowerUpToVa = 1'800;
+bool is_blower(LoadItem const& i) {
+    return i.use && i.use->moves_air && i.va <= kBlowerUpToVa && (i.va > 0 || i.circuit->poles == 1);
+}
+
 // A breaker without a load of its own: a spare, a main, a source that feeds the panel, a feeder whose panel is
 // reckoned.
 bool is_no_load(Circuit const& c) {
@@ -93,9 +100,10 @@ LoadItem item_of(LoadQuestion const& q, Circuit const& c, std::string const& hom
     item.label = label_of(c);
     item.neutral = has_neutral(c);
     item.motor = c.is_motor();
-    item.fixed = item.use && item.use->fixed;
+    item.fixed = c.fastened.value_or(item.use && item.use->fixed);
     item.is_new = !c.existing;
     take_figure(item, c.poles == 2 ? q.facts.volts : kToNeutral);
+    item.blower = is_blower(item);
     return item;
 }
 } // namespace

@@ -21,6 +21,7 @@ struct LoadItem {
     Phrase how; // "24 A × 240 V = 5760 VA, of the nameplate's least circuit ampacity"; empty for a load as typed
     bool neutral = false; // its current returns over the neutral, at least in part
     bool motor = false, fixed = false, is_new = false;
+    bool blower = false;           // moves the air of heating and of cooling, and heats nothing itself
     bool with_motor_share = false; // by its least circuit ampacity, which holds 125 % of its motor already
     bool elsewhere = false;        // in an outbuilding: not within the floor area of the dwelling
 

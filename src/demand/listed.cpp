@@ -150,7 +150,7 @@ NeutralParts listed(Work& w, ListedLoads const& l) {
     auto const counted = with(others, climate.counted);
     auto const extras = extras_of(w, l, counted, climate.left_out);
     add_extras(w, l, extras);
-    add_motor_to_neutral(parts, extras.motor);
+    add_motor_to_neutral(parts, with(others, managed_within_limit(w.q, w.loads)), climate, l.motor, extras.motor);
     add_managed_more(w, managed, extras.percent);
     return parts;
 }

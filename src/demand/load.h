@@ -31,8 +31,11 @@ std::vector<std::string> load_method_names();
 
 // What the load hangs on.
 struct ServiceFacts {
-    Volts volts;                       // what amperes are reckoned at: 240, 208, or 120 where there is one phase only
-    bool three_wire = true;            // two hots with a voltage between them, and a neutral
+    Volts volts;            // what amperes are reckoned at: 240, 208, or 120 where there is one phase only
+    bool three_wire = true; // two hots with a voltage between them, and a neutral
+    // An inverter, a generator or a battery with no grid beside it: neither the load of a dwelling nor the least size
+    // of its service decides what it must give.
+    bool stands_alone = false;
     bool wye = false;                  // two phases of a wye: the neutral of a balanced load carries current too
     std::optional<Amps> rating{};      // least of main, source and feeder
     Phrase rated_by{};                 // "the main", "the feeder", "the supply"; empty without a rating
@@ -59,6 +62,7 @@ struct LoadStep {
     Phrase arithmetic; // "6000 VA × 35 % = 2100 VA"; empty where there is nothing to reckon
     std::int64_t va = 0;
     std::vector<std::string> circuits{}; // marks
+    bool argued = false;                 // readings of its section differ: no verdict of too much hangs on it
 };
 using LoadSteps = std::vector<LoadStep>;
 
@@ -107,7 +111,7 @@ LoadAnswer reckon(LoadQuestion const& q, std::optional<LoadMethod> asked = std::
 // The counted step that grew most from one calculation to the other; null when none did.
 LoadStep const* grown_step(LoadCalculation const& before, LoadCalculation const& after);
 
-// The part of the total whose figures do not hang on memory.
+// The part of the total whose figures hang neither on memory nor on a reading that is argued.
 std::int64_t sure_va(LoadCalculation const& load);
 
 } // namespace legwork

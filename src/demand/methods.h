@@ -27,7 +27,8 @@ Phrase phrase(FloorBy dimensions);
 
 // Lines that several methods share. Each adds its steps.
 // Floor area and the circuits of kitchen and laundry, as items; the sum. Of a part of a dwelling what is listed there.
-std::int64_t add_general_load(Work& w, FloorLoads const& f);
+// `sum_topic`: what the sum is taken by, of load-service/.
+std::int64_t add_general_load(Work& w, FloorLoads const& f, std::string_view sum_topic);
 // What a device holds back, at its limit; the figure that counts.
 std::int64_t add_managed(Work& w, LoadStep::Kind kind);
 // Notes what one hot carries alone: of heating and cooling, and of one load.
@@ -50,6 +51,7 @@ struct NeutralPart {
     std::int64_t va = 0;
     bool reduced = false; // cooking and dryers
     Phrase how{};         // the arithmetic of it; another method's steps do not show it
+    Phrase argued{};      // of which reading it is, where they differ
 };
 using NeutralParts = std::vector<NeutralPart>;
 NeutralParts standard_by_floor(Work& w, FloorLoads const& f);
@@ -63,7 +65,10 @@ void measured(Work& w, PeakLoads const& p, Dwelling::Peak const& peak);
 void add_to_neutral(NeutralParts& parts, LoadItem const& i, std::int64_t va);
 // Of heating and cooling the side that takes more of it, whichever counts for the hots.
 void add_climate_to_neutral(NeutralParts& parts, Climate const& climate);
-void add_motor_to_neutral(NeutralParts& parts, MotorMore const& more);
+// The share of the largest motor whose current the neutral takes, among `others` and heating and cooling. `of_hots`:
+// that which counts for them.
+void add_motor_to_neutral(NeutralParts& parts, LoadItems const& others, Climate const& climate, MotorLoads const& m,
+                          MotorMore const& of_hots);
 
 // What other buildings draw through feeders of this panel, in full: their own calculations took the demand already.
 // After the neutral: theirs is not known and counts in full too.

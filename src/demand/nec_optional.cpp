@@ -26,7 +26,7 @@ bool climate_is_managed(Work const& w) { return std::ranges::any_of(w.loads.mana
 // The general load of both, without heating and cooling. Of what a device holds back that which goes with it.
 std::int64_t add_nameplates(Work& w, FloorLoads const& f, std::string_view topic, bool with_managed) {
     std::vector<std::int64_t> terms;
-    if (auto const general = add_general_load(w, f); general > 0) terms.push_back(general);
+    if (auto const general = add_general_load(w, f, topic); general > 0) terms.push_back(general);
     for (LoadItem const& i : only(w.loads.items, is_appliance))
         terms.push_back(w.steps.item(i.label, topic, i.how, i.va, i.marks()));
     add_unknown(w.unknown, only(w.loads.items, [](LoadItem const& i) { return !is_general(i); }));
@@ -41,7 +41,8 @@ std::int64_t add_nameplates(Work& w, FloorLoads const& f, std::string_view topic
 bool heats_a_room(LoadItem const& i) { return i.use && i.use->heating; }
 
 void note_on_thermostats(Work& w, OptionalLoads const& o, int rooms, bool many) {
-    auto const heat = with_demand(w.loads.items, {Demand::space_heat});
+    auto const heat =
+        only(w.loads.items, [](LoadItem const& i) { return i.demand == Demand::space_heat && !i.blower; });
     if (heat.empty()) return;
     if (many && std::ranges::any_of(heat, heats_a_room))
         w.notes.push_back(say("load/rooms-heat", figure(rooms), figure(o.many_heat_percent.value)));

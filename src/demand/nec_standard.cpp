@@ -26,13 +26,29 @@ void add_to_conductors(Work& w, NeutralParts& parts, LoadItem const& i, std::int
     add_to_line(w, i, va);
 }
 
+bool is_fastened(FloorLoads const& f, LoadItem const& i) {
+    return i.fixed && i.demand != Demand::cooking && i.va >= f.fixed_least_va.value && i.va > 0;
+}
+
+// Of which nothing tells whether it is fastened in place, where that decides a step.
+void note_on_plain(Work& w, FloorLoads const& f, LoadItems const& appliances) {
+    auto const is_plain = [&](LoadItem const& i) {
+        return !i.fixed && !i.circuit->fastened && (!i.use || i.use->unspecific) && i.demand == Demand::appliance &&
+               i.va >= f.fixed_least_va.value && i.va > 0;
+    };
+    auto const fixed = only(appliances, [&](LoadItem const& i) { return is_fastened(f, i); });
+    auto const plain = only(appliances, is_plain);
+    if (plain.empty() || static_cast<std::int64_t>(fixed.size() + plain.size()) < f.fixed_from.value) return;
+    w.notes.push_back(
+        say("load/plain-appliance", labels_of(plain), figure(f.fixed_from.value), figure(f.fixed_percent.value)));
+}
+
 // Four and more that are fastened in place count at three quarters; those on a cord count in full.
 void add_appliances(Work& w, FloorLoads const& f, NeutralParts& parts) {
     auto const all = only(w.loads.items, is_other_appliance);
     add_unknown(w.unknown, all);
-    auto const is_fixed = [&](LoadItem const& i) {
-        return i.fixed && i.demand != Demand::cooking && i.va >= f.fixed_least_va.value && i.va > 0;
-    };
+    note_on_plain(w, f, all);
+    auto const is_fixed = [&](LoadItem const& i) { return is_fastened(f, i); };
     auto const fixed = only(all, is_fixed);
     if (fixed.size() > 1) {
         for (LoadItem const& i : fixed) w.steps.item(i.label, "fixed", i.how, i.va, i.marks());
@@ -131,7 +147,7 @@ void add_vehicles(Work& w, FloorLoads const& f, NeutralParts& parts) {
 
 NeutralParts standard_by_floor(Work& w, FloorLoads const& f) {
     NeutralParts parts;
-    auto const general = add_general_load(w, f);
+    auto const general = add_general_load(w, f, "lighting-demand");
     if (general > 0)
         parts.push_back({say("load/general-after"),
                          w.steps.slices(say("load/general"), "lighting-demand", general, f.bands), false,
@@ -146,13 +162,13 @@ NeutralParts standard_by_floor(Work& w, FloorLoads const& f) {
     add_vehicles(w, f, parts);
     if (auto const va = add_managed(w, Kind::counted); va > 0)
         if (std::ranges::any_of(w.loads.managed, &LoadItem::neutral)) parts.push_back({say("load/managed"), va, false});
-    auto motors = only(w.loads.items, is_other_appliance);
+    auto others = only(w.loads.items, is_other_appliance), managed = managed_within_limit(w.q, w.loads);
+    others.insert(others.end(), managed.begin(), managed.end());
+    auto motors = others;
     motors.insert(motors.end(), climate.counted.begin(), climate.counted.end());
-    auto const managed = managed_within_limit(w.q, w.loads);
-    motors.insert(motors.end(), managed.begin(), managed.end());
     auto const more = largest_motor(motors, climate.left_out, f.motor);
     add_motor(w, more, f.motor);
-    add_motor_to_neutral(parts, more);
+    add_motor_to_neutral(parts, others, climate, f.motor, more);
     return parts;
 }
 

@@ -25,6 +25,7 @@ Amps without_fraction(Amps a, bool drops) {
 }
 
 std::optional<Amps> floor_of(LoadQuestion const& q, LoadCalculation const& load, ServiceFloor const& f) {
+    if (q.facts.stands_alone) return std::nullopt;
     if (!load.whole_dwelling || (q.panel.feeder_said && !f.of_feeders)) return std::nullopt;
     auto const& area = q.building.dwelling->area;
     if (f.large_from_m2 && !area) return std::nullopt; // nobody knows which

@@ -117,7 +117,7 @@ LoadStep const* grown_step(LoadCalculation const& before, LoadCalculation const&
 std::int64_t sure_va(LoadCalculation const& load) {
     std::int64_t sum = 0;
     for (LoadStep const& s : load.steps)
-        if (s.kind == LoadStep::Kind::counted && !only_warns(s.reference.source) &&
+        if (s.kind == LoadStep::Kind::counted && !s.argued && !only_warns(s.reference.source) &&
             s.reference.source != Source::unread)
             sum += s.va;
     return sum;

@@ -93,7 +93,7 @@ struct Circuit {
     bool tie_said = false;
     std::optional<Spot> space;
     bool fixed = false, existing = false;
-    std::optional<bool> continuous, motor;
+    std::optional<bool> continuous, motor, fastened;
     bool split = false, switch_loop = false, off = false, single = false;
     bool interlocked = false;                                        // backup heat that never runs with its heat pump
     Protection gfci = Protection::unsaid, afci = Protection::unsaid; // `true` in the file reads as breaker

@@ -132,6 +132,7 @@ void read_flags(TableReader& t, typed::Circuit& c) {
     c.existing = t.flag("existing").value_or(false);
     c.continuous = t.flag("continuous");
     c.motor = t.flag("motor");
+    c.fastened = t.flag("fastened");
     c.split = t.flag("split").value_or(false);
     c.switch_loop = t.flag("switch_loop").value_or(false);
     c.off = t.flag("off").value_or(false);

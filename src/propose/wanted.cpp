@@ -108,10 +108,22 @@ private:
     // The code asks the quarter of the wire. A breaker smaller than its wire asks trips when the motor starts.
     void by_motor(Sides const& s) {
         auto const wire = on_the_wire(c_, s);
-        say(fmt::format("its motor: {} x {} % = {} for the wire, and its breaker no smaller", exact(s.draw.current),
-                        c_.book.motor_wire_percent.value, exact(wire)),
+        say(fmt::format("its motor: {} x {} % = {} for the wire, and its breaker no smaller{}", exact(s.draw.current),
+                        c_.book.motor_wire_percent.value, exact(wire), at_the_start(s.draw.current)),
             "wire-load-fits/motor");
         raise(wire, "wire-load-fits/motor", c_.book.motor_wire_percent.source, Of::new_breaker);
+    }
+
+    // What may be done where a motor trips its breaker as it starts; a nameplate says it itself.
+    std::string at_the_start(Amps draw) const {
+        if (circuit_.mop || circuit_.mca) return {};
+        Amps const most = percent(draw, c_.book.motor_breaker_percent.value);
+        auto const size = standard_breaker_at_or_above(c_.book, most);
+        return size ? fmt::format(
+                          "; should that trip at the start, one of up to {} may stand on the same wire ({} x {} % = "
+                          "{})",
+                          text(*size), exact(draw), c_.book.motor_breaker_percent.value, exact(most))
+                    : std::string();
     }
 
     void by_nameplate() {

@@ -81,19 +81,23 @@ BreakerTrial tried(Case const& c, Panel const& fed, Amps breaker, LoadOf const& 
     return t;
 }
 
-// What the wire must carry in the named situation that draws most.
+// What the wire must carry in the situation that draws most.
 struct InSituation {
-    std::string name;
+    std::string what; // "situation \"Winter evening\""
     Amps amps = 0_A;
 };
 InSituation most_in_situation(Case const& c, Panel const& fed) {
     InSituation most;
     for (Feed const& feed : fed.feeds)
-        for (Situation const& s : c.building.situations) {
-            auto const legs = leg_amps(c, fed, &s, feed);
+        for (InUse const& use : in_use(c, fed, feed)) {
+            if (use.everything) continue;
+            auto const& legs = use.legs;
             bool const one_hot = fed.feeder->poles == 1 || phase_degrees(feed.kind) == 0;
             Amps const amps{std::llround((one_hot ? legs.a + legs.b : std::max(legs.a, legs.b)) * 1000)};
-            if (amps > most.amps) most = {s.name, amps};
+            if (amps > most.amps)
+                most = {use.alone ? use.alone->mark + ", which no situation has,"
+                                  : fmt::format("situation \"{}\"", use.situation->name),
+                        amps};
         }
     return most;
 }
@@ -180,7 +184,7 @@ private:
         if (auto const s = most_in_situation(c_, fed_); s.amps > w_.wire) {
             w_.wire = s.amps;
             w_.breaker = std::max(w_.breaker, s.amps);
-            say(fmt::format("situation \"{}\" draws more: {}", s.name, shown(s.amps)), "panel-main-overloaded");
+            say(fmt::format("{} draws more: {}", s.what, shown(s.amps)), "panel-main-overloaded");
         }
         if (w_.most)
             w_.steps.push_back(

@@ -112,7 +112,7 @@ std::string origin(CodeBook const& book, FeederDrop const& d) {
     if (d.held)
         return d.in_situation ? " (as much as its breaker lets through)"
                               : fmt::format(" (at {} % of its breaker)", share);
-    return d.in_situation ? fmt::format(" ({})", in_situation(d.situation)) : std::string();
+    return d.in_situation ? fmt::format(" ({})", d.when) : std::string();
 }
 } // namespace
 

@@ -24,22 +24,8 @@ bool draws_nothing(Circuit const& circuit) {
     return circuit.off || (use && (use->source || (use->demand == Demand::none && !circuit.load)));
 }
 
-// What the legs of a panel draw through its feeder.
-LegAmps through_feeder(Case const& c, Panel const& panel, Circuit const& feeder, Situation const* s, Feed const& feed) {
-    if (feeder.feeds_loads()) return leg_amps(c, panel, s, feed);
-    double const own = amps_of(feeder, s, feed);
-    return feeder.poles == 2 ? LegAmps{own, own} : LegAmps{own, 0};
-}
-
 void raise(LegPercents& most, LegPercents const& to) {
     most = {std::max(most.a, to.a), std::max(most.b, to.b), std::max(most.between, to.between)};
-}
-
-// The situations that are judged: those with a name where there are any.
-std::vector<Situation const*> judged_situations(Building const& building) {
-    auto all = situations(building);
-    if (all.size() > 1) all.erase(all.begin());
-    return all;
 }
 
 LegAmps held(LegAmps legs, double most) { return {std::min(legs.a, most), std::min(legs.b, most)}; }
@@ -51,16 +37,16 @@ void reckon_loads(Case const& c, Panel const& panel, FeederDrop& d) {
     double const share = feeder.breaker ? unknown_load(c, *feeder.breaker) : 0;
     for (Feed const& feed : panel.feeds) {
         if (is_dc(feed.kind)) continue;
-        for (Situation const* s : judged_situations(c.building)) {
-            LegAmps at = d.load_known ? through_feeder(c, panel, feeder, s, feed) : LegAmps{share, share};
+        for (InUse const& use : in_use(c, panel, feed)) {
+            LegAmps at = d.load_known ? use.legs : LegAmps{share, share};
             if (!d.load_known && feeder.poles == 1) at.b = 0;
             LegAmps const asked = at;
-            if (feeder.breaker) at = held(at, s ? value(*feeder.breaker) : share);
+            if (feeder.breaker) at = held(at, use.everything ? share : value(*feeder.breaker));
             auto const percents = feeder_percents(feeder, at, feed.kind, d.run.ohms);
             if (percents.worst() > d.own.worst()) {
                 d.amperes = feeder.poles == 1 ? at.a + at.b : std::max(at.a, at.b);
-                d.situation = name_of(s);
-                d.in_situation = s != nullptr;
+                d.when = words(use);
+                d.in_situation = !use.everything;
                 d.at = at;
                 d.kind = feed.kind;
                 d.held = asked.a > at.a || asked.b > at.b;

@@ -44,8 +44,8 @@ struct LegPercents {
 };
 LegPercents operator+(LegPercents const& x, LegPercents const& y);
 
-// What the feeder of a panel loses: in the worst named situation; without one, with everything on, and then no more
-// than the share of its breaker that stands for an unknown load. On legs as they are loaded.
+// What the feeder of a panel loses: in the worst situation (in_use() of leg_amps.h); without one, with everything on,
+// and then no more than the share of its breaker that stands for an unknown load. On legs as they are loaded.
 struct FeederDrop {
     Circuit const* feeder = nullptr;
     RunLength run;
@@ -55,8 +55,8 @@ struct FeederDrop {
     SupplyKind kind = SupplyKind::split_120_240;
     bool held = false; // more is on it than its breaker, or the share of it, lets through
     bool load_known = true;
-    std::string situation;     // the one that loses most
-    bool in_situation = false; // one of the job, not everything on at once
+    std::string when;          // it loses most: "in \"Winter evening\"", "with everything on"
+    bool in_situation = false; // one of the job or a load that is in none, not everything on at once
     bool calculated = false;   // at the load by the code's demand factors, which the caller put in
 };
 // Of each panel, in the job's order; nothing for a panel without a feeder, on direct current, or whose feeder is not

@@ -3,6 +3,7 @@
 
 #include "reckon/service.h"
 
+#include "codebook/stock/source_words.h"
 #include "panel/feeds.h"
 #include "words/say.h"
 
@@ -29,6 +30,14 @@ std::vector<Feed>::const_iterator usual_source(std::vector<Feed> const& all) {
 }
 } // namespace
 
+bool stands_alone(Panel const& panel) {
+    bool const fed_so = named_source(panel.fed_from) == NamedSource::stand_alone;
+    return !panel.feeder_said && !panel.feeds.empty() && std::ranges::all_of(panel.feeds, [&](Feed const& f) {
+        auto const named = named_source(f.source);
+        return named == NamedSource::stand_alone || (named == NamedSource::unsaid && f.source.empty() && fed_so);
+    });
+}
+
 std::optional<ServiceFacts> service_facts(Plan const& plan, Panel const& panel) {
     auto const& all = panel.feeds;
     auto const two_hots = usual_source(all);
@@ -38,10 +47,11 @@ std::optional<ServiceFacts> service_facts(Plan const& plan, Panel const& panel) 
     facts.three_wire = has_two_hots(feed.kind);
     facts.volts = facts.three_wire ? volts_between_legs(feed.kind) : volts_to_neutral(feed.kind);
     facts.wye = feed.kind == SupplyKind::wye_120_208;
-    hold_within(facts, panel.main, say("load/the-main"));
+    facts.stands_alone = stands_alone(panel);
+    if (!facts.stands_alone) hold_within(facts, panel.main, say("load/the-main"));
     if (panel.feeder) {
         hold_within(facts, panel.feeder->breaker, say("load/the-feeder", panel.feeder->mark));
-    } else if (!panel.feeder_said) {
+    } else if (!panel.feeder_said && !facts.stands_alone) {
         hold_within(facts, feed.amps,
                     feed.source.empty() ? say("load/the-supply") : say("load/the-source", feed.source));
     }
@@ -77,6 +87,7 @@ PanelLoad panel_load(Building const& building, Plan const& plan, CodeBook const&
     p.load = std::move(reckoned.load);
     p.why = std::move(reckoned.why);
     p.fix = std::move(reckoned.fix);
+    if (p.load && facts->stands_alone) p.load->notes.push_back(say("load/stands-alone"));
     if (p.load) {
         p.size = service_size(q, *p.load);
         p.results = load_results(q, *p.load, p.size);

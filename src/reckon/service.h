@@ -11,6 +11,9 @@ namespace legwork {
 
 // What feeds the panel in the usual case: its largest source of two hots, else its first. Nothing on DC.
 // Legs as planned.
+// Every source of this panel stands alone, as far as their names and `fed_from` tell.
+bool stands_alone(Panel const& panel);
+
 std::optional<ServiceFacts> service_facts(Plan const& plan, Panel const& panel);
 // The panel whose load is meant when none is named: the first that no other panel feeds, on AC. Null on DC only.
 Panel const* service_panel(Building const& building);

@@ -39,6 +39,7 @@ typed::Circuit some_circuit(int n, std::string const& panel) {
     c.use = any_use(c.poles);
     c.load = VoltAmperes{(*rc::gen::inRange<std::int64_t>(0, c.poles == 2 ? 150 : 24) * 100 + n) * 1000};
     if (chance(5)) c.load->count += *rc::gen::inRange<std::int64_t>(0, 1000); // parts of a VA
+    if (c.use == "furnace" && chance(2)) c.load = VoltAmperes{*rc::gen::inRange<std::int64_t>(0, 20) * 100'000};
     if (chance(12)) c.load.reset();
     if (chance(8)) c.mca = Amps{*rc::gen::inRange<std::int64_t>(10, 600) * 100 + n};
     if (chance(12)) c.measured = Amps{*rc::gen::inRange<std::int64_t>(10, 600) * 100 + n};
@@ -46,6 +47,7 @@ typed::Circuit some_circuit(int n, std::string const& panel) {
     c.off = chance(12);
     c.interlocked = chance(3);
     if (chance(6)) c.motor = chance(2);
+    if (chance(6)) c.fastened = chance(2);
     if (chance(6)) c.continuous = chance(2);
     if (chance(4)) c.outlet_count = *rc::gen::inRange(1, 14);
     if (chance(3)) c.run.push_back({chance(2) ? "10/3" : "10/2", {}, ""});

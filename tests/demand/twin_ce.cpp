@@ -28,7 +28,8 @@ Answer blocks(House const& h) {
         return rooms ? *rooms >= 2 : l.use == "baseboard" || l.use == "floor heating";
     };
     a.unknown |= unknown(of(h.loads, {Kind::heat, Kind::pump, Kind::backup, Kind::cool}));
-    a.total += season(h, h.loads, shares).va;
+    auto const without_fans = those(h.loads, [](Load const& l) { return !l.blows; });
+    a.total += season(h, without_fans, shares).va;
 
     // One range, the largest; any more are among the other loads.
     Load const* range = nullptr;
@@ -40,7 +41,9 @@ Answer blocks(House const& h) {
     for (Load const& l : h.loads) {
         bool const inside =
             !l.elsewhere && (l.kind == Kind::light || l.kind == Kind::kitchen || l.kind == Kind::laundry);
-        if (inside || l.kind == Kind::heat || l.kind == Kind::pump || l.kind == Kind::backup || l.kind == Kind::cool)
+        // A furnace's fan is a small load like others.
+        if (inside || (l.kind == Kind::heat && !l.blows) || l.kind == Kind::pump || l.kind == Kind::backup ||
+            l.kind == Kind::cool)
             continue;
         a.unknown |= !l.known;
         if (l.kind == Kind::full || l.kind == Kind::vehicle)

@@ -156,7 +156,8 @@ Load load_of(House const& h, typed::Circuit const& c) {
     l.neutral = c.poles == 1 || third || c.third == "neutral";
     l.motor = c.motor ? *c.motor : row.motor;
     l.has_quarter = !c.load && c.mca;
-    l.fixed = row.fixed;
+    l.fixed = c.fastened ? *c.fastened : row.fixed;
+    l.blows = c.use == "furnace" && l.va <= 1'800 && (l.va > 0 || c.poles == 1);
     l.is_new = !c.existing;
     bool const lights = c.use == "lighting" && (!h.job->dwelling || !h.nec);
     l.lasts = c.continuous ? *c.continuous : row.lasts || lights;
@@ -236,7 +237,9 @@ Season season(House const& h, Loads const& loads, HeatShares const& shares) {
     Season s;
     Va winter = 0;
     Loads rooms, rest, cooling = of(loads, {Kind::cool}), pumps = of(loads, {Kind::pump});
-    for (Load const& l : of(loads, {Kind::heat})) (shares.is_room && shares.is_room(h, l) ? rooms : rest).push_back(l);
+    Loads fans;
+    for (Load const& l : of(loads, {Kind::heat}))
+        (l.blows ? fans : shares.is_room && shares.is_room(h, l) ? rooms : rest).push_back(l);
     auto const in_rooms = sum(rooms);
     winter += shares.bands ? std::min<Va>(in_rooms, 10'000) + part(std::max<Va>(in_rooms - 10'000, 0), 75)
                            : part(in_rooms, shares.rooms);
@@ -269,6 +272,10 @@ Season season(House const& h, Loads const& loads, HeatShares const& shares) {
         s.winter.push_back(c);
     }
     if (!cooling.empty()) s.summer.insert(s.summer.end(), pumps.begin(), pumps.end());
+    // The fan turns all year, and is no heat of which a share would do.
+    winter += sum(fans);
+    s.winter.insert(s.winter.end(), fans.begin(), fans.end());
+    if (!cooling.empty()) s.summer.insert(s.summer.end(), fans.begin(), fans.end());
     s.winter_va = winter;
     take(s, winter >= sum(s.summer), of(loads, {Kind::heat, Kind::pump, Kind::backup, Kind::cool}));
     return s;

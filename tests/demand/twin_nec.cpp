@@ -82,18 +82,23 @@ Va largest(Loads const& some) {
     return most;
 }
 
-// 25 % of the largest motor, and what of it returns over the neutral. Of equal ones the first that counts.
-std::pair<Va, Va> motor(Loads counted, Loads const& left_out) {
+// 25 % of the largest motor.
+Va motor(Loads counted, Loads const& left_out) {
     counted.insert(counted.end(), left_out.begin(), left_out.end());
-    auto const most = largest(counted);
-    for (Load const& l : counted)
-        if (l.motor && !l.has_quarter && l.va == most && most > 0)
-            return {part(most, 25), l.neutral ? part(most, 25) : 0};
-    return {0, 0};
+    return part(largest(counted), 25);
 }
 
 Va on_neutral(Loads const& some) {
     return sum(those(some, [](Load const& l) { return l.neutral; }));
+}
+
+// 25 % of the largest motor that the neutral knows of: those that count for it, and from 2020 those left out of the
+// hots, too.
+Va motor_on_neutral(House const& h, Loads motors, Season const& s) {
+    auto const& season = on_neutral(s.winter) >= on_neutral(s.summer) ? s.winter : s.summer;
+    motors.insert(motors.end(), season.begin(), season.end());
+    if (h.year >= 2020) motors.insert(motors.end(), s.left_out.begin(), s.left_out.end());
+    return part(largest(those(motors, [](Load const& l) { return l.neutral; })), 25);
 }
 
 void add(Loads& to, Loads const& more) { to.insert(to.end(), more.begin(), more.end()); }
@@ -160,10 +165,10 @@ Answer part_three(House const& h) {
     if (std::any_of(h.held.begin(), h.held.end(), [](auto& l) { return l.neutral; })) neutral += held_va(h);
 
     auto motors = others;
-    add(motors, s.counted);
     add(motors, held_within(h));
-    auto const [more, returns] = motor(motors, s.left_out);
-    a.total += more;
+    auto const returns = motor_on_neutral(h, motors, s);
+    add(motors, s.counted);
+    a.total += motor(motors, h.year >= 2020 ? s.left_out : Loads{});
     a.neutral = neutral + returns;
     return a;
 }
@@ -187,11 +192,14 @@ struct Extra {
 
 // What these count above their figures: a quarter for the largest motor, and for what runs for hours. The motor that
 // has its quarter has no second one for running long.
-Extra extra(House const& h, Loads const& among, Loads const& left_out) {
+Extra extra(House const& h, Loads const& among, Season const& side, Loads const& others) {
     auto motors = among;
     add(motors, held_within(h));
-    if (h.nec) add(motors, left_out);
-    auto const [more, returns] = motor(motors, {});
+    if (h.nec && h.year >= 2020) add(motors, side.left_out);
+    auto const more = motor(motors, {});
+    auto without_climate = others;
+    add(without_climate, held_within(h));
+    auto const returns = motor_on_neutral(h, without_climate, side);
     auto const most = largest(motors);
     typed::Circuit const* its = nullptr;
     for (Load const& l : motors)
@@ -236,7 +244,7 @@ Answer listed(House const& h) {
         take(side, winter, climate);
         auto with = among;
         add(with, side.counted);
-        auto const e = extra(h, with, side.left_out);
+        auto const e = extra(h, with, side, among);
         if (side.va + e.va > best) best = side.va + e.va, more = e;
     }
     a.total += best;

@@ -17,7 +17,7 @@ PLANNED = [("lighting", 1, 15, "14/2", 100, 900), ("receptacles", 1, 20, "12/2",
            ("baseboard", 2, 20, "12/2", 1000, 3000), ("dryer", 2, 30, "10/3", 5000, 5000),
            ("range", 2, 50, "6/3", 8000, 12000), ("air conditioner", 2, 30, "10/2", 1500, 3000),
            ("vehicle charger", 2, 40, "8/3", 5000, 7600), ("well pump", 2, 20, "12/2", 1000, 1800)]
-FLAGS = ["existing", "continuous", "motor", "split", "switch_loop", "single", "interlocked"]
+FLAGS = ["existing", "continuous", "motor", "fastened", "split", "switch_loop", "single", "interlocked"]
 
 
 class Circuits:

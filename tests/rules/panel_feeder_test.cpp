@@ -214,3 +214,53 @@ TEST_CASE("panel-outbuilding: a panel all of whose circuits name one building st
     all.push_back(one_pole("K1", 2));
     REQUIRE(says("panel-outbuilding", job(all)) == "error S0 S1 S2 S3 S4");
 }
+
+TEST_CASE("panel-sub-neutral: a cord, an inverter or a generator alone has its one bond somewhere", "[check][panel]") {
+    // Common practice, no source: where the bond is, the papers of the source say.
+    auto const fed = [](std::string const& from) {
+        auto made = job({one_pole("A", 1)});
+        made.panels[0].fed_from = from;
+        return made;
+    };
+    for (auto const* from :
+         {"Shore cord, 30 A", "Power inlet", "Inverter, 3 kW", "Generator", "Off-grid battery bank"}) {
+        CAPTURE(from);
+        for (auto const* edition : {"NEC 2023", "CE 2024"})
+            REQUIRE(says("panel-sub-neutral", fed(from), edition) == "note Main");
+    }
+    REQUIRE_THAT(found("panel-sub-neutral", fed("Inverter")).at(0).fix, Contains("Find out where the one bond is"));
+    for (auto const* from : {"", "Meter, north wall", "Transfer switch, meter and generator", "Grid"}) {
+        CAPTURE(from);
+        REQUIRE(says("panel-sub-neutral", fed(from)).empty());
+    }
+    REQUIRE(says("panel-sub-neutral", job({one_pole("A", 1)}, SupplyKind::bridged_120)) == "note Main");
+    // A house that has the grid too is bonded at its service.
+    auto both = job({one_pole("A", 1)});
+    both.panels[0].supply.reset();
+    both.panels[0].supplies = {"Grid", "Generator"};
+    both.supplies = {{"Grid", SupplyKind::split_120_240, {}, Leg::a, {}},
+                     {"Generator", SupplyKind::split_120_240, {}, Leg::a, {}}};
+    REQUIRE(says("panel-sub-neutral", both).empty());
+    both.panels[0].supplies = {"Generator"};
+    REQUIRE(says("panel-sub-neutral", both) == "note Main");
+}
+
+TEST_CASE("panel-not-joined: a panel of the job is named and no feeder joins them", "[check][panel]") {
+    auto made = with_shop(two_pole("SP", 1).cable("6/3"));
+    for (auto const& edition : editions()) REQUIRE(says("panel-not-joined", made, edition).empty());
+    made.panels[1].feeder.reset();
+    made.panels[1].supply = typed::Supply{"", SupplyKind::split_120_240, {}, Leg::a, {}};
+    made.panels[1].fed_from = "Main panel, spaces 1 and 3";
+    for (auto const& edition : editions()) REQUIRE(says("panel-not-joined", made, edition) == "warning Shop");
+    REQUIRE_THAT(found("panel-not-joined", made).at(0).fix, Contains("feeder = \"Main/SP\""));
+    // A service is no panel of the job, and a word within another none either.
+    made.panels[1].fed_from = "Meter by the main door";
+    REQUIRE(says("panel-not-joined", made) == "warning SP"); // the feeder's fault now
+    made.panels[1].fed_from = "Maintenance building";
+    REQUIRE(says("panel-not-joined", made) == "warning SP");
+    REQUIRE_THAT(found("panel-not-joined", made).at(0).fix, Contains("feeder = \"Main/SP\""));
+    // What it feeds need not be in the job, where its load was reckoned.
+    made.circuits[0].load = 4000_VA;
+    REQUIRE(says("panel-not-joined", made).empty());
+    REQUIRE(says("panel-not-joined", job({one_pole("A", 1)})).empty());
+}

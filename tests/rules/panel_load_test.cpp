@@ -129,8 +129,13 @@ TEST_CASE("panel-main-overloaded: every source has its own limit, and what is of
     made.supplies = {{"Grid", SupplyKind::split_120_240, 60_A, Leg::a, {}},
                      {"Generator", SupplyKind::split_120_240, 30_A, Leg::a, {}}};
     made.situations = {evening({})};
+    // It names no source, so it is the first's; of the other only everything at once is told.
+    REQUIRE(says("panel-main-overloaded", made) == "note Main");
+    REQUIRE_THAT(found("panel-main-overloaded", made).at(0).fix, Contains("supply = \"Generator\""));
+    made.situations[0].supply = "Generator";
     auto const f = found("panel-main-overloaded", made);
     REQUIRE(in_short(f) == "warning Main");
+    REQUIRE_THAT(f[0].fix, Contains("move load to the other leg") && Contains("have the source reckoned"));
     REQUIRE_THAT(f[0].message, Contains("40 A") && Contains("Generator") && Contains("30 A"));
     made.supplies[1].off = {"WH"};
     REQUIRE(says("panel-main-overloaded", made).empty());
@@ -138,6 +143,8 @@ TEST_CASE("panel-main-overloaded: every source has its own limit, and what is of
     made.circuits.push_back(one_pole("L2", 7).load(2400_VA));
     REQUIRE_THAT(found("panel-main-overloaded", made).at(0).message,
                  Contains("Both legs of panel \"Main\" together draw 40 A"));
+    // Nothing moves to another leg of one hot.
+    REQUIRE_THAT(found("panel-main-overloaded", made).at(0).fix, !Contains("other leg"));
 }
 
 TEST_CASE("panel-main-overloaded: a sub-panel loads its feeder and the panel above", "[check][panel]") {
@@ -155,5 +162,30 @@ TEST_CASE("panel-main-overloaded: a sub-panel loads its feeder and the panel abo
     REQUIRE_THAT(f[1].message, Contains("the feeder carries, 30 A"));
     made.circuits.pop_back(); // an empty sub-panel: the feeder's own load counts, half on each leg
     made.circuits[0].load = 9600_VA;
+    REQUIRE(says("panel-main-overloaded", made) == "note Main");
+}
+
+TEST_CASE("panel-main-overloaded: a load that no situation has is judged by itself", "[check][panel]") {
+    auto made = job({one_pole("L1", 1).load(1200_VA), two_pole("EV", 3).load(14'400_VA)}); // 60 A on each leg
+    made.panels[0].main = 50_A;
+    made.situations = {evening({{"EV", 0}})};
+    REQUIRE(says("panel-main-overloaded", made) == "warning Main");
+    REQUIRE_THAT(found("panel-main-overloaded", made).at(0).message,
+                 Contains("with EV alone, which is in no situation"));
+    made.panels[0].main = 60_A;
+    REQUIRE(says("panel-main-overloaded", made) == "note Main"); // alone just the main; with the lights more
+    // Through a feeder it is the same load.
+    made.panels[0].main = 50_A;
+    made.circuits.push_back(two_pole("SP", 5).use("feeder"));
+    typed::Panel shed;
+    shed.name = "Shed";
+    shed.spaces = 12;
+    shed.feeder = typed::FeederName{"Main", "SP"};
+    made.panels.push_back(shed);
+    made.circuits[1].panel = "Shed";
+    REQUIRE_THAT(found("panel-main-overloaded", made).at(0).message,
+                 Contains("with EV alone, which is in no situation"));
+    made.situations.push_back(evening({{"EV", 500'000}, {"L1", 0}}));
+    made.situations.back().name = "Night";
     REQUIRE(says("panel-main-overloaded", made) == "note Main");
 }

@@ -55,6 +55,7 @@ inline constexpr RuleId kRules[] = {
     {"panel-backfeed", "E", "W"},
     {"panel-neutral-terminals", "E", "E"},
     {"panel-feeder-wires", "E/W", "E/W"},
+    {"panel-not-joined", "W", "W"},
     {"panel-sub-neutral", "N", "N"},
     {"panel-spare-spaces", "-", "E/W, W"}, // positions, positions left free
     {"panel-sign", "N", "N"},

@@ -149,6 +149,7 @@ std::vector<Shown> made_for_one() {
          with(job({one_pole("L1", 1)}), [](typed::Job& j) { j.panels[0].neutral_terminals = 12; }),
          job({one_pole("L1", 1)})},
         {"panel-feeder-wires", "NEC 2023", file("tests/sound/suite-over-garage.toml"), job({one_pole("L1", 1)})},
+        {"panel-not-joined", "NEC 2023", file("tests/sound/suite-over-garage.toml"), job({one_pole("L1", 1)})},
         {"panel-outbuilding", "NEC 2023", job({shed}), job({one_pole("L1", 1)})},
         {"panel-spare-spaces", "CE 2024", file(kBoathouse), job({one_pole("L1", 1)})},
         {"panel-main-overloaded", "NEC 2023", job({one_pole("L1", 1)}),

@@ -171,8 +171,18 @@ TEST_CASE("wire-drop: the load of a feeder", "[check][wire]") {
     auto made = with_shop(45, {two_pole("S1", 1).breaker(30_A).load(7000_VA).cable("10/2"),
                                two_pole("S2", 5).breaker(30_A).load(7000_VA).cable("10/2")});
     REQUIRE_THAT(found("wire-drop", made, "CE 2024").at(0).message, Contains("3.6 %") && Contains("at 24 A over"));
-    made.situations = {{"Sawing", 0, {}, {{"S1", 400'000}}}}; // what happens: 11.7 A
+    made.situations = {{"Sawing", 0, {}, {{"S1", 400'000}, {"S2", 100'000}}}}; // what happens: 14.6 A
     REQUIRE(says("wire-drop", made, "CE 2024").empty());
+    // S2 in no situation runs at some time all the same: by itself 29.2 A, 4.3 %.
+    made.situations[0].by_mark.erase("S2");
+    REQUIRE_THAT(found("wire-drop", made, "CE 2024").at(0).message,
+                 Contains("with S2 alone, which is in no situation"));
+    made.situations.push_back({"Planing", 0, {}, {{"S2", 300'000}}});
+    REQUIRE(says("wire-drop", made, "CE 2024").empty());
+    made.situations.pop_back();
+    made.circuits[2].off = true;
+    REQUIRE(says("wire-drop", made, "CE 2024").empty());
+    made.circuits[2].off = false;
     made.situations[0].by_mark["S1"] = 1'000'000;
     REQUIRE_THAT(found("wire-drop", made, "CE 2024").at(0).message, Contains("in \"Sawing\""));
     made.situations.clear();

@@ -149,6 +149,7 @@ constexpr std::array kUses{
         .poles = either,
         .demand = space_heat,
         .continuous = true,
+        .moves_air = true,
         .dedicated = true,
         .keep_on = true,
         .fixed = true},

@@ -182,6 +182,13 @@ inline constexpr std::array kCircuitKeys = std::to_array<Key>({
      .help = "Its load is a motor",
      .otherwise = "what its use says",
      .header = "Motor"},
+    {.name = "fastened",
+     .takes = Takes::flag,
+     .example = "true",
+     .help =
+         "An appliance fastened in place, no plug on a cord: a dwelling's load counts four and more of them at less",
+     .otherwise = "what its use says",
+     .header = "Fastened"},
     {.name = "split",
      .takes = Takes::flag,
      .example = "true",

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: legwork contributors
 // SPDX-License-Identifier: MIT
 
+#include "codebook/stock/source_words.h"
 #include "rules/directory/naming.h"
 #include "rules/job/list.h"
 
@@ -89,11 +90,33 @@ void judge_dwelling(Case const& c, Inspection& seen) {
     seen.found(std::move(f));
 }
 
+// The name of the job, of a panel or a building, or where a panel is fed from, that reads so; empty when none does.
+std::string wheeled_name(Building const& building) {
+    if (is_on_wheels(building.name)) return building.name;
+    for (Panel const& p : building.panels)
+        for (std::string const* words : {&p.name, &p.building, &p.fed_from})
+            if (is_on_wheels(*words)) return *words;
+    return {};
+}
+
+void judge_wheels(Case const& c, Inspection& seen) {
+    auto const name = wheeled_name(c.building);
+    if (name.empty()) return;
+    auto f = finding(c, job_assumed, Gravity::usual, {});
+    f.message =
+        fmt::format("\"{}\" reads like a trailer or a park model, and was judged like a building: other rules may "
+                    "hold there, and none of them is checked (NEC Articles 551 and 552; CSA Z240)",
+                    name);
+    f.fix = "Ask which rules it is inspected by before the wires are bought";
+    seen.found(std::move(f));
+}
+
 Verdict judge(Case const& c) {
     Inspection seen;
     judge_names(c, seen);
     judge_places(c, seen);
     judge_dwelling(c, seen);
+    judge_wheels(c, seen);
     return seen.verdict();
 }
 } // namespace

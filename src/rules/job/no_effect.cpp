@@ -95,10 +95,6 @@ constexpr std::array kIdle{
     IdleKey{"loop", kUncut, [](Building const& b) { return at_head(b.loop.has_value()); }},
     IdleKey{"runs_with", "situations say what runs together",
             [](Building const& b) { return circuits(b, [](Circuit const& c) { return !c.runs_with.empty(); }); }, true},
-    IdleKey{"supply", kUnjudged,
-            [](Building const& b) {
-                return those(b.situations, &Situation::name, [](Situation const& s) { return s.supply != nullptr; });
-            }},
     IdleKey{"size", kUnjudged,
             [](Building const& b) { return boxes(b, [](WiringBox const& box) { return !box.size.empty(); }); }},
     IdleKey{"volume", kUnjudged,

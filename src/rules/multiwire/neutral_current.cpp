@@ -24,6 +24,7 @@ NeutralWorst worst_neutral(Case const& c, Pair const& p) {
     NeutralWorst worst;
     for (Feed const& feed : p.first->panel->feeds)
         for (Situation const* s : situations(c.building)) {
+            if (s && !is_judged_on(*s, *p.first->panel, feed)) continue;
             double const n =
                 neutral_amps(amps_of(*p.first, s, feed), amps_of(*p.second, s, feed), phase_degrees(feed.kind));
             if (n > worst.amperes) worst = {n, name_of(s), feed.source};

@@ -19,17 +19,18 @@ constexpr auto everything_on = Gravity::second; // and not in a named situation
 struct Limit {
     Amps most;
     std::string what; // "the main", "the feeder" (its neutral too)
+    bool of_source = false;
 };
 std::optional<Limit> limit_of(Panel const& panel, Feed const& feed) {
     std::optional<Limit> least;
-    auto const add = [&](std::optional<Amps> a, std::string what) {
-        if (a && (!least || *a < least->most)) least = Limit{*a, std::move(what)};
+    auto const add = [&](std::optional<Amps> a, std::string what, bool of_source = false) {
+        if (a && (!least || *a < least->most)) least = Limit{*a, std::move(what), of_source};
     };
     add(panel.main, "the main");
     if (panel.feeder_said) {
         if (panel.feeder) add(panel.feeder->breaker, "the feeder");
     } else {
-        add(feed.amps, feed.source.empty() ? "the supply" : fmt::format("\"{}\"", feed.source));
+        add(feed.amps, feed.source.empty() ? "the supply" : fmt::format("\"{}\"", feed.source), !feed.source.empty());
     }
     return least;
 }
@@ -37,11 +38,11 @@ std::optional<Limit> limit_of(Panel const& panel, Feed const& feed) {
 struct DrawnAmps {
     double amperes = 0;
     std::string what; // "Leg A of panel \"Main\" draws"
-    std::string situation;
+    std::string when;
 };
-DrawnAmps drawn(Case const& c, Panel const& panel, Situation const* s, Feed const& feed) {
-    auto const [a, b] = leg_amps(c, panel, s, feed);
-    std::string const when(name_of(s)), where = fmt::format("panel \"{}\"", panel.name);
+DrawnAmps drawn(Panel const& panel, InUse const& use, Feed const& feed) {
+    auto const [a, b] = use.legs;
+    std::string const when = words(use), where = fmt::format("panel \"{}\"", panel.name);
     if (is_dc(feed.kind)) return {a, fmt::format("The bus of {} draws", where), when};
     if (phase_degrees(feed.kind) == 0 && energizes(feed, Leg::a) && energizes(feed, Leg::b)) // one hot feeds both
         return {a + b, fmt::format("Both legs of {} together draw", where), when};
@@ -49,19 +50,23 @@ DrawnAmps drawn(Case const& c, Panel const& panel, Situation const* s, Feed cons
 }
 
 Finding overload(Case const& c, Panel const& panel, Feed const& feed, Limit const& limit, DrawnAmps const& worst,
-                 bool in_use) {
-    auto f = finding(c, panel_main_overloaded, in_use ? Gravity::usual : everything_on, {panel.name, {}, "main"});
-    f.message = fmt::format(
-        "{} {} {}{}, more than {} carries, {}", worst.what, amps(worst.amperes), in_situation(worst.situation),
-        feed.source.empty() ? "" : fmt::format(" from \"{}\"", feed.source), limit.what, amps(value(limit.most)));
-    if (in_use)
-        f.fix = "Leave something off in that situation, move load to the other leg (`legwork balance`), or have the "
-                "service "
-                "reckoned: it may have to grow";
-    else if (c.building.situations.empty())
-        f.fix =
-            "It need not matter, since not everything runs at once: name the situations that do happen, and they are "
-            "judged";
+                 bool runs) {
+    auto f = finding(c, panel_main_overloaded, runs ? Gravity::usual : everything_on, {panel.name, {}, "main"});
+    f.message = fmt::format("{} {} {}{}, more than {} carries, {}", worst.what, amps(worst.amperes), worst.when,
+                            feed.source.empty() ? "" : fmt::format(" from \"{}\"", feed.source), limit.what,
+                            amps(value(limit.most)));
+    bool const is_named =
+        std::ranges::any_of(c.building.situations, [&](Situation const& s) { return is_judged_on(s, panel, feed); });
+    // One hot feeds both legs of it, or there is one: nothing moves to another.
+    bool const has_other_leg = !is_dc(feed.kind) && phase_degrees(feed.kind) != 0;
+    if (runs)
+        f.fix = fmt::format("Leave something off then, {}or have {} reckoned: it may have to grow",
+                            has_other_leg ? "move load to the other leg (`legwork balance`), " : "",
+                            limit.of_source ? "the source" : "the service");
+    else if (!is_named)
+        f.fix = "It need not matter, since not everything runs at once: name the situations that do happen" +
+                (feed.source.empty() ? std::string(", and they are judged")
+                                     : fmt::format(" (supply = \"{}\"), and they are judged", feed.source));
     else
         f.fix = "Hold to the named situations: each of them stays within it";
     return f;
@@ -70,15 +75,16 @@ Finding overload(Case const& c, Panel const& panel, Feed const& feed, Limit cons
 void judge_source(Case const& c, Panel const& panel, Feed const& feed, Inspection& seen) {
     auto const limit = limit_of(panel, feed);
     if (!limit) return;
-    DrawnAmps connected = drawn(c, panel, nullptr, feed), named;
-    for (Situation const& s : c.building.situations)
-        if (auto d = drawn(c, panel, &s, feed); d.amperes > named.amperes) named = std::move(d);
+    DrawnAmps connected = drawn(panel, {leg_amps(c, panel, nullptr, feed), nullptr, nullptr, true}, feed), named;
+    for (InUse const& use : in_use(c, panel, feed))
+        if (!use.everything)
+            if (auto d = drawn(panel, use, feed); d.amperes > named.amperes) named = std::move(d);
     auto const over = [&](DrawnAmps const& d) { return is_over(d.amperes, limit->most); };
-    bool const in_use = over(named), is_fault = in_use || over(connected);
+    bool const runs = over(named), is_fault = runs || over(connected);
     double const most = std::max(connected.amperes, named.amperes);
     if (!is_fault && (most <= 0 || !loads_known(panel))) return; // nothing is on it, or more than is known
     seen.looked();
-    if (is_fault) return seen.found(overload(c, panel, feed, *limit, in_use ? named : connected, in_use));
+    if (is_fault) return seen.found(overload(c, panel, feed, *limit, runs ? named : connected, runs));
     seen.margin(most / value(limit->most), [&] {
         return fmt::format("{} on {} of panel \"{}\"", used_of(most, limit->most), limit->what, panel.name);
     });

@@ -117,7 +117,7 @@ private:
     std::string load_words(FeederDrop const& d) const {
         if (!d.load_known)
             return fmt::format(" ({} % of its breaker, since not every load is known)", limits_.unknown_percent.value);
-        return c_.building.situations.empty() ? std::string() : " " + in_situation(d.situation);
+        return c_.building.situations.empty() ? std::string() : " " + d.when;
     }
 
     // "drop 2.8 % of 3 % on K1"

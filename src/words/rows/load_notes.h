@@ -73,7 +73,17 @@ inline constexpr std::array kLoadNoteRows{
                                "that it holds back. Now they count in full."},
     Row{"load/not-in-use", "Wired and not in use, so not counted: {loads}"},
     Row{"load/motor-left-out", "{load} never runs with what is larger, but is the largest motor of all: its {percent} "
-                               "% count all the same ({section})."},
+                               "% count all the same ({section}). Readings differ: some add nothing, and only compare "
+                               "125 % of it with what is larger."},
+    Row{"load/neutral-motor",
+        "The neutral's 25 % is of the largest motor on the neutral, {load}. Readings differ: some "
+        "take it only where that is the largest motor of all."},
+    Row{"load/neutral-assumed", "How much of a 240 V load returns over its neutral is not known (its nameplate may "
+                                "say): all of it is assumed, of {loads}."},
+    Row{"load/plain-appliance",
+        "Taken as plugged in: {loads}. With those fastened in place they would be {n} or more, "
+        "which count at {percent} %: `fastened = true` says so of each that is.",
+        "`fastened = true` stands so in the job file"},
     Row{"load/rooms-heat", "Heat of {n} rooms controlled by themselves counts at {percent} %."},
     Row{"load/whole-heat",
         "A furnace or boiler serves the whole dwelling: it counts at {percent} %, whatever the rooms "
@@ -88,6 +98,10 @@ inline constexpr std::array kLoadNoteRows{
         "What stood there when the peak was read (existing = true) is within it; the rest is new and "
         "counts in full."},
     Row{"load/taken-from-names", "What they are was taken from their names: {uses}."},
+    Row{"load/stands-alone",
+        "Its source stands alone: neither this load nor the least size of a service decides what it must give. Name "
+        "what runs on it as a [[situation]], and that is held against it.",
+        "[[situation]] stands so in the job file"},
     Row{"load/fed-by-itself", "Panel \"{panel}\" is fed by itself: what it feeds is not in this calculation."},
 };
 

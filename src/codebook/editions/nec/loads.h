@@ -23,8 +23,8 @@ inline constexpr std::array kExistingDwelling{DemandBand{8'000, 100, seen}, Dema
 constexpr auto outlets(Source source) { return std::array{DemandBand{10'000, 100, source}, DemandBand{0, 50, source}}; }
 inline constexpr auto kOutlets = outlets(noted), kSeenOutlets = outlets(seen);
 
-// 220.50 with 430.24; what is left out: 220.60.
-inline constexpr MotorLoads kMotor{.percent = {25, seen}, .left_out = memory};
+// 220.50 with 430.24.
+constexpr MotorLoads motor(std::optional<Source> left_out) { return {.percent = {25, seen}, .left_out = left_out}; }
 
 } // namespace loads
 
@@ -36,10 +36,11 @@ struct LoadTables {
 };
 inline constexpr LoadTables kLoadTables, kSeenLoadTables{kSeenCooking, kSeenDryers, loads::kSeenOutlets};
 
-// What changed: 2020 counts only appliances of 500 W and more among the four; 2023 counts a vehicle charger at 7200 VA
-// at least.
+// What changed: 2020 counts only appliances of 500 W and more among the four, and its 220.60 has a sentence on the
+// motor of what is left out, which 2017 has not (both texts were seen); 2023 counts a vehicle charger at 7200 VA at
+// least.
 constexpr DemandFactors demand_factors(std::int64_t fixed_least, std::optional<Figure> vehicle,
-                                       LoadTables const& tables) {
+                                       std::optional<Source> left_out_motor, LoadTables const& tables) {
     return {
         .floor = {.amps = {100, seen}, .large_from_m2 = {}, .large_amps = {}, .is_load = false, .of_feeders = false},
         .by_floor = FloorLoads{.va_per_ft2 = {3, seen},
@@ -57,7 +58,7 @@ constexpr DemandFactors demand_factors(std::int64_t fixed_least, std::optional<F
                                .dryers = tables.dryers,
                                .cooking = tables.cooking,
                                .vehicle_least_va = vehicle,
-                               .motor = loads::kMotor},
+                               .motor = loads::motor(left_out_motor)},
         .neutral =
             NeutralLoads{.appliance_percent = {70, seen}, .above_amps = {200, seen}, .above_percent = {70, seen}},
         .optional = OptionalLoads{.least_amps = {100, seen},
@@ -72,7 +73,7 @@ constexpr DemandFactors demand_factors(std::int64_t fixed_least, std::optional<F
         .listed = {.continuous_percent = {125, seen},
                    .outlet_va = Figure{180, noted},
                    .outlets = tables.outlets,
-                   .motor = loads::kMotor},
+                   .motor = loads::motor(left_out_motor)},
         .drops_half_amps = true,
         .managed_counts_at_limit = true,
     };

@@ -24,7 +24,7 @@ inline constexpr HouseholdTable kHousehold =
     nec::household(nec::home::kBath, nec::home::kGarageAlone, nec::home::kNotedOutdoor);
 inline constexpr BackfeedTable kBackfeed = nec::backfeed_by(seen);
 inline constexpr OutbuildingSupplies kOutbuilding = nec::outbuilding({1, seen});
-inline constexpr DemandFactors kDemandFactors = nec::demand_factors(0, std::nullopt, nec::kLoadTables);
+inline constexpr DemandFactors kDemandFactors = nec::demand_factors(0, std::nullopt, std::nullopt, nec::kLoadTables);
 
 inline constexpr CodeBook kBook{
     .edition = "NEC 2017",

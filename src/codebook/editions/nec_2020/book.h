@@ -25,7 +25,7 @@ inline constexpr HouseholdTable kHousehold =
 inline constexpr BackfeedTable kBackfeed = nec::backfeed_by(noted);
 inline constexpr OutbuildingSupplies kOutbuilding = nec::outbuilding({6, seen});
 // Only appliances of 500 W and more count among the four.
-inline constexpr DemandFactors kDemandFactors = nec::demand_factors(500, std::nullopt, nec::kLoadTables);
+inline constexpr DemandFactors kDemandFactors = nec::demand_factors(500, std::nullopt, seen, nec::kLoadTables);
 
 inline constexpr CodeBook kBook{
     .edition = "NEC 2020",

@@ -25,7 +25,8 @@ inline constexpr HouseholdTable kHousehold =
 inline constexpr BackfeedTable kBackfeed = nec::backfeed_by(noted);
 inline constexpr OutbuildingSupplies kOutbuilding = nec::outbuilding({6, memory});
 // Only appliances of 500 W and more count among the four; a vehicle charger counts at 7200 VA at least.
-inline constexpr DemandFactors kDemandFactors = nec::demand_factors(500, Figure{7200, seen}, nec::kSeenLoadTables);
+inline constexpr DemandFactors kDemandFactors =
+    nec::demand_factors(500, Figure{7200, seen}, seen, nec::kSeenLoadTables);
 
 inline constexpr CodeBook kBook{
     .edition = "NEC 2023",
