@@ -18,7 +18,7 @@ struct PositionsTable {
     std::span<PositionsRow const> rows; // rising; none: no least number of them
     int left_free;                      // after every breaker that is needed is in
     int left_free_in_flat;              // in a unit of an apartment building
-    bool room_for_two_pole;             // two of them beside each other, for a two-pole breaker
+    bool room_for_two_pole;             // in a single dwelling: two of them beside each other, for a two-pole breaker
     bool when_new;                      // asked when the panel is fitted, not for as long as it stands
     Source source;
 };

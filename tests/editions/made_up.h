@@ -35,6 +35,7 @@ constexpr CodeBook as_nec_2023(std::string_view edition, SectionTable const& sec
         .motor_wire_percent = b.motor_wire_percent,
         .motor_breaker_percent = b.motor_breaker_percent,
         .motor_breaker_most_percent = b.motor_breaker_most_percent,
+        .motor_breaker_most_above_100_a = b.motor_breaker_most_above_100_a,
         .welder_breaker_percent = b.welder_breaker_percent,
         .range = b.range,
         .receptacles = b.receptacles,

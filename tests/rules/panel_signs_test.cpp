@@ -112,8 +112,11 @@ TEST_CASE("panel-sign: a source of 120 V on both legs", "[check][panel]") {
     REQUIRE_THAT(text(signs[1], "fr"), Contains("Avertissement") && Contains("couper WH"));
     REQUIRE_THAT(text(signs[1], "es"), Contains("Advertencia") && Contains("desconectar WH"));
     // Where no section asks, the note says that it is advice.
-    REQUIRE_THAT(found("panel-sign", made, "CE 2024").at(0).message, Contains("no code asks for 2 signs"));
-    REQUIRE(found("panel-sign", made, "CE 2024").at(0).reference.section.empty());
+    REQUIRE_THAT(found("panel-sign", made, "CE 2018").at(0).message, Contains("no code asks for 2 signs"));
+    REQUIRE(found("panel-sign", made, "CE 2018").at(0).reference.section.empty());
+    // CE 14-414(1)(b), (3), as notes on 2021 tell it.
+    REQUIRE_THAT(found("panel-sign", made, "CE 2021").at(0).message, Contains("asks for 1 sign: more than one source"));
+    REQUIRE(found("panel-sign", made, "CE 2021").at(0).reference.section == "14-414(1)(b), (3)");
     REQUIRE_THAT(found("panel-sign", made, "NEC 2023").at(0).message, Contains("the code asks for 2 signs"));
     REQUIRE(found("panel-sign", made, "NEC 2023").at(0).reference.section == "702.7(A), 710.15(C)");
     REQUIRE(found("panel-sign", made, "NEC 2023").at(0).reference.source == Source::memory);

@@ -106,13 +106,15 @@ TEST_CASE("wire-breaker-fits: next size up is not for several receptacles under 
 }
 
 TEST_CASE("wire-breaker-fits: aluminium", "[check][wire]") {
-    // Source: NEC 240.4(D): 12 AWG 15 A, 10 AWG 25 A; CE 14-104(2) the same from memory, so a warning there.
+    // Source: NEC 240.4(D): 12 AWG 15 A, 10 AWG 25 A; CE 14-104(2) the same, seen of 2021 and 2024; of 2018
+    // from memory, so a warning there.
     auto c = circuit("10/3", 25_A, 2);
     c.metal = Metal::aluminium;
     REQUIRE(fits(c, "NEC 2023") == '-');
     c.breaker = 30_A;
     REQUIRE(fits(c, "NEC 2023") == 'E');
-    REQUIRE(fits(c, "CE 2024") == 'W');
+    REQUIRE(fits(c, "CE 2018") == 'W');
+    for (auto const edition : {"CE 2021", "CE 2024"}) REQUIRE(fits(c, edition) == 'E');
     c.run.front().kind = "14/2"; // not made
     REQUIRE(fits(c, "NEC 2023") == 'E');
     REQUIRE(fits(c, "CE 2024") == 'E');
@@ -228,6 +230,7 @@ TEST_CASE("wire-breaker-fits: the feeder of a whole dwelling", "[check][wire]") 
     for (auto const edition : {"CE 2021", "CE 2024"}) REQUIRE(fits(job, edition) == 'E');
     job.circuits[0].run[0].kind = "3/0/3"; // Table 2, 75 °C: 200 A
     for (auto const edition : {"CE 2021", "CE 2024"}) REQUIRE(fits(job, edition) == '-');
+    job.circuits[0].run[0].kind = "2/0/3";
     job.circuits.push_back(circuit("12/2", 20_A)); // no longer the whole load
     job.circuits.back().mark = "K2";
     job.circuits.back().panel = "Main";

@@ -180,7 +180,7 @@ std::vector<TablePart> position_table() {
             rows.push_back(
                 {{t->when_new ? "left free in a new panel, at least" : "left free of them, at least", free, free},
                  t->source});
-            if (auto const flat = left_free(*t, t->left_free_in_flat); flat != free)
+            if (auto const flat = std::to_string(t->left_free_in_flat); flat != free)
                 rows.push_back({{"the same in a unit of an apartment building", flat, flat}, t->source});
             return rows;
         });

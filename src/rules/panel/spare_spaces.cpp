@@ -248,7 +248,7 @@ void judge_spares(Case const& c, PositionsTable const& table, Panel const& panel
     seen.looked();
     if (r.is_full) return;
     if (r.spaces < r.asked) return seen.found(few_spares(c, table, panel, r, sure));
-    if (table.room_for_two_pole && panel.legs == Legs::two && !r.pair)
+    if (table.room_for_two_pole && r.asked == table.left_free && panel.legs == Legs::two && !r.pair)
         return seen.found(no_pair_free(c, table, panel, r));
     seen.margin(static_cast<double>(r.asked) / r.spaces, [&] {
         return fmt::format("{} spaces free where {} are asked in panel \"{}\"", r.spaces, r.asked, panel.name);
