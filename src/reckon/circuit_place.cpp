@@ -12,7 +12,7 @@ Outlets outlets_of(Building const& building, Circuit const& circuit) {
     o.use = circuit.use;
     o.places = circuit.places;
     o.joined = joined_places(circuit.name, circuit.room);
-    o.indoors = told_indoors(circuit.name, circuit.room);
+    o.indoors = (o.use && always_indoors(*o.use)) || told_indoors(circuit.name, circuit.room);
     o.types = circuit.outlets;
     o.poles = circuit.poles;
     o.breaker = circuit.breaker;
