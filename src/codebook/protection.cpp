@@ -28,6 +28,7 @@ constexpr std::array<std::string_view, 9> kOftenPlugged{"dryer",
                                                         "battery charger",
                                                         "kiln",
                                                         "electric fireplace"};
+constexpr std::array<std::string_view, 1> kIndoors{"air handler"};
 // Listed heating and cooling equipment, of which reliefs speak.
 constexpr std::array<std::string_view, 8> kHvac{"heat pump", "air conditioner", "air handler", "furnace",
                                                 "boiler",    "heating",         "baseboard",   "backup heat"};
@@ -48,7 +49,8 @@ bool in_scope(ReceptacleScope const& scope, Outlets const& o) {
 Asks is_about(GfciRow const& row, ReceptacleScope const& scope, Outlets const& o) {
     if (!row.places.empty() && !o.places.any_of(row.places)) return Asks::no;
     if (!row.uses.front().empty() && !lists(row.uses, o.use)) return Asks::no;
-    if (row.general && o.use && (o.use->dedicated || !o.use->receptacle)) return Asks::no;
+    bool const hidden = o.use && o.use->dedicated && !o.joined.any_of(row.places); // "Bathroom and washer" are both
+    if (row.general && o.use && (hidden || !o.use->receptacle)) return Asks::no;
     if (row.unless_counter_elsewhere && o.counter_elsewhere) return Asks::no;
     if (row.unless_indoors && o.indoors) return Asks::no;
     if (row.most && !within(o.breaker, *row.most)) return Asks::no;
@@ -117,6 +119,8 @@ Plugged plugged(Outlets const& o) {
     if (o.use->receptacle || lists(kAlwaysPlugged, o.use)) return Plugged::surely;
     return lists(kOftenPlugged, o.use) ? Plugged::perhaps : Plugged::no;
 }
+
+bool always_indoors(Use const& use) { return lists(kIndoors, &use); }
 
 bool always_plugged_in(Use const& use) { return lists(kAlwaysPlugged, &use); }
 

@@ -35,6 +35,7 @@ struct Outlets {
 Plugged plugged(Outlets const& o);
 // A thing that stands ready to be plugged in for good, as a refrigerator or a door opener.
 bool always_plugged_in(Use const& use);
+bool always_indoors(Use const& use); // by its nature, whatever it is a part of: an air handler
 
 enum class Asks {
     no,

@@ -12,7 +12,7 @@ Outlets outlets_of(Building const& building, Circuit const& circuit) {
     o.use = circuit.use;
     o.places = circuit.places;
     o.joined = joined_places(circuit.name, circuit.room);
-    o.indoors = told_indoors(circuit.name, circuit.room);
+    o.indoors = (o.use && always_indoors(*o.use)) || told_indoors(circuit.name, circuit.room);
     o.types = circuit.outlets;
     o.poles = circuit.poles;
     o.breaker = circuit.breaker;
@@ -28,7 +28,9 @@ std::vector<Outlets> outlets_by_thing(Building const& building, Circuit const& c
     Outlets const own = outlets_of(building, circuit);
     std::vector<Outlets> all{own};
     for (Use const* thing : things) {
-        if (thing == circuit.use) continue;
+        // "Lights, cafe and counter" are lights there.
+        bool const only_lit = circuit.use && circuit.use->lighting && thing->demand == Demand::small_appliance;
+        if (thing == circuit.use || (only_lit && !names_receptacles(circuit.name))) continue;
         all.push_back(own);
         all.back().use = thing;
         all.back().places = places_of(thing, circuit.name, circuit.room, circuit.stands_in());

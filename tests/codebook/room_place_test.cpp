@@ -127,6 +127,7 @@ TEST_CASE("places that a circuit serves side by side", "[codebook]") {
         {"Bathroom and hall receptacles", "", "hall, bathroom"},
         {"Kitchen & island", "", "kitchen, kitchen counter"},
         {"Kitchen island", "", ""},
+        {"Island and peninsula", "Kitchen", ""},
         {"Counter, kitchen", "", ""},
         {"Outlets", "Hall/bath", "hall, bathroom"},
         {"Lights and plugs, bath", "", ""},

@@ -84,10 +84,16 @@ bool in(std::vector<std::string> const& list, std::string const& word) {
     return std::find(list.begin(), list.end(), word) != list.end();
 }
 
+// A spare with a wire and a load is none: then nobody knows what it is.
+std::string use_of(typed::Circuit const& c) {
+    bool const draws = (c.load && c.load->count > 0) || (c.measured && c.measured->count > 0);
+    return c.use == "spare" && draws && !c.run.empty() ? std::string() : c.use;
+}
+
 // Sources feed the panel; a spare or a surge protector draws nothing unless the file says so.
 bool draws(typed::Circuit const& c) {
     if (in({"generator inlet", "solar", "battery", "main"}, c.use)) return false;
-    return !(in({"spare", "surge protector"}, c.use) && !c.load);
+    return !(in({"spare", "surge protector"}, use_of(c)) && !c.load);
 }
 
 void walk(typed::Job const& job, std::string const& name, std::vector<typed::Circuit const*>& found) {
@@ -142,8 +148,8 @@ bool in_the_home(typed::Job const& job, typed::Circuit const& c) {
 Load load_of(House const& h, typed::Circuit const& c) {
     Load l;
     l.circuit = &c;
-    l.use = c.use;
-    auto const at = rows().find(c.use);
+    l.use = use_of(c);
+    auto const at = rows().find(l.use);
     Row const row = at == rows().end() ? Row{c.poles == 1 ? Kind::light : Kind::appliance} : at->second;
     l.elsewhere = h.job->dwelling && !in_the_home(*h.job, c);
     l.kind = row.kind == Kind::light && (c.poles == 2 || l.elsewhere) ? Kind::appliance : row.kind;

@@ -51,6 +51,7 @@ TEST_CASE("afci-needed: by place and use, NEC 2017, 2020, 2023 and CE 2018, 2021
         {"receptacles", "Finished basement", "EEE", "EEE"},
         {"receptacles", "Wet bar", "WWW", "WWW"}, // in which room is not told
         {"receptacles", "Kitchen island", "EEE", "---"},
+        {"receptacles", "Kitchen island and counter", "EEE", "---"},
         {"receptacles", "Kitchen and island", "EEE", "EEE"},
         {"bathroom", "Bathroom and hall", "EEE", "EEE"}, // 26-658: no other receptacle on the circuit
         {"kitchen counter", "Kitchen counter and dining", "EEE", "EEE"},

@@ -66,7 +66,9 @@ TEST_CASE("dir-vague: sound names are left alone", "[check][directory]") {
 
 TEST_CASE("dir-vague: a spare with a wire and a load is none", "[check][directory]") {
     for (auto const edition : {"NEC 2023", "CE 2024"}) {
-        auto const spare = [](std::string name) { return one_pole("S1").called(std::move(name)).use("spare"); };
+        auto const spare = [](std::string name) {
+            return one_pole("S1").called(std::move(name)).use("spare").load(600_VA);
+        };
         REQUIRE(says("dir-vague", job({spare("Spare")}), edition) == "warning S1");
         REQUIRE_THAT(found("dir-vague", job({spare("Spare")}), edition).at(0).message, Contains("a wire and a load"));
         auto const dryer = found("dir-vague", job({spare("Door opener")}), edition);
@@ -76,7 +78,7 @@ TEST_CASE("dir-vague: a spare with a wire and a load is none", "[check][director
             REQUIRE(says("dir-vague", job({spare("Spare").with(change)}), edition).empty());
     }
     // It is judged by what it is: in a garage, with its opener.
-    auto in_use = job({one_pole("S1").called("Garage door opener").use("spare")});
+    auto in_use = job({one_pole("S1").called("Garage door opener").use("spare").load(600_VA)});
     REQUIRE(says("gfci-needed", in_use, "NEC 2020") == "error S1");
 }
 
@@ -128,7 +130,7 @@ TEST_CASE("dir-duplicate: circuits that read the same, all in one finding", "[ch
     two_panels.circuits[1].panel = "Cottage";
     REQUIRE(says("dir-duplicate", two_panels).empty()); // two directories
     auto spares = with({{"Spare", ""}, {"Spare", ""}});
-    for (typed::Circuit& c : spares.circuits) c.use = "spare";
+    for (typed::Circuit& c : spares.circuits) c.use = "spare", c.load.reset();
     REQUIRE(says("dir-duplicate", spares).empty());
 }
 

@@ -84,6 +84,7 @@ TEST_CASE("gfci-needed: the place may stand in the name, of several things each 
         {"lighting", "Bathroom lights and plugs", "EEE", "EEE"},
         {"lighting", "Garage lights, outlets", "EEE", "---"},
         {"lighting", "Bathroom lights", "---", "---"},
+        {"lighting", "Lights, kitchen and counter", "---", "---"},
         {"lighting", "Lighting outlets, bathroom", "---", "---"},
         {"receptacles", "Finished basement receptacles", "-EE", "---"},
         {"receptacles", "Basement bedroom receptacles", "-EE", "---"},

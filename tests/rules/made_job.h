@@ -25,7 +25,10 @@ struct Make {
     Make& load(VoltAmperes va) { return c.load = va, *this; }
     Make& pair(std::string group, Tie tie = Tie::none) { return c.multiwire = std::move(group), tied(tie); }
     Make& tied(Tie tie) { return c.tie = tie, c.tie_said = true, *this; }
-    Make& use(std::string u) { return c.use = std::move(u), *this; }
+    Make& use(std::string u) { // a spare has no load
+        if (u == "spare") c.load.reset();
+        return c.use = std::move(u), *this;
+    }
     Make& called(std::string name, std::string room = "") {
         return c.name = std::move(name), c.room = std::move(room), *this;
     }

@@ -119,18 +119,13 @@ private:
             word_ += plain[next - 0x80u], ++at_;
         else if (is_word_byte(c))
             word_ += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-        else if (c == '/' && stands_in_a_short_form())
+        else if (c == '/' && is_short_form_slash(text_, at_))
             ;
         else {
             end();
             if (std::string_view("/&+").find(c) != std::string_view::npos) words.emplace_back();
             if (std::string_view(",;:()").find(c) != std::string_view::npos) words.emplace_back(",");
         }
-    }
-    bool stands_in_a_short_form() const { // "A/C"
-        bool const letter_next = at_ + 1 < text_.size() && is_word_byte(text_[at_ + 1]);
-        bool const ends = at_ + 2 >= text_.size() || !is_word_byte(text_[at_ + 2]);
-        return word_.size() == 1 && letter_next && ends;
     }
     void end() {
         if (joins(word_))
@@ -154,6 +149,11 @@ std::string_view usual_spelling(std::string_view word) {
     static std::vector<Typed> const all = sorted_spellings();
     auto const at = std::ranges::lower_bound(all, word, {}, &Typed::typed);
     return at != all.end() && at->typed == word ? at->usual : word;
+}
+
+bool is_short_form_slash(std::string_view text, std::size_t at) {
+    auto const word_at = [&](std::size_t i) { return i < text.size() && is_word_byte(text[i]); };
+    return at > 0 && text[at] == '/' && word_at(at - 1) && !word_at(at - 2) && word_at(at + 1) && !word_at(at + 2);
 }
 
 std::vector<std::string> plain_words(std::string_view text) { return Splitter(text).words; }

@@ -126,6 +126,9 @@ RoomPlaces basement_of(Words const& words, PlaceMention const& f, PlaceMention c
     return holds_a_room ? RoomPlaces{finished_basement} : f.places;
 }
 
+// "Island and peninsula" are one place, the counter's.
+bool is_one_place(RoomPlaces a, RoomPlaces b) { return a == b || (a.has(counter) && b.has(counter)); }
+
 struct PlacesRead {
     RoomPlaces all, joined;
 };
@@ -135,14 +138,15 @@ PlacesRead read_both(std::string_view text, bool room_known) {
     for (std::size_t i = 1; i < found.size(); ++i)
         if (is_preposition(words, found[i], found[i - 1])) found.erase(found.begin() + static_cast<std::ptrdiff_t>(i));
     PlacesRead places;
-    std::size_t past = 0; // of the last place that counts
+    PlaceMention const* last = nullptr; // that counts
     bool joined = false;
     for (std::size_t i = 0; i < found.size(); ++i) {
         PlaceMention const* next = i + 1 < found.size() ? &found[i + 1] : nullptr;
         if ((next && is_said_of(found[i], *next)) || is_only_a_landmark(words, found[i], room_known)) continue;
-        for (auto at = past; past > 0 && at < found[i].first; ++at) joined = joined || words[at].empty();
+        for (auto at = last ? last->past : found[i].first; at < found[i].first; ++at)
+            joined = joined || (words[at].empty() && !is_one_place(last->places, found[i].places));
         places.all.add(basement_of(words, found[i], next));
-        past = found[i].past;
+        last = &found[i];
     }
     if (joined) places.joined = places.all;
     return places;

@@ -3,6 +3,8 @@
 
 #include "rules/need/named_things.h"
 
+#include "codebook/stock/plain_words.h"
+
 #include <algorithm>
 #include <array>
 #include <span>
@@ -39,7 +41,8 @@ std::string lower(std::string_view word) {
 class Cutter {
 public:
     explicit Cutter(std::string_view name) {
-        for (char const c : name) take(c);
+        for (std::size_t i = 0; i < name.size(); ++i)
+            if (!is_short_form_slash(name, i)) take(name[i]);
         end_breath();
     }
     std::vector<std::vector<NamePart>> breaths;
