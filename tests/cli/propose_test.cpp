@@ -272,5 +272,5 @@ TEST_CASE("a number from memory is marked as that", "[cli][propose]") {
     auto job = unsized_job();
     job.replace(job.find("NEC 2023"), 8, "CE 2024");
     legwork::write_file(path, job);
-    CHECK_THAT(call({"check", path, "--propose"}).out, Contains("Table 13 (from memory"));
+    CHECK_THAT(call({"check", path, "--propose"}).out, Contains("Table 13 (rule from memory"));
 }

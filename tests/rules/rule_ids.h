@@ -33,7 +33,7 @@ inline constexpr RuleId kRules[] = {
     {"mw-keep-on", "W", "W"},
     {"wire-breaker-fits", "E", "E", false},
     {"wire-load-fits", "E", "E"},
-    {"wire-continuous", "E", "E, W"}, // W: presumed only
+    {"wire-continuous", "E, W", "E, W"}, // W: presumed only; NEC from 2020 on, of a heating breaker
     {"wire-breaker-size", "W", "W"},
     {"wire-branch", "E/W, N", "E/W, N"},     // N: elsewhere than in a dwelling, the lampholders
     {"wire-place", "E, N", "W, N"},          // N: depth of burial, a cable to another building
@@ -66,8 +66,8 @@ inline constexpr RuleId kRules[] = {
     {"dir-duplicate", "W", "W"},
     {"dir-person", "E/W, W", "W"}, // W: a guess
     {"dir-name-too-long", "W", "W"},
-    {"tape-white-as-hot", "N, E", "N, E"},  // cable, conduit
-    {"tape-as-neutral", "E, N", "E, N, W"}, // never; large ones marked; readings differ
+    {"tape-white-as-hot", "N, E", "N, E"},     // cable, conduit
+    {"tape-as-neutral", "E, N, W", "E, N, W"}, // never; large ones marked; readings differ
     {"tape-green", "E", "E", false},
     {"gfci-needed", "E/W, N", "E/W, N"}, // N: a relief still runs
     {"afci-needed", "E/W, N", "E/W, N"},

@@ -32,6 +32,11 @@ TableRow asked(CodeBook const& book, std::string what, bool is, std::string_view
     return {{std::move(what), source == Source::unread ? "not read yet" : is ? "yes" : "no"}, source};
 }
 
+std::string said_by(Sign const& s) {
+    if (s.first_for.empty()) return std::string(s.text.en);
+    return fmt::format("for {}: {}; for {}: {}", s.first_for, s.text.en, s.other_for, s.other.en);
+}
+
 // Of one family; the columns are its editions.
 TablePart family_citations(Family family) {
     auto const books = books_of(family);
@@ -99,7 +104,7 @@ std::vector<TablePart> sign_table() {
             auto const r = cite(b, fmt::format("panel-sign/{}", s.id));
             bool const is_unread = r.source == Source::unread, is_silent = r.section.empty() && !is_unread;
             if (is_silent && !s.advised) continue;
-            rows.push_back({{std::string(s.name), std::string(words(s.place)), std::string(s.text.en),
+            rows.push_back({{std::string(s.name), std::string(words(s.place)), said_by(s),
                              is_silent ? "advised" : section_words(b, fmt::format("panel-sign/{}", s.id))},
                             is_silent ? Source::practice : r.source});
         }
