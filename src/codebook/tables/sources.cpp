@@ -48,6 +48,7 @@ public:
             if constexpr (requires { row.source; }) number(row.topic, row.source);
     }
     void method(std::string_view, bool) {}
+    void silence(std::string_view, bool) {}
     void remarking(RemarkingRow const& row) { number(row.topic, row.source); }
 
     std::optional<Source> of(std::string_view topic) const {
