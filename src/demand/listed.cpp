@@ -104,7 +104,7 @@ void add_more(Work& w, LoadItems const& some, Phrase const& what, std::string_vi
 void add_extras(Work& w, ListedLoads const& l, Extras const& e) {
     add_motor(w, e.motor, l.motor);
     add_more(w, e.continuous, say("load/continuous-more"), "continuous", e.percent, l.continuous_percent.source);
-    add_more(w, e.presumed, say("load/presumed-more"), "presumed", e.percent, Source::memory);
+    add_more(w, e.presumed, say("load/presumed-more"), "presumed", e.percent, Source::seen);
 }
 
 // Heating or cooling: the larger with all that it brings.

@@ -270,7 +270,10 @@ TEST_CASE("a number from memory is marked as that", "[cli][propose]") {
     TemporaryFolder const folder;
     auto const path = folder / "job.toml";
     auto job = unsized_job();
-    job.replace(job.find("NEC 2023"), 8, "CE 2024");
+    job.replace(job.find("NEC 2023"), 8, "CE 2018");
     legwork::write_file(path, job);
     CHECK_THAT(call({"check", path, "--propose"}).out, Contains("Table 13 (rule from memory"));
+    job.replace(job.find("CE 2018"), 7, "CE 2024"); // of which three pages agree
+    legwork::write_file(path, job);
+    CHECK_THAT(call({"check", path, "--propose"}).out, Contains("Table 13)"));
 }

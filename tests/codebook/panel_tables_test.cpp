@@ -16,7 +16,7 @@
 
 using namespace legwork;
 
-TEST_CASE("positions of a dwelling: rising with the service, asked under CE 2018; later a number of spares",
+TEST_CASE("positions of a dwelling: rising with the service, asked under CE 2018, later a number of spares",
           "[codebook]") {
     for (auto const& edition : editions()) {
         CodeBook const& book = *code_book(edition);

@@ -122,7 +122,8 @@ TEST_CASE("CE 8-106(8): the peak of a year and what is new", "[demand][measured]
         CHECK(p.load->total_va == 14'880 + 6000);
         CHECK(in_english(p.load->title) == fmt::format("Measured peak and what is new ({} 8-106(8))", code));
         CHECK(p.size.service == 100_A); // 87 A, and the floor of 100 A
-        CHECK(sure_va(*p.load) == 0);   // all of this rests on memory
+        // CE 2018: all of this rests on memory; 2021 and 2024: two pages that agree.
+        CHECK(sure_va(*p.load) == (std::string_view(code) == "CE 2018" ? 0 : p.load->total_va));
     }
 }
 

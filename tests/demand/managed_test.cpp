@@ -34,9 +34,10 @@ TEST_CASE("a limit smaller than its loads counts, whatever the loads", "[demand]
     auto const wye = service_load(
         home("NEC 2023", home_with("40 A", "\"EV\", \"DR\"") + kCharger + kDryer, "supply = \"120/208\""), standard);
     CHECK(wye.load->total_va == kStandard + 8320);
-    // CE: 8-500, before 2021 8-106(10), (11).
-    for (auto const& [code, section] :
-         {std::pair{"CE 2018", "8-106(10), (11)"}, {"CE 2021", "8-500"}, {"CE 2024", "8-500"}}) {
+    // CE 8-106(10), (11), since 2021 with 8-500.
+    for (auto const& [code, section] : {std::pair{"CE 2018", "8-106(10), (11)"},
+                                        {"CE 2021", "8-106(10), (11), 8-500"},
+                                        {"CE 2024", "8-106(10), (11), 8-500"}}) {
         auto const q = service_load(home(code, home_with("40 A", "\"EV\", \"DR\"") + kCharger + kDryer));
         CHECK(q.load->total_va == kBasic + 9600);
         CHECK(step(q.load->steps, "Energy management").reference.section == section);

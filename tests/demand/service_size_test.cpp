@@ -155,8 +155,15 @@ TEST_CASE("wires of a service", "[demand][size][wire]") {
         CHECK(of_dwelling(code, 190 * 240).wires.size() == 1);
         CHECK(wire(of_dwelling(code, 1000)).copper == Gauge::awg4);
     }
-    CHECK(wire(of_dwelling("CE 2024", 190 * 240)).copper == Gauge::awg2_0);
-    CHECK(wire(of_dwelling("CE 2024", 190 * 240)).aluminium == Gauge::awg4_0);
+    CHECK(wire(of_dwelling("CE 2018", 190 * 240)).copper == Gauge::awg2_0);
+    CHECK(wire(of_dwelling("CE 2018", 190 * 240)).aluminium == Gauge::awg4_0);
+    // CE 2021 and 2024 have no Table 39: Table 2, 75 °C, 200 A on 3/0 copper; 4/0 aluminium carries 180 A.
+    for (auto const* code : {"CE 2021", "CE 2024"}) {
+        auto const w = wire(of_dwelling(code, 190 * 240));
+        CHECK(w.copper == Gauge::awg3_0);
+        CHECK_FALSE(w.aluminium);
+        CHECK(w.reference.section == "Tables 2 and 4");
+    }
     // Any other: by the terminals, 60 °C usual up to 100 A and 75 °C where marked. 100 A: 1 copper (110) or 1/0
     // aluminium (100) at 60 °C, 3 copper (100) or 1 aluminium (100) at 75 °C.
     auto const hundred = of_part("NEC 2023", 100 * 240);

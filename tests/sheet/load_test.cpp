@@ -318,7 +318,9 @@ TEST_CASE("load: a section from memory has its stars and they are explained", "[
     CHECK(step("", Source::practice, none) == "common practice");
     CHECK(step("", Source::unread, none) == "(not read yet)");
     CHECK(rule_words(LoadResult{}).empty());
-    auto const words = printed(load_sheets(read_file("tests/sound/bakery-kitchen.toml"), kEven));
+    auto bakery = read_file("tests/sound/bakery-kitchen.toml");
+    bakery.code = "CE 2018"; // of which little was seen
+    auto const words = printed(load_sheets(bakery, kEven));
     CHECK_THAT(words, Contains("8-106(1)* ") && Contains("8-104(3)** ") &&
                           Contains("* The number of this section is from memory.") && Contains("** What this section"));
     CHECK_THAT(printed(load_sheets(read_file("tests/cases/load/d1a.toml"), kEven)), !Contains("from memory"));

@@ -64,8 +64,8 @@ inline constexpr auto kSectionRows = std::to_array<SectionRow>({
     {"load-service/managed", "8-106(10), (11), 8-500", seen},
     {"load-service/measured", "8-106(8)", seen},
     {"load-service/presumed", "8-104(3)", seen},
-    {"load-service/listed", "8-210, Table 14", seen},
-    {"load-service/outlets", "8-210, Table 14", seen},
+    {"load-service/listed", "8-210", seen},
+    {"load-service/outlets", "8-210", seen},
     {"load-service/size", "Table 13", noted},
     {"load-service/dwelling-wire", silent, noted},
 
