@@ -148,7 +148,7 @@ void take_where(Circuit& c, WirePlace said) {
 // Where nobody says where a piece runs: outdoors when it ends at what stands in the open. Of a run in pieces only the
 // last goes by the circuit's own words, since those before it may be indoors.
 void guess_where(Circuit& c) {
-    bool const open = stands_in_the_open(c.name) || stands_in_the_open(c.room);
+    bool const open = stands_in_the_open(c.name, c.room, c.places);
     for (std::size_t i = 0; i < c.run.size(); ++i) {
         Piece& piece = c.run[i];
         bool const last = i + 1 == c.run.size() && (i > 0 || !c.pair || c.partner()->run.size() < 2);

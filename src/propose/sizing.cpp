@@ -43,7 +43,7 @@ std::string all_outlets(std::vector<Member> const& members) {
 // Of a circuit of which no cable is said its words tell alone.
 WirePlace where_of(Circuit const& circuit, std::size_t piece) {
     if (piece < circuit.run.size()) return circuit.run[piece].where;
-    bool const open = stands_in_the_open(circuit.name) || stands_in_the_open(circuit.room);
+    bool const open = stands_in_the_open(circuit.name, circuit.room, circuit.places);
     return open && !circuit.fed_panel() ? WirePlace::outdoors : WirePlace::unsaid;
 }
 

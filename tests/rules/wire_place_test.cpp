@@ -66,13 +66,15 @@ TEST_CASE("wire-place: a name that stands in the open proposes it, and is told",
     CHECK(says("wire-place", job({dock}), "CE 2024") == "warning D1");
     auto const told = found("job-assumed", job({dock}));
     REQUIRE(told.size() == 2);
-    CHECK(told[0].message == "Taken from the names: the cable of D1 runs outdoors");
+    CHECK(told[0].message == "Taken from the names: the cable of D1 runs outdoors.");
     auto inside = dock;
     inside.c.where = WirePlace::dry;
     CHECK(says("wire-place", job({inside}), "NEC 2023").empty());
     CHECK(says("wire-place", job({Make(dock).cable("12/2 UF")}), "NEC 2023").empty());
     CHECK(says("wire-place", job({Make(dock).old()}), "NEC 2023").empty()); // nobody looked how it lies
     CHECK(says("wire-place", job({one_pole("R1", 1).called("Receptacle, front porch")}), "NEC 2023").empty());
+    auto const under_a_roof = one_pole("R1", 1).called("Receptacles, centre posts", "Greenhouse");
+    CHECK(says("wire-place", job({under_a_roof}), "NEC 2023").empty());
 }
 
 TEST_CASE("wire-place: of a run in pieces the one that ends in the open", "[check][wire]") {

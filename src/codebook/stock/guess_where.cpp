@@ -57,4 +57,9 @@ bool stands_in_the_open(std::string_view words) {
     return false;
 }
 
+bool stands_in_the_open(std::string_view name, std::string_view room, RoomPlaces places) {
+    bool const roofed = !room.empty() && !places.any_of({RoomPlace::outdoor, RoomPlace::dock});
+    return stands_in_the_open(room) || (!roofed && stands_in_the_open(name));
+}
+
 } // namespace legwork

@@ -172,7 +172,7 @@ constinit Rule const wire_place{
         "NMWU\" or \"12/3 TECK\" in Canada, or wires marked for wet places in conduit, deep enough.",
     .gravity = {.nec = {Grade::error, Grade::note},
                 .ce = {Grade::warning, Grade::note},
-                .doubt = "where the cable runs is taken from a name, or its type is not told"},
+                .doubt = "a name alone says where the cable runs, or nothing says its type"},
     .judge = judge,
 };
 
