@@ -23,7 +23,7 @@ Answer blocks(House const& h) {
 
     HeatShares shares{100, 100, 100, nullptr, true};
     shares.is_room = [](House const& house, Load const& l) {
-        if (l.use == "furnace" || l.use == "boiler") return false;
+        if (l.use == "furnace" || l.use == "boiler" || l.use == "air handler") return false;
         auto const rooms = house.job->dwelling->thermostats;
         return rooms ? *rooms >= 2 : l.use == "baseboard" || l.use == "floor heating";
     };

@@ -292,7 +292,9 @@ Answer optional(House const& h) {
     if (!climate_held) all += held_va(h);
     HeatShares shares{40, 65, 65, nullptr, false};
     if (h.job->dwelling->thermostats.value_or(0) >= 4)
-        shares.is_room = [](House const&, Load const& l) { return l.use != "furnace" && l.use != "boiler"; };
+        shares.is_room = [](House const&, Load const& l) {
+            return l.use != "furnace" && l.use != "boiler" && l.use != "air handler";
+        };
     a.total = first_in_full(all, 10'000) + season(h, h.loads, shares).va + (climate_held ? held_va(h) : 0);
     return with_neutral(h, a);
 }

@@ -23,12 +23,12 @@ using Rows = std::vector<std::vector<std::string>>;
 Rows const kRooms{
     {"Kitchen", "KITCHEN", "Kitchens", "Kichen", "Kitch", "Kit.", "Kitchenette", "Cuisine", "Cocina", "The kitchen"},
     {"Kitchen island", "Kitchen counter", "Kitchen peninsula", "Kitchen countertop", "kitchen counters", "Kit. counter",
-     "Kitchen islands", "Kitchen penninsula"},
+     "Kitchen islands", "Kitchen penninsula", "Kitchen isl.", "Kit. ctr", "Breakfast bar"},
     {"Bathroom", "Bath", "Bathrooms", "Bathrm", "Washroom", "Powder room", "Ensuite", "Half bath", "Master bath",
      "Hall bath", "Upstairs bathroom", "Restroom", "Salle de bain", "Baño"},
     {"Garage", "GARAGE", "Garages", "Garrage", "Garge", "Garaje", "North garage"},
     {"Outdoors", "Outside", "Exterior", "Patio", "Deck", "Porch", "Balcony", "Terrace", "Yard", "Back yard", "Outdor",
-     "Driveway", "Terrasse", "Front porch", "Decks"},
+     "Driveway", "Terrasse", "Front porch", "Decks", "Ext.", "Lanai"},
     {"Laundry", "Laundry room", "Laundary", "LAUNDRY", "Lndry", "Buanderie", "Lavandería"},
     {"Bedroom", "Bedrooms", "Bedrm", "Bdrm 2", "Guest room", "Master bedroom", "Nursery", "Chambre", "Recámara",
      "North bedroom"},
@@ -43,7 +43,7 @@ Rows const kRooms{
 
 Rows const kThings{
     {"Receptacles", "Receptacle", "Outlets", "Outlet", "Plugs", "plug", "Sockets", "Recepts", "Recepticles",
-     "Receptical", "Rcpts", "RECEPTACLES", "Outletts", "Prises", "Enchufes", "Tomacorrientes"},
+     "Receptical", "Rcpts", "RECEPTACLES", "GFCI", "GFI outlets", "Outletts", "Prises", "Enchufes", "Tomacorrientes"},
     {"Lights", "Light", "Lighting", "Lites", "Lts", "LIGHTS", "Ligths", "Lamps", "Luminaires", "Éclairage", "Luces"},
     {"Lights and receptacles", "Receptacles and lights", "Lights & plugs", "Plugs + lites", "Outlets/lights",
      "Lights, outlets", "Luces y enchufes", "Lts and recepts"},
@@ -51,7 +51,7 @@ Rows const kThings{
     {"Dishwasher", "Dish washer", "DW", "D/W", "Dishwaser", "Lave-vaisselle", "Lavavajillas"},
     {"Microwave", "Micro wave", "Microwve", "Microwaves"},
     {"Freezer", "Frezer", "FREEZER", "Freezers", "Congélateur"},
-    {"Overhead door opener", "Door opener", "Overhead door operator", "Door openers", "Door opnr"},
+    {"Overhead door opener", "Door opener", "Overhead door operator", "Door openers", "Dr. opener", "Door opnr"},
     {"Sump pump", "Sump", "Sumppump", "Sump pumps", "Sump pmp"},
     {"Pool pump", "Pump for pool", "Pool pumps", "Pool pmp"},
     {"Hydromassage tub", "Whirlpool tub", "Jetted tub", "Hydro-massage tub", "Whirlpool bath"},

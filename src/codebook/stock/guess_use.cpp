@@ -32,8 +32,8 @@ std::vector<Phrase> all_phrases() {
         }
     return all;
 }
-constexpr std::array<std::string_view, 7> kReceptacleWords{"receptacle", "outlet",        "plug",   "socket",
-                                                           "prise",      "tomacorriente", "enchufe"};
+constexpr std::array<std::string_view, 9> kReceptacleWords{"gfci",   "gfi",   "receptacle",    "outlet", "plug",
+                                                           "socket", "prise", "tomacorriente", "enchufe"};
 
 constexpr std::array<std::string_view, 5> kPlaces{"room", "house", "shed", "closet", "hut"};
 constexpr std::array<std::string_view, 8> kBesides{"near",     "by",    "beside", "behind",

@@ -18,7 +18,8 @@ struct PlaceList {
 constexpr PlaceList kPlaceLists[] = {
     {{kitchen}, "kitchen,kitchenette,galley,scullery,cuisine,cuisinette,cocina,cocineta"},
     {{kitchen, counter},
-     "kitchen counter,kitchen countertop,kitchen island,kitchen peninsula,island,peninsula,ilot,isla"},
+     "kitchen counter,kitchen countertop,kitchen island,kitchen peninsula,kitchen ctr,breakfast "
+     "bar,island,peninsula,ilot,isla"},
     {{counter}, "counter,countertop,comptoir,encimera,mostrador"},
     {{dining},
      "dining,dining room,breakfast nook,breakfast room,pantry,salle a manger,garde manger,comedor,"
@@ -68,7 +69,7 @@ constexpr PlaceList kPlaceLists[] = {
     {{outdoor},
      "outdoor,outside,exterior,patio,deck,porch,veranda,verandah,balcony,awning,roof,lawn,boat "
      "ramp,terrace,yard,backyard,"
-     "garden,driveway,carport,gazebo,pergola,exterieur,dehors,balcon,terrasse,cour,jardin,galerie,"
+     "garden,driveway,carport,lanai,gazebo,pergola,exterieur,dehors,balcon,terrasse,cour,jardin,galerie,"
      "abri d auto,afuera,terraza,porche"},
     {{eaves}, "soffit,eave,eaves,soffite,alero"},
     {{house},

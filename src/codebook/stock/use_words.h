@@ -28,7 +28,8 @@ inline constexpr PhraseList kPhraseLists[] = {
     {"surge protector", "surge"},
     {"pool pump", "solar pool"},
     {"solar", "solar,micro inverter,microinverter,photovoltaic"},
-    {"battery charger", "battery charg*,charger for battery,charger for batteries,charger battery,cart charg*,boat "
+    {"battery charger", "battery charg*,trickle charg*,golf cart,charger for battery,charger for batteries,charger "
+                        "battery,cart charg*,boat "
                         "charg*,chargeur de batterie,cargador de bateria"},
     {"battery", "battery"},
     {"vehicle charger", "vehicle charg*,car charg*,ev charg*,evse,ev,electric vehicle,electric car,charger for "
@@ -39,10 +40,12 @@ inline constexpr PhraseList kPhraseLists[] = {
     {"hydromassage tub", "hydromassage,hydro massage,whirlpool,whirlpool bath,jetted tub,jetted bath,jet tub,tub "
                          "jet,tub motor,bathtub motor,tub pump,bain tourbillon,hidromasaje"},
     {"hot tub", "hot tub,spa tub,tub hot,spa heat*,spa pack,bain a remous"},
+    {"hot tub", "spa", without_receptacle},
     {"door opener", "garage door open*,door open*,garage open*,garage door operat*,garage door motor,overhead "
                     "door,door operator,ouvre porte"},
     {"door opener", "porte de garage", without_receptacle},
     {"door opener", "abrepuerta"},
+    {"door opener", "garage door,door of garage", without_receptacle},
     {"gate operator", "gate open*,gate operat*,gate motor"},
     {"gate operator", "driveway gate", without_receptacle},
     {"gate operator", "opener gate,operator gate,ouvre barriere,porton electrico"},
@@ -53,19 +56,20 @@ inline constexpr PhraseList kPhraseLists[] = {
                                "pump,hybrid water*,hybrid hot water*,water heater hybrid,chauffe eau thermodynamique"},
     {"water heater", "water heater,heater water,hot water tank,hot water,sink heater,chauffe eau,calentador de agua"},
     {"air handler",
-     "air handl*,handler air,indoor unit,indoor head,unit indoor,head indoor,inside unit,mini split head,minisplit "
+     "air handl*,ahu,handler air,indoor unit,indoor head,unit indoor,head indoor,inside unit,mini split head,minisplit "
      "head,heat pump head,split head,wall head,head unit,fan coil,unite interieure,unidad interior"},
     {"heat pump", "heat pump,pump heat,thermopompe,bomba de calor,mini split,minisplit,outdoor unit"},
     {"backup heat", "backup heat*,back up heat*,heat strip"},
     {"air conditioner", "air condition*,conditioner air,climatiseur,aire acondicionado,ac unit,ac condenser,central "
                         "ac,window ac,condenser,condensing unit"},
-    {"air conditioner", "ac", without_receptacle},
+    {"air conditioner", "ac,a c", without_receptacle},
     {"furnace", "furnace"},
     {"boiler", "boiler"},
     {"floor heating", "floor heat*,floor warm*,heated floor,radiant floor"},
     {"baseboard", "baseboard,plinthe"},
-    {"electric fireplace", "electric fireplace,fireplace electric,fireplace heat*,fireplace insert electric,foyer "
-                           "electrique,chimenea electrica"},
+    {"electric fireplace",
+     "electric fireplace,electric fire place,fireplace electric,fireplace heat*,fireplace insert electric,foyer "
+     "electrique,chimenea electrica"},
     {"sauna", "sauna", without_receptacle},
     {"sauna", "sauna heat*"},
     {"kiln", "kiln,pottery oven,four a poterie,horno de ceramica"},
@@ -92,21 +96,21 @@ inline constexpr PhraseList kPhraseLists[] = {
     {"range", "range,cookstove,cuisiniere"},
     {"oven", "oven,horno"},
     {"dryer", "dryer,secheuse,secadora"},
-    {"laundry", "clothes washer,laveuse,lavadora,washer,washing machine,laundry,laundry room"},
+    {"laundry", "clothes washer,laveuse,lavadora,washer,washing machine,wash machine,wash mach,laundry,laundry room"},
     {"bath fan", "bath fan,bathroom fan,bath exhaust,bathroom exhaust"},
     {"network", "network,router,modem"},
     {"power supply", "power supply,led driver"},
     {"feeder", "subpanel,sub panel,feeder"},
     {"heating", "heater,heating,chauffage"},
-    {"pump", "pump,pompe,bomba"},
-    {"kitchen counter", "kitchen counter,kitchen island"},
+    {"pump", "pump,ejector,pompe,bomba"},
+    {"kitchen counter", "kitchen counter,kitchen island,kitchen ctr,breakfast bar"},
     {"kitchen counter", "counter,countertop,island,peninsula,comptoir,encimera", in_a_kitchen},
     {"bathroom", "bath,bathroom,washroom,restroom,ensuite,powder room,vanity,basin", as_place},
     {"outdoor", "outdoor,outside,exterior,patio,deck,dock,porch,balcony,terrace,yard,backyard,garden,driveway",
      as_place},
     {"garage", "garage", as_place},
     {"workshop", "workshop,shop,tool", as_place},
-    {"receptacles", "receptacle,outlet,plug,socket,prise,tomacorriente,enchufe"},
+    {"receptacles", "gfci,gfi,receptacle,outlet,plug,socket,prise,tomacorriente,enchufe"},
 };
 } // namespace use_words
 
