@@ -31,15 +31,15 @@ std::vector<std::string> load_method_names();
 
 // What the load hangs on.
 struct ServiceFacts {
-    Volts volts;            // what amperes are reckoned at: 240, 208, or 120 where there is one phase only
-    bool three_wire = true; // two hots with a voltage between them, and a neutral
-    // An inverter, a generator or a battery with no grid beside it: neither the load of a dwelling nor the least size
-    // of its service decides what it must give.
-    bool stands_alone = false;
+    Volts volts;                       // what amperes are reckoned at: 240, 208, or 120 where there is one phase only
+    bool three_wire = true;            // two hots with a voltage between them, and a neutral
     bool wye = false;                  // two phases of a wye: the neutral of a balanced load carries current too
     std::optional<Amps> rating{};      // least of main, source and feeder
     Phrase rated_by{};                 // "the main", "the feeder", "the supply"; empty without a rating
     std::map<std::string, Leg> legs{}; // of the one-pole circuits that have a space, by mark
+    // An inverter, a generator or a battery with no grid beside it: neither the load of a dwelling nor the least size
+    // of its service decides what it must give.
+    bool stands_alone = false;
 };
 
 struct LoadQuestion {

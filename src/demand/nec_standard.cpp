@@ -143,6 +143,21 @@ void add_vehicles(Work& w, FloorLoads const& f, NeutralParts& parts) {
         add_to_conductors(w, parts, i, va);
     }
 }
+
+// The larger of heating and cooling with the quarter of the largest motor that each brings.
+ClimateShares shares_with_motor(Work const& w, FloorLoads const& f, LoadItems const& others) {
+    ClimateShares shares;
+    shares.more = [&w, &f, others](LoadItems const& side) {
+        auto motors = others;
+        motors.insert(motors.end(), side.begin(), side.end());
+        auto const is_out = [&](LoadItem const& i) {
+            return is_climate(i) &&
+                   std::ranges::none_of(side, [&](LoadItem const& s) { return s.circuit == i.circuit; });
+        };
+        return largest_motor(motors, only(w.loads.items, is_out), f.motor).va;
+    };
+    return shares;
+}
 } // namespace
 
 NeutralParts standard_by_floor(Work& w, FloorLoads const& f) {
@@ -156,14 +171,14 @@ NeutralParts standard_by_floor(Work& w, FloorLoads const& f) {
     add_dryers(w, f, parts);
     add_cooking(w, parts);
     add_unknown(w.unknown, only(w.loads.items, is_climate));
-    auto const climate = add_climate(w.steps, w.q.building, w.loads.items, {});
+    auto others = only(w.loads.items, is_other_appliance), managed = managed_within_limit(w.q, w.loads);
+    others.insert(others.end(), managed.begin(), managed.end());
+    auto const climate = add_climate(w.steps, w.q.building, w.loads.items, shares_with_motor(w, f, others));
     add_to_line(w, climate);
     add_climate_to_neutral(parts, climate);
     add_vehicles(w, f, parts);
     if (auto const va = add_managed(w, Kind::counted); va > 0)
         if (std::ranges::any_of(w.loads.managed, &LoadItem::neutral)) parts.push_back({say("load/managed"), va, false});
-    auto others = only(w.loads.items, is_other_appliance), managed = managed_within_limit(w.q, w.loads);
-    others.insert(others.end(), managed.begin(), managed.end());
     auto motors = others;
     motors.insert(motors.end(), climate.counted.begin(), climate.counted.end());
     auto const more = largest_motor(motors, climate.left_out, f.motor);

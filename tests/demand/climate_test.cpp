@@ -66,7 +66,7 @@ TEST_CASE("a motor that heat leaves out is still the largest motor of all", "[de
     CHECK(in_english(motor.item) == "Largest motor, more: AC, though left out");
     CHECK(motor.va == 750);
     CHECK(in_english(motor.arithmetic) == "3000 VA × 25 % = 750 VA");
-    CHECK(motor.reference.source == Source::memory);
+    CHECK(motor.argued);
     CHECK(p.load->total_va == kStandard + 1000 + 6000 + 750);
     CHECK_THAT(notes(p), Contains("AC never runs with what is larger") && Contains("NEC 2020 220.60"));
     // A larger motor that runs: its 25 % alone, and nothing of memory.

@@ -150,8 +150,19 @@ Answer part_three(House const& h) {
     a.total += drying + cooking;
     neutral += h.wye ? drying + cooking : part(drying, 70) + part(cooking, 70);
 
-    auto const s = season(h, h.loads, {});
-    a.unknown |= unknown(of(h.loads, {Kind::heat, Kind::pump, Kind::backup, Kind::cool}));
+    // Winter or summer, with the quarter of its motor: the larger.
+    auto const climate = of(h.loads, {Kind::heat, Kind::pump, Kind::backup, Kind::cool});
+    auto s = season(h, h.loads, {});
+    auto const with_quarter = [&](bool winter) {
+        auto side = s;
+        take(side, winter, climate);
+        auto motors = others;
+        add(motors, held_within(h));
+        add(motors, side.counted);
+        return side.va + motor(motors, h.year >= 2020 ? side.left_out : Loads{});
+    };
+    if (!s.winter.empty() && !s.summer.empty()) take(s, with_quarter(true) >= with_quarter(false), climate);
+    a.unknown |= unknown(climate);
     a.total += s.va;
     neutral += std::max(on_neutral(s.winter), on_neutral(s.summer));
 

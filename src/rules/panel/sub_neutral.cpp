@@ -23,9 +23,10 @@ struct NoService {
     std::string_view key;
 };
 NoService no_service(Panel const& panel) {
+    std::vector<std::string> sources;
     for (Feed const& f : panel.feeds)
-        if (auto const named = named_source(f.source); named != NamedSource::unsaid)
-            return {fmt::format("\"{}\"", f.source), "supplies"};
+        if (named_source(f.source) != NamedSource::unsaid) sources.push_back(fmt::format("\"{}\"", f.source));
+    if (!sources.empty()) return {listed(sources), "supplies"};
     if (named_source(panel.fed_from) != NamedSource::unsaid || is_on_wheels(panel.fed_from))
         return {fmt::format("\"{}\"", panel.fed_from), "fed_from"};
     bool const bridged = !panel.feeds.empty() && std::ranges::all_of(panel.feeds, [](Feed const& f) {
