@@ -30,15 +30,19 @@ std::string message(Finding const& f) {
     return fit_to_print(f.where.circuits.empty() || named ? f.message : joined(f.where.circuits) + ": " + f.message);
 }
 
-// The colour of the severity word is put in after the lines are broken, which are then the same with and without it.
-std::string head(Session const& s, Finding const& f, std::string const& says, Streams const& streams) {
-    auto const place = at_place(s.file, place_of(s.places, f.where)) + ": ";
+// The colour of the severity word is put in after the lines are broken, which are then the same
+// with and without it.
+std::string severity_and(std::string const& before, Finding const& f, std::string const& says, Streams const& streams) {
     auto const plain = severity_word(f.severity, false);
-    auto told = in_lines(fmt::format("{}{}: {} [{}]", place, plain, says, f.rule), streams.width, 4);
-    if (auto const at = told.find(plain, std::min(told.size(), place.size() - 1));
+    auto told = in_lines(fmt::format("{}{}: {} [{}]", before, plain, says, f.rule), streams.width, 4);
+    if (auto const at = told.find(plain, std::min(told.size(), before.empty() ? 0 : before.size() - 1));
         streams.color_out && at != std::string::npos)
         told.replace(at, plain.size(), severity_word(f.severity, true));
     return told;
+}
+
+std::string head(Session const& s, Finding const& f, Streams const& streams) {
+    return severity_and(at_place(s.file, place_of(s.places, f.where)) + ": ", f, message(f), streams);
 }
 
 std::string accepted_line(Finding const& f) {
@@ -68,7 +72,7 @@ void list_alike(Session const& s, Alike const& some, Told told, Streams& streams
     bool const close = told == Told::closely;
     if (close && f.reference.source == Source::practice) source.clear();
     if (close && !fix.empty() && !source.empty()) fix += " " + std::exchange(source, "") + ".";
-    streams.out << head(s, f, message(f), streams) << '\n';
+    streams.out << head(s, f, streams) << '\n';
     if (some.size() > 1)
         indented(fmt::format("The same of {}.", listed(circuits_of({some.begin() + 1, some.end()}))), streams);
     indented(fix, streams);
@@ -77,7 +81,7 @@ void list_alike(Session const& s, Alike const& some, Told told, Streams& streams
     if (!close || f.severity == Severity::error) streams.out << '\n';
 }
 
-// A line a panel and kind: of one what it says, of several what their rule asks.
+// A line a panel and kind, without a place, since it has many: of one what it says, of several what their rule asks.
 void list_in_short(Session const& s, FindingGroup const& g, Streams& streams) {
     for (Alike const& some : by_panel_and_kind(g.findings)) {
         Finding const& f = *some.front();
@@ -85,7 +89,7 @@ void list_in_short(Session const& s, FindingGroup const& g, Streams& streams) {
         auto const asked = some.size() == 1 || !rule
                                ? message(f)
                                : fmt::format("{}: see to this: {}", listed(circuits_of(some)), rule->asks);
-        streams.out << head(s, f, asked, streams) << '\n';
+        streams.out << severity_and("", f, asked, streams) << '\n';
     }
     streams.out << "    "
                 << in_lines(fmt::format("`legwork check {} --by circuit` tells each in full.", shell_file(s.file)),

@@ -3,6 +3,9 @@
 
 #include "rules/job/measure.h"
 
+#include <algorithm>
+#include <array>
+
 namespace legwork {
 
 namespace {
@@ -75,11 +78,13 @@ Rows const& circuit_rows() {
     return rows;
 }
 
-// Breaker or fuse, and cable, of new work. What decides says the same as of work that is there.
+constexpr std::array<std::string_view, 3> kSizes{"breaker", "fuse", "cable"};
+
+// Of new work. What decides says the same as of work that is there.
 Rows chosen_rows(std::string_view how, std::string_view with) {
     Rows rows;
     for (auto const& row : circuit_rows())
-        if (row.key == "breaker" || row.key == "fuse" || row.key == "cable") {
+        if (std::ranges::count(kSizes, row.key) > 0) {
             rows.push_back(row);
             rows.back().how = how;
             rows.back().with = with;

@@ -26,7 +26,7 @@ inline constexpr std::array kLoadResultRows{
                      "{amps}"},
     Row{"load/neutral", "Neutral"},
     Row{"load/neutral-above", "{above} + ({amps} − {above}) × {percent} % = {less}"},
-    Row{"load/least", "Least service for this dwelling"},
+    Row{"load/least", "Least for this dwelling"},
     Row{"load/whatever-load", "however small its load"},
     Row{"load/of-disconnect", "its main switch may be rated no lower"},
     Row{"load/smallest-service", "Smallest standard service"},
