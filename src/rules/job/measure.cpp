@@ -24,6 +24,7 @@ struct FiguresNeeded {
     bool cable = true, load = true;
 };
 FiguresNeeded needs_of(Circuit const& c) {
+    if (c.on_dc()) return {!c.is_spare(), !c.is_spare() && !c.is_source() && !c.fed_panel() && !c.off};
     bool const no_load_of_its_own = c.use && (c.use->source || c.use->demand == Demand::none);
     FiguresNeeded needs;
     if (c.is_spare() || c.is(PanelPart::main) || c.is(PanelPart::surge_protector)) needs.cable = false;
@@ -34,14 +35,17 @@ FiguresNeeded needs_of(Circuit const& c) {
 Keys missing_keys(Circuit const& c) {
     Keys keys;
     auto const needs = needs_of(c);
-    if (!c.breaker && !c.is_spare()) add(keys, "breaker");
+    if (!c.breaker && !c.is_spare()) add(keys, c.on_dc() ? "fuse" : "breaker");
     bool const no_kind = c.run.empty() || std::ranges::any_of(c.run, [](Piece const& p) { return p.called.empty(); });
     bool const no_length = c.run.empty() || std::ranges::any_of(c.run, [](Piece const& p) { return !p.length; });
     if (needs.cable && no_kind) add(keys, "cable");
     if (needs.cable && no_length) add(keys, "length");
     if (needs.load && !is_draw_known(c)) add(keys, "load");
     for (std::string const& key : c.asked)
-        if (key != "name" && key != "room" && !(key == "load" && is_draw_known(c))) add(keys, key);
+        if (c.on_dc() && key == "breaker")
+            add(keys, "fuse");
+        else if (key != "name" && key != "room" && !(key == "load" && is_draw_known(c)))
+            add(keys, key);
     return keys;
 }
 
@@ -49,6 +53,16 @@ Keys missing_keys(Run const& cable) {
     Keys keys; // one that is typed as "?" is missing too
     if (cable.piece.called.empty()) add(keys, "kind");
     if (!cable.piece.length) add(keys, "length");
+    return keys;
+}
+
+// Without these nothing holds what hangs on a block of fuses against anything.
+Keys dc_keys(Panel const& panel) {
+    Keys keys;
+    if (!panel.is_dc() || panel.circuits.empty()) return keys;
+    if (!panel.output && !panel.feeder_said) add(keys, "output");
+    if (!panel.bus) add(keys, "bus");
+    for (std::string const& key : panel.asked) std::erase(keys, key);
     return keys;
 }
 
@@ -138,7 +152,9 @@ std::vector<ToMeasure> to_measure(Case const& c) {
     for (Supply const& s : building.supplies)
         add_all(list, Subject::supply, s.name, panel_of_supply(building, s), s.asked);
     for (Panel const& p : building.panels) {
-        add_all(list, Subject::panel, p.name, p.name, p.asked);
+        auto noted = p.asked;
+        for (std::string& key : dc_keys(p)) noted.push_back(std::move(key));
+        add_all(list, Subject::panel, p.name, p.name, std::move(noted));
         add_all(list, Subject::panel, p.name, p.name, quiet_keys(c, p), false);
     }
     auto const asked = protection_asked(c);
