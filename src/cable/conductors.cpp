@@ -129,8 +129,24 @@ private:
         if (!give(white(), ConductorJob::hot, circuit) && !give(for_hot(), ConductorJob::hot, circuit)) ++missing_hots_;
     }
 
+    // A strip's cable: the plus and the channels, whatever house wiring makes of their colours. What no channel stands
+    // for (the cable was said to have other wires) is capped.
+    void strip() {
+        auto const& circuit = task_.hots.front().circuit;
+        bool has_plus = false;
+        for (std::size_t i = 0; i < conductors_.size() && i < task_.channels.size(); ++i) {
+            bool const plus = task_.channels[i] == kPlusChannel;
+            conductors_[i].job = plus ? ConductorJob::hot : ConductorJob::channel;
+            conductors_[i].circuit = circuit;
+            if (!plus) conductors_[i].channel = task_.channels[i];
+            has_plus |= plus;
+        }
+        missing_hots_ += !has_plus;
+    }
+
     // Positive: red where there is one. Negative: black, else white.
     void direct_current() {
+        if (!task_.channels.empty()) return strip();
         for (auto const& hot : task_.hots) {
             Slot slot = hot.color ? of_color(*hot.color) : plain(Insulation::red);
             if (!slot && !hot.color) slot = by_rank(4);
@@ -143,6 +159,7 @@ private:
 
     // A green that nothing needed is the ground; then the cable's own, unless the colours named one.
     void leftovers() {
+        if (!task_.power) return; // a green in an extra-low-voltage cable is a wire like others, never the ground
         bool const bare = std::ranges::count(conductors_, Insulation::bare, &Conductor::insulation) > 0;
         if (!bare && give(green(), ConductorJob::ground, "")) return;
         if (bare || !task_.ground) return;

@@ -30,6 +30,8 @@ struct CableTask {
     ThirdWire third = ThirdWire::unsaid; // the job of the extra conductor
     std::string third_circuit;           // and of whose circuit
     Wires wires = Wires::ac;
+    bool power = true;                 // an AC power cable, whatever it carries
+    std::vector<std::string> channels; // on DC, of a strip cable: what each conductor is, in the cable's order
     Wiring wiring = Wiring::cable;
     Gauge gauge = Gauge::awg14;
     bool ground = true; // the kind has one besides the insulated conductors

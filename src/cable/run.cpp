@@ -4,6 +4,7 @@
 #include "cable/run.h"
 
 #include "cable/conductors.h"
+#include "codebook/stock/strips.h"
 #include "words/colour.h"
 #include "words/say.h"
 
@@ -92,6 +93,8 @@ void wire(CableRun& cable, Run const& run, CodeBook const& book) {
     task.wiring = c.wiring;
     task.gauge = *kind->gauge;
     task.ground = kind->ground;
+    task.power = kind->power;
+    if (c.on_dc()) task.channels = channels_of(*kind);
     auto found = conductors_of(colors, task, book);
     cable.conductors = std::move(found.conductors);
     cable.missing_hots = found.missing_hots;
@@ -105,6 +108,14 @@ void lay_unused(CableRun& cable, CableKind const* kind) {
     if (kind->ground) cable.conductors.push_back(conductor(wire_color("bare"), ConductorJob::ground));
 }
 } // namespace
+
+std::vector<std::string> channels_of(CableKind const& kind) {
+    if (!is_strip_cable(kind) || kind.insulated < 3) return {};
+    std::vector<std::string> all;
+    for (WireColor const& color : kind.colors)
+        all.push_back(color.is == Insulation::black ? std::string(kPlusChannel) : color.name);
+    return all;
+}
 
 std::vector<CableRun> cable_runs(Building const& building, CodeBook const& book) {
     std::vector<CableRun> cables;

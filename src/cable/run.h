@@ -19,11 +19,13 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace legwork {
 
-enum class ConductorJob { hot, neutral, ground, switched, traveller, interconnect, spare };
+// A channel is the way back of one colour of a strip, whose plus (the hot) is common to all.
+enum class ConductorJob { hot, neutral, ground, switched, traveller, interconnect, channel, spare };
 
 enum class Remark {
     as_made,   // the colour says what it is
@@ -37,11 +39,18 @@ struct Conductor {
     Insulation insulation = Insulation::other; // the same for whoever decides
     ConductorJob job = ConductorJob::spare;
     std::string circuit; // whose hot it is, or whose switched wire; empty for a shared neutral, a ground, a spare
+    std::string channel; // of a channel: "red", as the strip calls it
     Remark remark = Remark::as_made;
     std::string tape;    // colour of the tape; empty for as_made and forbidden
     Phrase why;          // one or two short sentences; empty for as_made
     Reference reference; // of the re-marking; section empty for as_made
 };
+
+// Of a strip's cable.
+inline constexpr std::string_view kPlusChannel = "plus";
+// What each conductor of a strip's cable is, in the cable's order, as sold: black the common plus, each other colour
+// the channel of its name. Empty for what is no strip's cable of three conductors or more.
+std::vector<std::string> channels_of(CableKind const& kind);
 
 struct CableRun {
     Run const* of = nullptr;           // the run of the building that it wires

@@ -194,15 +194,17 @@ inline constexpr auto kTopics = [] {
         Topic{"job-accept-unused", custom},
         Topic{"job-no-effect", custom},
 
+        Topic{"dc-fuse"},
+        Topic{"dc-drop"},
+        Topic{"dc-source", custom},
+        Topic{"tape-dc"},
+
         // Of rules that are explained and not checked yet.
         Topic{"box-full"},
         Topic{"box-mixed"},
         Topic{"run-hole"},
         Topic{"run-support"},
         Topic{"run-bundle"},
-        Topic{"dc-fuse"},
-        Topic{"dc-drop"},
-        Topic{"tape-dc"},
 
         Topic{"load-service"},
         Topic{"load-service/floor-area"},

@@ -3,6 +3,7 @@
 
 #include "rules/themes.h"
 
+#include "rules/dc/list.h"
 #include "rules/directory/list.h"
 #include "rules/job/list.h"
 #include "rules/later/list.h"

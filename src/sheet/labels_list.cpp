@@ -104,12 +104,19 @@ private:
     Catalogue const& catalogue_;
 };
 
+// The volts of direct current, which no colour tells: first, so that they stand where the rest is cut short.
+Phrase volts_phrase(Run const& run) {
+    Circuit const& c = *run.carries.front();
+    if (!c.on_dc()) return {};
+    return say("label/dc", said(volts_to_neutral(c.panel->feeds.front().kind)));
+}
+
 Phrase cable_phrase(Run const& run) {
     if (!run.of_circuit) return run.piece.called;
     auto breaker = breaker_phrase(run.carries);
     bool const fused = std::ranges::any_of(run.carries, &Circuit::on_dc);
     if (fused && !breaker.empty()) breaker = say("label/fuse", std::move(breaker));
-    return comma_list({run.piece.called, std::move(breaker)});
+    return comma_list({volts_phrase(run), run.piece.called, std::move(breaker)});
 }
 
 } // namespace

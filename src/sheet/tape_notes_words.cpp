@@ -143,6 +143,31 @@ Phrase at_box(EndOf const& end, Conductor const& wire) {
     return like ? say("note/wire-and-devices", wire_phrase(*like), there) : say("note/device-or-on");
 }
 
+bool has_channels(CableRun const& cable) {
+    return std::ranges::any_of(cable.conductors, [](Conductor const& c) { return c.job == ConductorJob::channel; });
+}
+
+// A wire of a strip's cable: from the controller to the strip, or on to more of the same cable.
+Phrase strip_lands(EndOf const& end, Conductor const& wire) {
+    auto const beyond = across_box(end, wire.circuit);
+    if (beyond && has_channels(beyond->cable())) {
+        auto const& wires = beyond->cable().conductors;
+        auto const like = std::ranges::find_if(
+            wires, [&](Conductor const& c) { return c.job == wire.job && c.channel == wire.channel; });
+        if (like != wires.end()) return say("note/wire-of", colour(like->color), beyond->run().mark);
+    }
+    if (wire.job == ConductorJob::hot) return end.far ? say("note/strip-plus") : say("note/controller-plus");
+    return end.far ? say("note/strip-channel", colour(wire.channel))
+                   : say("note/controller-channel", colour(wire.channel));
+}
+
+// The way in of a strip's controller, which stands in the box where the strip's cable begins.
+bool ends_in_controller(EndOf const& end, Conductor const& wire) {
+    if (!end.far || !on_dc(end.run()) || has_channels(end.cable())) return false;
+    auto const beyond = across_box(end, wire.circuit);
+    return beyond && has_channels(beyond->cable());
+}
+
 struct Landing {
     Phrase job, lands;
 };
@@ -153,11 +178,16 @@ Landing landing(SheetInput const& input, EndOf const& end, std::size_t conductor
     bool const shared = end.run().carries.size() > 1;
     auto const& of = wire.circuit.empty() ? end.run().mark : wire.circuit;
     auto const capped = say("note/cap");
+    bool const strip = has_channels(end.cable()), controller = ends_in_controller(end, wire);
     switch (wire.job) {
+    case ConductorJob::channel: return {say("note/channel-of", colour(wire.channel), of), strip_lands(end, wire)};
     case ConductorJob::hot:
+        if (strip && !panel) return {say("note/common-plus-of", of), strip_lands(end, wire)};
+        if (controller) return {say("note/positive-of", of), say("note/controller-in-plus")};
         return {dc ? say("note/positive-of", of) : say("note/hot-of", of),
                 panel ? hot_lands(input, end, conductor) : at_box(end, wire)};
     case ConductorJob::neutral:
+        if (controller) return {say("note/negative-of", of), say("note/controller-in-minus")};
         return {dc ? (shared ? say("note/shared-negative-of", of) : say("note/negative-of", of))
                    : (shared ? say("note/shared-neutral-of", of) : say("note/neutral-of", of)),
                 panel ? neutral_at_panel(end) : at_box(end, wire)};

@@ -55,6 +55,7 @@ std::string_view word(ConductorJob job) {
     case ConductorJob::switched: return "switched";
     case ConductorJob::traveller: return "traveller";
     case ConductorJob::interconnect: return "interconnect";
+    case ConductorJob::channel: return "channel";
     case ConductorJob::spare: break;
     }
     return "spare";
@@ -295,6 +296,18 @@ TEST_CASE("DC: positive as hot, negative as neutral, as made", "[cable]") {
     REQUIRE(home(job_of({c}, SupplyKind::dc_12)) == "red hot F1, black neutral F1");
     c.run.front().kind = "12/2";
     REQUIRE(home(job_of({c}, SupplyKind::dc_24)) == "black hot F1, white neutral F1, bare ground");
+}
+
+// Common practice, no source: four conductors are a common plus and a channel each. A green or white one was taken for
+// the ground or a neutral once.
+TEST_CASE("DC: a strip's conductors are its plus and its channels, never ground or neutral", "[cable]") {
+    auto c = circuit("S1", "18/4 lighting strip");
+    CHECK(home(job_of({c}, SupplyKind::dc_12)) == "black hot S1, red channel S1, green channel S1, blue channel S1");
+    c = circuit("S1", "18/5 lighting strip");
+    CHECK(home(job_of({c}, SupplyKind::dc_24)) ==
+          "black hot S1, red channel S1, green channel S1, blue channel S1, white channel S1");
+    c = circuit("B1", "18/3 thermostat"); // no strip's: what no pole takes is capped
+    CHECK(home(job_of({c}, SupplyKind::dc_12)) == "red hot B1, white neutral B1, green spare");
 }
 
 TEST_CASE("what carries no power has no jobs", "[cable]") {

@@ -83,6 +83,10 @@ inline constexpr RuleId kRules[] = {
     {"load-service", "E/W, W, N", "E/W, W, N"}, // N: another building, all of it at once
     {"job-assumed", "N", "N"},
     {"job-unknown", "W, N", "W, N"},
+    {"dc-fuse", "E, W", "E, W"}, // W: by practice, not by the wire's row
+    {"dc-drop", "W", "W"},
+    {"dc-source", "W", "W"},
+    {"tape-dc", "W", "W"},
     // Not in the first list: letters that no typeface has, acceptances that cover nothing, keys that do nothing yet.
     {"dir-no-letter", "W", "W"},
     {"job-accept-unused", "W", "W", false},
@@ -90,7 +94,6 @@ inline constexpr RuleId kRules[] = {
 };
 
 // Explained, not checked: with the rough-in sheets.
-inline constexpr std::string_view kLater[] = {"box-full",   "box-mixed", "run-hole", "run-support",
-                                              "run-bundle", "dc-fuse",   "dc-drop",  "tape-dc"};
+inline constexpr std::string_view kLater[] = {"box-full", "box-mixed", "run-hole", "run-support", "run-bundle"};
 
 } // namespace agreed

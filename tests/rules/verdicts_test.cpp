@@ -111,6 +111,9 @@ std::vector<Shown> made_for_one() {
         c.run = {piece("14/2", "Hall light"), piece("14/3", "Hall switch")};
     });
     auto const vague = one_pole("L1", 1).called("Lights");
+    auto const pump = one_pole("D1", 1).breaker(10_A).cable("14/2").load(60_VA).with(
+        [](typed::Circuit& c) { c.run[0].length = from_mm(2000); });
+    auto const on_dc = job({pump}, SupplyKind::dc_12);
     return {
         {"mw-line-to-line", "NEC 2023", job({both}), job({two_pole("WH", 1)})},
         {"mw-one-pole-gfci", "NEC 2023", file(kBoathouse), pair_job({1}, {3})},
@@ -167,6 +170,10 @@ std::vector<Shown> made_for_one() {
         {"need-neutral-at-switch", "NEC 2023", at_home({loop}), job({loop})},
         {"load-service", "CE 2024", file(kBoathouse),
          with(file(kBoathouse), [](typed::Job& j) { j.panels[0].main.reset(); })},
+        {"dc-fuse", "NEC 2023", on_dc, with(on_dc, [](typed::Job& j) { j.circuits[0].breaker.reset(); })},
+        {"dc-drop", "NEC 2023", on_dc, with(on_dc, [](typed::Job& j) { j.circuits[0].load.reset(); })},
+        {"dc-source", "NEC 2023", with(on_dc, [](typed::Job& j) { j.panels[0].output = 20_A; }), on_dc},
+        {"tape-dc", "NEC 2023", on_dc, job({one_pole("L1", 1)})},
         {"job-accept-unused", "NEC 2023",
          with(job({vague}),
               [](typed::Job& j) {

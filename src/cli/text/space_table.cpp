@@ -75,7 +75,7 @@ std::string idle(Table const& t, int space) {
 std::vector<std::string> cell(Table const& t, std::optional<int> space) {
     if (!space) return {""};
     std::vector<std::string> lines;
-    auto const leg = letter(t.panel.layout.leg(*space));
+    char const leg = t.panel.is_dc() ? ' ' : letter(t.panel.layout.leg(*space)); // a block of fuses has no legs
     for (char const half : {'\0', 'a', 'b'})
         if (auto const at = t.filled.find({*space, half}); at != t.filled.end())
             lines.push_back(fmt::format("{:>4} {} {}", text(at->first), leg, at->second));

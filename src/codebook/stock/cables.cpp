@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "codebook/stock/cables.h"
+#include "codebook/stock/strips.h"
 
 #include "units/power_cable.h"
 
@@ -17,19 +18,20 @@ struct NamedCable {
     std::optional<Gauge> gauge;
     std::string_view colors; // comma-separated
     std::string_view jacket;
+    bool strip = false; // made for lighting strips
 };
 
 constexpr std::string_view kFourPairs = "white/blue,blue,white/orange,orange,white/green,green,white/brown,brown";
 constexpr std::string_view kNoJacket{};
 constexpr std::array kNamed{
-    NamedCable{"22/2 lighting strip", Gauge::awg22, "red,black", kNoJacket},
-    NamedCable{"22/4 lighting strip", Gauge::awg22, "black,red,green,blue", kNoJacket},
-    NamedCable{"20/2 lighting strip", Gauge::awg20, "red,black", kNoJacket},
-    NamedCable{"18/2 lighting strip", Gauge::awg18, "red,black", kNoJacket},
-    NamedCable{"18/4 lighting strip", Gauge::awg18, "black,red,green,blue", kNoJacket},
-    NamedCable{"18/5 lighting strip", Gauge::awg18, "black,red,green,blue,white", kNoJacket},
-    NamedCable{"16/2 lighting strip", Gauge::awg16, "red,black", kNoJacket},
-    NamedCable{"16/4 lighting strip", Gauge::awg16, "black,red,green,blue", kNoJacket},
+    NamedCable{"22/2 lighting strip", Gauge::awg22, "red,black", kNoJacket, true},
+    NamedCable{"22/4 lighting strip", Gauge::awg22, "black,red,green,blue", kNoJacket, true},
+    NamedCable{"20/2 lighting strip", Gauge::awg20, "red,black", kNoJacket, true},
+    NamedCable{"18/2 lighting strip", Gauge::awg18, "red,black", kNoJacket, true},
+    NamedCable{"18/4 lighting strip", Gauge::awg18, "black,red,green,blue", kNoJacket, true},
+    NamedCable{"18/5 lighting strip", Gauge::awg18, "black,red,green,blue,white", kNoJacket, true},
+    NamedCable{"16/2 lighting strip", Gauge::awg16, "red,black", kNoJacket, true},
+    NamedCable{"16/4 lighting strip", Gauge::awg16, "black,red,green,blue", kNoJacket, true},
     NamedCable{"18/2 thermostat", Gauge::awg18, "red,white", "brown"},
     NamedCable{"18/3 thermostat", Gauge::awg18, "red,white,green", "brown"},
     NamedCable{"18/4 thermostat", Gauge::awg18, "red,white,green,yellow", "brown"},
@@ -117,6 +119,11 @@ CableKind const* cable_kind_named(std::string_view name) {
     }();
     auto const at = std::ranges::find(all, name, &CableKind::name);
     return at == all.end() ? nullptr : &*at;
+}
+
+bool is_strip_cable(CableKind const& kind) {
+    auto const at = std::ranges::find(kNamed, kind.name, &NamedCable::name);
+    return at != kNamed.end() && at->strip;
 }
 
 std::vector<std::string> named_cable_kinds() {

@@ -26,6 +26,7 @@ struct FiguresNeeded {
     bool cable = true, load = true;
 };
 FiguresNeeded needs_of(Circuit const& c) {
+    if (c.on_dc()) return {!c.is_spare(), !c.is_spare() && !c.is_source() && !c.fed_panel() && !c.off};
     bool const no_load_of_its_own = c.use && (c.use->source || c.use->demand == Demand::none);
     FiguresNeeded needs;
     if (c.is_spare() || c.is(PanelPart::main) || c.is(PanelPart::surge_protector)) needs.cable = false;
@@ -43,7 +44,10 @@ Keys missing_keys(Circuit const& c) {
     if (needs.cable && no_length) add(keys, "length");
     if (needs.load && !is_draw_known(c)) add(keys, "load");
     for (std::string const& key : c.asked)
-        if (key != "name" && key != "room" && !(key == "load" && is_draw_known(c))) add(keys, key);
+        if (c.on_dc() && key == "breaker")
+            add(keys, "fuse");
+        else if (key != "name" && key != "room" && !(key == "load" && is_draw_known(c)))
+            add(keys, key);
     return keys;
 }
 
@@ -51,6 +55,16 @@ Keys missing_keys(Run const& cable) {
     Keys keys; // one that is typed as "?" is missing too
     if (cable.piece.called.empty()) add(keys, "kind");
     if (!cable.piece.length) add(keys, "length");
+    return keys;
+}
+
+// Without these nothing holds what hangs on a block of fuses against anything.
+Keys dc_keys(Panel const& panel) {
+    Keys keys;
+    if (!panel.is_dc() || panel.circuits.empty()) return keys;
+    if (!panel.output && !panel.feeder_said) add(keys, "output");
+    if (!panel.bus) add(keys, "bus");
+    for (std::string const& key : panel.asked) std::erase(keys, key);
     return keys;
 }
 
@@ -155,7 +169,9 @@ std::vector<ToMeasure> to_measure(Case const& c) {
     for (Supply const& s : building.supplies)
         add_all(list, Subject::supply, s.name, panel_of_supply(building, s), s.asked);
     for (Panel const& p : building.panels) {
-        add_all(list, Subject::panel, p.name, p.name, p.asked);
+        auto noted = p.asked;
+        for (std::string& key : dc_keys(p)) noted.push_back(std::move(key));
+        add_all(list, Subject::panel, p.name, p.name, std::move(noted));
         add_all(list, Subject::panel, p.name, p.name, quiet_keys(c, p), false);
     }
     auto const asked = protection_asked(c);

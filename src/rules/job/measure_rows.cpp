@@ -27,7 +27,7 @@ Rows const& circuit_rows() {
          "which leg it loads, and whether a pair is on opposite legs", "mw-opposite-legs panel-legs-uneven", panel,
          closed},
         {"fuse", "the fuse's rating", "read it on the fuse or its holder", "your eyes and a lamp", "\"________ A\"",
-         "whether the fuse protects its wire", "dc-fuse", panel, closed},
+         "whether the fuse protects its wire, and what the circuit may carry", "dc-fuse", panel, closed},
         {"cable", "the cable", "read the print on its jacket in the panel, power off", "a lamp and reading glasses",
          "\"____/____\" (size / wires besides the ground)",
          "the largest breaker it may stand on, and whether it has a wire for each job",
@@ -41,7 +41,7 @@ Rows const& circuit_rows() {
          "wire-breaker-fits wire-smaller-downstream", outlet, off_dead},
         {"length", "the length of the cable", "walk the run with a tape, panel to box, bends and drops included",
          "a tape or a measuring wheel", "\"________ {m}\"", "how much voltage is lost on the way, and the cut of cable",
-         "wire-drop", run, closed},
+         "wire-drop dc-drop", run, closed},
         {"box", "its first box", "follow the cable from the panel", "your eyes", "\"____________\"",
          "where a pair parts, and what the tape note is headed", "", run, closed},
         {"colors", "the colours in its cable", "open the box at its end, power off, and write them down", "a lamp",
@@ -110,7 +110,8 @@ Rows const& panel_rows() {
          "what each leg may carry, and what solar or a battery may add", "panel-main-overloaded panel-backfeed", panel,
          closed},
         {"bus", "the bus rating", "read it on the label in the panel's door", "your eyes and a lamp", "\"________ A\"",
-         "what solar or a battery may add", "panel-backfeed", panel, closed},
+         "what solar or a battery may add, and what a block of fuses may carry", "panel-backfeed dc-source", panel,
+         closed},
         {"main_at", "the end that the main is at", "look where the main, or the lugs that the feed lands on, sit",
          "your eyes", "\"top\" / \"bottom\"", "where a source's breaker has to stand", "panel-backfeed", panel, closed},
         {"spaces", "the number of spaces", "count the positions of the bus, filled or not", "your eyes", "______",
@@ -124,7 +125,8 @@ Rows const& panel_rows() {
          "a lamp", "______", "whether every neutral has a terminal of its own", "panel-neutral-terminals", panel,
          off_dead},
         {"output", "the source's output", "read it on its nameplate", "your eyes and a lamp", "\"________ A\"",
-         "whether the bus takes it beside the main", "panel-backfeed", appliance, closed},
+         "whether the bus takes it beside the main; of direct current what may run together",
+         "panel-backfeed dc-source", appliance, closed},
     };
     return rows;
 }

@@ -53,34 +53,4 @@ constinit Rule const run_bundle{
     .remedy = "Spread the cables over several holes, keep them apart, or pull one size larger.",
 };
 
-constinit Rule const dc_fuse{
-    .id = "dc-fuse",
-    .asks = "Each wire of a DC circuit has a fuse no larger than the wire is good for, close to the battery.",
-    .why = "A battery gives hundreds of amperes into a short. At 12 V nobody is shocked, but a wire as thin as a "
-           "lamp's glows within seconds, and between the battery and the fuse nothing protects it at all.",
-    .remedy = "Put the fuse at the battery end, as close to it as can be, sized by the thinnest wire behind it; add a "
-              "fuse wherever a thinner wire branches off.",
-};
-
-constinit Rule const dc_drop{
-    .id = "dc-drop",
-    .asks = "The voltage that reaches the load of a DC circuit is enough for it.",
-    .why = "3 V lost of 240 V is nothing; 3 V lost of 12 V is a quarter. The same power at 12 V draws ten times the "
-           "current of 120 V, so a wire that is safe for its fuse may still leave a pump that stalls and a lamp that "
-           "is brown.",
-    .remedy =
-        "Reckon with the way out and back, not just out. Pull thicker wire, shorten the way, or use 24 V or 48 V.",
-};
-
-constinit Rule const tape_dc{
-    .id = "tape-dc",
-    .asks = "The colours of DC wires say which is plus and which is minus, and do not look like house wiring.",
-    .why =
-        "Black is a hot wire in a 120 V box and the minus of a battery; white is neutral in one, and often plus in "
-        "another. Somebody who takes one for the other burns out a controller or touches what they thought was dead.",
-    .remedy = "Mark plus red and minus black at every end, write the volts beside the marks, and keep DC wires out of "
-              "the boxes of house wiring.",
-    .stops_cables = false,
-};
-
 } // namespace legwork

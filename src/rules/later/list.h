@@ -8,10 +8,8 @@
 
 #define LEGWORK_BOX_RULES(rule) rule(box_full) rule(box_mixed)
 #define LEGWORK_RUN_RULES(rule) rule(run_hole) rule(run_support) rule(run_bundle)
-#define LEGWORK_DC_RULES(rule) rule(dc_fuse) rule(dc_drop) rule(tape_dc)
 
 namespace legwork {
 LEGWORK_BOX_RULES(LEGWORK_DECLARE)
 LEGWORK_RUN_RULES(LEGWORK_DECLARE)
-LEGWORK_DC_RULES(LEGWORK_DECLARE)
 } // namespace legwork

@@ -27,6 +27,7 @@ inline constexpr std::array kLabelRows{
     Row{"label/tip", "tip", "this label is at the cut end"},
     Row{"label/keep", "keep", "this label is set back on the jacket"},
     Row{"label/fuse", "{amps} fuse"},
+    Row{"label/dc", "DC {volts}", "direct current"},
     Row{"label/spaces", "{spaces}, rev {revision}"},
     Row{"label/marker-panel-end", "panel end"},
     Row{"label/marker-box-end", "box end"},

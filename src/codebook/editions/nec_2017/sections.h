@@ -161,7 +161,7 @@ inline constexpr auto kSectionRows = std::to_array<SectionRow>({
     {"run-bundle", "310.15(B)(3)(a), 334.80", seen},
     {"dc-fuse", "240.4", practice},
     {"dc-drop", silent},
-    {"tape-dc", "210.5(C)(2)", seen},
+    {"tape-dc", silent}, // 210.5(C)(2) is of more than 60 V
 
     {"load-service", "230.42, 220.40", seen, FromMemory::second_number},
     {"load-service/floor-area", "220.12", seen},
