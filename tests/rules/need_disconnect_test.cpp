@@ -23,6 +23,8 @@ TEST_CASE("need-disconnect: once a kind, with all that are of it", "[check][need
 TEST_CASE("need-disconnect: a plug, old work and what has no machine ask for none", "[check][need]") {
     CHECK(says("need-disconnect", job({one_pole("DW", 1).use("dishwasher").outlets({"5-20R"})}), "NEC 2023").empty());
     CHECK(says("need-disconnect", job({one_pole("DW", 1).use("dishwasher")}), "NEC 2023") == "note DW");
+    CHECK(says("need-disconnect", job({one_pole("DW", 1).use("dishwasher").load(300_VA)}), "NEC 2023").empty());
+    CHECK(says("need-disconnect", job({one_pole("SA", 1).use("smoke alarms")}), "NEC 2023").empty());
     CHECK(says("need-disconnect", job({two_pole("WH", 1).use("water heater").old()}), "NEC 2023").empty());
     CHECK(says("need-disconnect", job({one_pole("R1", 1).use("receptacles")}), "NEC 2023").empty());
 }

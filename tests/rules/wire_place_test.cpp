@@ -66,7 +66,7 @@ TEST_CASE("wire-place: a name that stands in the open proposes it, and is told",
     CHECK(says("wire-place", job({dock}), "CE 2024") == "warning D1");
     auto const told = found("job-assumed", job({dock}));
     REQUIRE(told.size() == 2);
-    CHECK(told[0].message == "Taken from the names: the cable of D1 runs outdoors.");
+    CHECK(told[0].message == "The cable of D1 is taken to run outdoors, as the names say.");
     auto inside = dock;
     inside.c.where = WirePlace::dry;
     CHECK(says("wire-place", job({inside}), "NEC 2023").empty());

@@ -74,7 +74,7 @@ void judge_places(Case const& c, Inspection& seen) {
     std::vector<std::string> marks;
     for (Circuit const* circuit : outdoors) marks.push_back(circuit->mark);
     auto f = finding(c, job_assumed, Gravity::usual, about(outdoors, "name"));
-    f.message = fmt::format("Taken from the names: the cable of {} runs outdoors", listed(marks));
+    f.message = fmt::format("The cable of {} is taken to run outdoors, as the names say", listed(marks));
     f.fix = "Write `where` (\"dry\", \"outdoors\", \"buried\"): what cable may lie there is judged by it";
     seen.found(std::move(f));
 }

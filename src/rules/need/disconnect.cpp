@@ -29,9 +29,12 @@ bool is_pool(Circuit const& c) { return c.use->demand == Demand::pool; }
 bool is_machine(Circuit const& c) {
     return c.is_motor() && c.use->dedicated && !c.use->lighting && !is_cooling(c) && !is_pool(c);
 }
+// Up to here its breaker is enough: NEC 422.31(A), from memory.
+constexpr VoltAmperes kSmall = 300_VA;
 bool is_appliance(Circuit const& c) {
     return c.use->fixed && !c.use->heating && !c.use->lighting && !is_cooling(c) && !is_pool(c) && !is_machine(c) &&
-           c.use->demand != Demand::none && c.use->demand != Demand::vehicle;
+           c.use->demand != Demand::none && c.use->demand != Demand::general && c.use->demand != Demand::vehicle &&
+           (!c.load || *c.load > kSmall);
 }
 
 // The order in which they are told.
