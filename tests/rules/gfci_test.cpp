@@ -150,6 +150,15 @@ TEST_CASE("gfci-needed: volts and amperes in scope", "[check][gfci]") {
     REQUIRE(ce(kRule, at_240("outdoor", "", {"6-20R", "5-20R"}).breaker(20_A)) == "EEE");
 }
 
+TEST_CASE("gfci-needed: a receptacle outdoors that a vehicle is charged at, CE", "[check][gfci]") {
+    // CE 86-306(2) of 2021, on a page that quotes it: class A for a 5-20R outdoors. Else it is an outdoor receptacle.
+    auto const car = at("vehicle charger", "Driveway", {"5-20R"}).breaker(20_A);
+    REQUIRE(ce(kRule, car) == "EEE");
+    REQUIRE(found(kRule, job({car}), "CE 2021").at(0).reference.section == "86-306(2)");
+    REQUIRE(found(kRule, job({car}), "CE 2018").at(0).reference.section == "26-704");
+    REQUIRE(ce(kRule, at("vehicle charger", "Driveway")) == "---"); // wired in
+}
+
 TEST_CASE("gfci-needed: appliances by use, from one page or from memory a warning at most", "[check][gfci]") {
     REQUIRE(nec(kRule, at("dishwasher", "")) == "EEW");
     REQUIRE(nec(kRule, at("sump pump", "Utility room")) == "-EW");
