@@ -130,7 +130,8 @@ std::vector<CableRun> cable_runs(Building const& building, CodeBook const& book)
             Circuit const& c = *run.carries.front();
             // The first piece of its own begins where the home run ends, in whose cable the hot may be red; others
             // where the one before ends.
-            if (run.segment > 0)
+            // A strip's cable begins at its controller, and what comes in there is never joined to what goes out.
+            if (run.segment > 0 && (!run.piece.kind || channels_of(*run.piece.kind).empty()))
                 cable.note =
                     change(hot_of(run.segment == 1 ? cables[home] : cables.back(), c.mark), hot_of(cable, c.mark), c);
         }

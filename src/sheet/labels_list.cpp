@@ -104,11 +104,11 @@ private:
     Catalogue const& catalogue_;
 };
 
-// The volts of direct current, which no colour tells: first, so that they stand where the rest is cut short.
-Phrase volts_phrase(Run const& run) {
-    Circuit const& c = *run.carries.front();
-    if (!c.on_dc()) return {};
-    return say("label/dc", said(volts_to_neutral(c.panel->feeds.front().kind)));
+// "keep"; of direct current "DC 12 V, keep": no colour tells its volts, and these words are never cut short.
+Phrase which_phrase(Run const& run, Phrase which) {
+    Circuit const* c = run.of_circuit ? run.carries.front() : nullptr;
+    if (!c || !c->on_dc()) return which;
+    return comma_list({say("label/dc", said(volts_to_neutral(c->panel->feeds.front().kind))), std::move(which)});
 }
 
 Phrase cable_phrase(Run const& run) {
@@ -116,7 +116,7 @@ Phrase cable_phrase(Run const& run) {
     auto breaker = breaker_phrase(run.carries);
     bool const fused = std::ranges::any_of(run.carries, &Circuit::on_dc);
     if (fused && !breaker.empty()) breaker = say("label/fuse", std::move(breaker));
-    return comma_list({volts_phrase(run), run.piece.called, std::move(breaker)});
+    return comma_list({run.piece.called, std::move(breaker)});
 }
 
 } // namespace
@@ -151,7 +151,7 @@ std::vector<CableEnd> cable_ends(Building const& building, std::vector<CableRun>
             CableEnd end;
             end.run = &run;
             for (auto const& which : {say("label/tip"), say("label/keep")}) {
-                label.which = words(which);
+                label.which = words(which_phrase(run, which));
                 end.labels.push_back(label);
             }
             end.markers = words.markers_of(run, cables[i], far ? run.is_feeder() : run.is_home_run());

@@ -26,7 +26,8 @@ struct CableLabel {
     std::string cable;             // "12/3, 2P 20 A"; what is not known is left out
     std::string end, end_name;     // "Panel end: Main", "Main": where this label is
     std::string other, other_name; // "other end: box Dock", "Dock": where the rest of the cable is
-    std::string which;             // "keep": set back on the jacket; "tip": lost when the cable is trimmed
+    std::string which; // of direct current behind its volts, "DC 12 V, keep". "keep": set back on the jacket; "tip":
+                       // lost when the cable is trimmed
 };
 
 // Goes round one conductor.

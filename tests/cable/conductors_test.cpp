@@ -306,6 +306,9 @@ TEST_CASE("DC: a strip's conductors are its plus and its channels, never ground 
     c = circuit("S1", "18/5 lighting strip");
     CHECK(home(job_of({c}, SupplyKind::dc_24)) ==
           "black hot S1, red channel S1, green channel S1, blue channel S1, white channel S1");
+    c = circuit("S2", "18/2 lighting strip"); // red is its plus up to the controller, which nobody goes round
+    c.run.push_back({.kind = "18/4 lighting strip", .length = from_mm(2000), .to = ""});
+    CHECK(cable_runs(job_of({c}, SupplyKind::dc_12), nec()).back().note.empty());
     c = circuit("B1", "18/3 thermostat"); // no strip's: what no pole takes is capped
     CHECK(home(job_of({c}, SupplyKind::dc_12)) == "red hot B1, white neutral B1, green spare");
 }

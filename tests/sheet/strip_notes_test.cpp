@@ -81,9 +81,9 @@ TEST_CASE("labels: each label of direct current says its volts", "[sheet][labels
         auto const ends = cable_ends(b, cable_runs(b, *code_book("CE 2024")));
         REQUIRE(ends.size() == 4);
         for (auto const& end : ends)
-            for (auto const& label : end.labels) CHECK(label.cable.starts_with(volts));
+            for (auto const& label : end.labels) CHECK(label.which.starts_with(volts));
     }
     auto const ac = resolve(workshop("CE 2024"));
     for (auto const& end : cable_ends(ac, cable_runs(ac, *code_book("CE 2024"))))
-        for (auto const& label : end.labels) CHECK(label.cable.find("DC") == std::string::npos);
+        for (auto const& label : end.labels) CHECK(label.which.find("DC") == std::string::npos);
 }
