@@ -96,7 +96,10 @@ class Journey:
             told = re.findall(r"\[([a-z0-9-]+)\]", called.out)
             for rule in {f["rule"] for f in self.all_findings}:
                 count = sum(f["rule"] == rule for f in self.all_findings)
-                require(told.count(rule) == count, f"{count} findings of {rule}, {told.count(rule)} told by {words}")
+                # Without headings what reads the same is told once, and untouched work a line a panel and kind.
+                least = count if words else 1
+                require(least <= told.count(rule) <= count,
+                        f"{count} findings of {rule}, {told.count(rule)} told by {words}")
         some = self.rng.choice([["--min", "error"], ["--min", "warning"], ["--rule", "job-assumed"],
                                 ["--rule", self.rng.choice(self.all_findings)["rule"]] if self.all_findings else []])
         part = self.call("check", *some, "--json")

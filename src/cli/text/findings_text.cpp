@@ -103,7 +103,10 @@ void list_group(Session const& s, FindingGroup const& g, Streams& streams) {
         streams.out << heading << '\n' << std::string(character_count(heading), '-') << '\n';
     }
     if (g.told == Told::in_short) return list_in_short(s, g, streams);
-    for (Alike const& some : alike_but_for_the_circuit(g.findings)) list_alike(s, some, g.told, streams);
+    if (!g.heading.empty()) // under a heading each stands where it belongs
+        for (Finding const* f : g.findings) list_alike(s, {f}, g.told, streams);
+    else
+        for (Alike const& some : alike_but_for_the_circuit(g.findings)) list_alike(s, some, g.told, streams);
     if (g.told == Told::closely && g.findings.back()->severity != Severity::error) streams.out << '\n';
 }
 
