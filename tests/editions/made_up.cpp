@@ -68,6 +68,9 @@ constexpr RemarkingTable kRemarking{
     .large_as_neutral = {Remarking::unread, unread, "tape-as-neutral/large"},
     .green = {Remarking::unread, unread, "tape-green"},
 };
+constexpr BranchLimits kBranchLimits{};
+constexpr CablePlaces kCablePlaces{
+    .rows = {}, .wet_type = "UF", .burial = {.cable = {600, unread}, .conduit = {450, unread}, .circuit = {}}};
 constexpr DropLimits kDropLimits{.part_percent = {3, unread},
                                  .total_percent = {5, unread},
                                  .unknown_percent = {80, Source::practice},
@@ -106,6 +109,8 @@ constexpr CodeBook kBook{
     .range = kRange,
     .receptacles = kReceptacles,
     .lone_receptacle = {},
+    .branch_limits = kBranchLimits,
+    .cable_places = kCablePlaces,
     .outlet_count = unread,
     .remarking = kRemarking,
     .drop_limits = kDropLimits,

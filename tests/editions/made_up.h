@@ -40,6 +40,8 @@ constexpr CodeBook as_nec_2023(std::string_view edition, SectionTable const& sec
         .range = b.range,
         .receptacles = b.receptacles,
         .lone_receptacle = b.lone_receptacle,
+        .branch_limits = b.branch_limits,
+        .cable_places = b.cable_places,
         .outlet_count = b.outlet_count,
         .remarking = b.remarking,
         .drop_limits = b.drop_limits,

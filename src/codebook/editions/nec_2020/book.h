@@ -49,7 +49,6 @@ inline constexpr CodeBook kBook{
     .motor_wire_percent = {125, seen},
     .motor_breaker_percent = {250, seen},
     .motor_breaker_most_percent = {400, seen},
-    .motor_breaker_most_above_100_a = Figure{300, seen},
     .welder_breaker_percent = {200, seen},
     .range = nec::kRange,
     .receptacles = nec::kReceptacles,

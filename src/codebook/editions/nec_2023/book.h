@@ -50,7 +50,6 @@ inline constexpr CodeBook kBook{
     .motor_wire_percent = {125, seen},
     .motor_breaker_percent = {250, noted},
     .motor_breaker_most_percent = {400, noted},
-    .motor_breaker_most_above_100_a = Figure{300, noted},
     .welder_breaker_percent = {200, noted},
     .range = nec::kRange,
     .receptacles = nec::kAtLeastReceptacles,
