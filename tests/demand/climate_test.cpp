@@ -58,7 +58,8 @@ TEST_CASE("the larger of heating and cooling is told with both figures", "[deman
 }
 
 TEST_CASE("a motor that heat leaves out is still the largest motor of all", "[demand][climate][motor]") {
-    // NEC 220.60, from memory: 25 % of the left-out air conditioner, not of the smaller pump that runs.
+    // NEC 220.60, its text seen and its reading argued: 25 % of the left-out air conditioner, not of the smaller pump
+    // that runs.
     auto const loads = circuit("HT", "heating", "6 kW", 2) + circuit("AC", "air conditioner", "3 kW", 2) +
                        circuit("WP", "well pump", "1 kW", 2);
     auto const p = service_load(home("NEC 2020", kHome + loads), standard);
@@ -69,7 +70,7 @@ TEST_CASE("a motor that heat leaves out is still the largest motor of all", "[de
     CHECK(motor.argued);
     CHECK(p.load->total_va == kStandard + 1000 + 6000 + 750);
     CHECK_THAT(notes(p), Contains("AC never runs with what is larger") && Contains("NEC 2020 220.60"));
-    // A larger motor that runs: its 25 % alone, and nothing of memory.
+    // A larger motor that runs: its 25 % alone, and nothing that is argued.
     auto const q = service_load(home("NEC 2020", kHome + loads + circuit("W2", "well pump", "4 kW", 2)), standard);
     CHECK(step(q.load->steps, "Largest motor").va == 1000);
     CHECK(step(q.load->steps, "Largest motor").reference.source == Source::seen);

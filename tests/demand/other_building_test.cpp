@@ -85,7 +85,7 @@ TEST_CASE("heat against cooling is judged with what long running adds", "[demand
     auto const p = service_load(home("NEC 2023", loads));
     CHECK(p.load->total_va == 5000 + 1250 + 6000 + 1500);
     CHECK(in_english(step(p.load->steps, "The larger of heating and cooling").arithmetic) ==
-          "5000 VA or 5100 VA: 5000 VA, the larger with what is added for long running");
+          "5000 VA or 5100 VA: 5000 VA, the larger with what it adds further down");
 }
 
 TEST_CASE("one hot and its neutral: the neutral carries all of it", "[demand][listed]") {

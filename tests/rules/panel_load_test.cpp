@@ -176,7 +176,7 @@ TEST_CASE("panel-main-overloaded: a load that no situation has is judged by itse
     REQUIRE(says("panel-main-overloaded", made) == "note Main"); // alone just the main; with the lights more
     // Through a feeder it is the same load.
     made.panels[0].main = 50_A;
-    made.circuits.push_back(two_pole("SP", 5).use("feeder"));
+    made.circuits.push_back(two_pole("SP", 5).use("feeder").breaker(60_A));
     typed::Panel shed;
     shed.name = "Shed";
     shed.spaces = 12;

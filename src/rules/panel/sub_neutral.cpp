@@ -82,8 +82,9 @@ Verdict judge(Case const& c) {
 
 constinit Rule const panel_sub_neutral{
     .id = "panel-sub-neutral",
-    .asks = "Neutral and ground are joined in one place: not in a panel below another, and where, of what a cord or a "
-            "source alone feeds?",
+    .asks =
+        "Neutral and ground are joined in one place: not in a panel below another, and in a known one of what a cord "
+        "or a source alone feeds.",
     .why = "Joined again in a sub-panel they share the neutral's current: it flows in ground wires, pipes and boxes, "
            "and GFCI breakers ahead trip. They are joined once, at the service. What hangs on a cord, an inverter or a "
            "generator has its one bond in any of several places; joined nowhere, a fault trips no breaker.",

@@ -72,8 +72,8 @@ inline constexpr std::array kLoadStepRows{
     Row{"load/cooling", "Cooling"},
     Row{"load/larger-season", "The larger of heating and cooling"},
     Row{"load/one-or-other", "{heating} VA or {cooling} VA: {va} VA"},
-    Row{"load/one-or-other-long", "{heating} VA or {cooling} VA: {va} VA, the larger with what is added for long "
-                                  "running"},
+    Row{"load/one-or-other-long", "{heating} VA or {cooling} VA: {va} VA, the larger with what it adds further "
+                                  "down"},
 
     Row{"load/managed", "Energy management"},
     Row{"load/managed-all", "Energy management, all of it"},
