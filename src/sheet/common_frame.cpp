@@ -33,7 +33,8 @@ std::vector<std::string> foot_lines(SheetInput const& input, Form const& form, F
             lines.push_back(std::move(line));
     };
     for (std::string const& own : frame.foot) add(own);
-    add(input.words(caution()));
+    Panel const* panel = panel_named(input.building, frame.panel);
+    add(input.words(panel && panel->is_dc() ? say("frame/caution-dc") : caution())); // the shorter of the two
     return lines;
 }
 
@@ -199,6 +200,9 @@ Phrase how_to_reprint(SheetInput const& input) {
     return say("frame/reprint", named ? Phrase(input.file) : say("frame/reprint-file"));
 }
 
+bool is_all_dc(Building const& building) {
+    return !building.panels.empty() && std::ranges::all_of(building.panels, &Panel::is_dc);
+}
 Phrase caution() { return say("frame/caution"); }
 
 Phrase comma_list(Phrases words) {

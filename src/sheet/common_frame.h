@@ -47,6 +47,7 @@ Phrase date_phrase(Date const& date);             // "2026-05-02"
 Phrase page_of(std::size_t number, std::size_t pages);
 Phrase checked_against(Building const& building); // "checked against CE 2024"
 Phrase how_to_reprint(SheetInput const& input);   // "Reprint: legwork print boathouse.toml"
+bool is_all_dc(Building const& building);         // no panel of it has legs, so that its sheets speak of none
 Phrase caution();                                 // design: care, in few words
 // "A, B, C" of those that say something.
 Phrase comma_list(Phrases words);

@@ -26,7 +26,8 @@ std::string right_words(SheetInput const& input, std::size_t number, std::size_t
 
 Margins margins(SheetInput const& input, Form const& form) {
     Mm const width = form.width - 2 * form.margin;
-    Margins found{{input.words(imprint(input.building))}, lines_of(input, say("label/care"), width)};
+    Margins found{{input.words(imprint(input.building))},
+                  lines_of(input, is_all_dc(input.building) ? say("label/care-dc") : say("label/care"), width)};
     for (auto& line : lines_of(input, say("label/which"), width)) found.top.push_back(std::move(line));
     return found;
 }
@@ -67,7 +68,7 @@ std::vector<std::vector<std::string>> carrier_labels(SheetInput const& input, Re
     if (auto const of = comma_list({revision_phrase(input.building), page}); !of.empty()) add(of);
     add(checked_against(input.building));
     add(say("label/which"));
-    add(say("label/short-care"));
+    add(is_all_dc(input.building) ? say("label/short-care-dc") : say("label/short-care"));
     std::size_t each = 1;
     while (block_height(each + 1, kFloor) <= area.height) ++each;
     std::vector<std::vector<std::string>> labels;

@@ -101,7 +101,7 @@ CardFoot card_foot(SheetInput const& input) {
     for (auto const& band : bands(input, "", false)) said.push_back(band);
     foot.band = input.words(joined("note/bands", said));
     foot.widest_part = part_words(input, 99, 99);
-    foot.care = input.words(say("note/care"));
+    foot.care = input.words(is_all_dc(input.building) ? say("note/care-dc") : say("note/care"));
     foot.imprint = input.words(say("list/comma", imprint(input.building), input.building.code));
     return foot;
 }

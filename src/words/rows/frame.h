@@ -29,6 +29,11 @@ inline constexpr std::array kFrameRows{
         "A planning aid: the local code and the authority having jurisdiction decide. Work in a panel is for people "
         "licensed or permitted to do it. Switch off, lock out, prove dead on both legs before touching. In many panels "
         "the line side stays live with the main off."},
+    Row{"frame/caution-dc",
+        "A planning aid: the local code and the authority having jurisdiction decide. Work in a panel is for people "
+        "licensed or permitted to do it. Disconnect battery and supply, prove dead before touching: up to its first "
+        "fuse a battery is always live.",
+        "of a block of fuses on direct current: it has no legs"},
 };
 
 } // namespace legwork

@@ -39,6 +39,11 @@ inline constexpr std::array kLabelRows{
         "A planning aid: the local code and the authority having jurisdiction decide. For people licensed or permitted "
         "to do it. Switch off, lock out, prove dead on both legs; the line side may stay live with the main off.",
         "the full caution is longer than a margin"},
+    Row{"label/care-dc",
+        "A planning aid: the local code and the authority having jurisdiction decide. For people licensed or permitted "
+        "to do it. Disconnect battery and supply, prove dead; up to its first fuse a battery is always live."},
+    Row{"label/short-care-dc", "A planning aid: local code and authority decide. For people licensed or permitted. "
+                               "Disconnect, prove dead; a battery is always live."},
     Row{"label/short-care", "A planning aid: local code and authority decide. For people licensed or permitted. Switch "
                             "off, lock out, prove "
                             "dead on both legs; the line side may stay live."},

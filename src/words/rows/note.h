@@ -22,6 +22,7 @@ inline constexpr std::array kNoteRows{
     Row{"note/bands", "{bands}. {more}"},
     Row{"note/part", "{number} of {parts}"},
     Row{"note/care", "Switch off, lock out, prove dead on both legs before touching."},
+    Row{"note/care-dc", "Disconnect battery and supply, prove dead before touching."},
     Row{"note/panel", "panel {name}", "left alone where the name has the word already"},
     Row{"note/panel-title", "Panel {name}", "left alone where the name has the word already"},
     Row{"note/box-end", "box end"},
