@@ -165,6 +165,7 @@ constexpr std::array kUses{
         .poles = either,
         .demand = space_heat,
         .continuous = true,
+        .moves_air = true,
         .dedicated = true,
         .keep_on = true,
         .fixed = true},
