@@ -40,7 +40,7 @@ TEST_CASE("220.60: the quarter of a motor that is left out came with 2020", "[de
     CHECK_THAT(notes_of("NEC 2017", both), !Contains("Readings differ"));
 }
 
-TEST_CASE("a furnace's blower runs with cooling too; more than 1800 VA heats", "[demand][climate]") {
+TEST_CASE("a furnace's blower runs with cooling too, more than 1800 VA heats", "[demand][climate]") {
     // 220.60; the bound is common practice, no source.
     auto const cooling = circuit("AC", "air conditioner", "4 kVA", 2);
     auto const at = [&](std::string const& va) { return total("NEC 2017", cooling + circuit("FU", "furnace", va, 2)); };
@@ -83,7 +83,7 @@ TEST_CASE("what of a tub returns over the neutral is assumed, and said so", "[de
     CHECK_THAT(notes_of("NEC 2023", circuit("WH", "water heater", "4 kW", 2)), !Contains("is assumed"));
 }
 
-TEST_CASE("220.53: `fastened` says what is in place; a plain appliance that decides is told", "[demand][fixed]") {
+TEST_CASE("220.53: `fastened` says what is in place, a plain appliance that decides is told", "[demand][fixed]") {
     auto const three = circuit("WH", "water heater", "4 kW", 2) + circuit("DW", "dishwasher", "1200 VA") +
                        circuit("DI", "disposer", "800 VA");
     auto const fan = [](std::string const& more) { return circuit("AF", "appliance", "1000 VA", 1, more); };

@@ -163,7 +163,7 @@ Load load_of(House const& h, typed::Circuit const& c) {
     l.motor = c.motor ? *c.motor : row.motor;
     l.has_quarter = !c.load && c.mca;
     l.fixed = c.fastened ? *c.fastened : row.fixed;
-    l.blows = c.use == "furnace" && l.va <= 1'800 && (l.va > 0 || c.poles == 1);
+    l.blows = (c.use == "furnace" || c.use == "air handler") && l.va <= 1'800 && (l.va > 0 || c.poles == 1);
     l.is_new = !c.existing;
     bool const lights = c.use == "lighting" && (!h.job->dwelling || !h.nec);
     l.lasts = c.continuous ? *c.continuous : row.lasts || lights;

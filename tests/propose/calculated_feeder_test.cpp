@@ -73,13 +73,14 @@ std::string feeder_size(typed::Job const& job, std::string_view edition) {
 TEST_CASE("the feeder of a whole suite carries its calculated load", "[propose][feeder][load]") {
     SECTION("NEC 2023 220.82, 310.12") {
         // 600 ft² x 3 + 2 x 1500 + 1500 + 12000 + 4500 + 5000 + 1200 = 29000 VA; 10000 + 19000 x 40 % = 17600; 11 kW
-        // of heat x 65 % = 7150: 24750 VA, 103.13 A. Table 310.12: 3 AWG on 110 A.
-        REQUIRE(feeder_size(suite(11'000_VA), "NEC 2023") == "110 A 3/3");
+        // of heat x 65 % = 7150: 24750 VA, 103.13 A. Table 310.12 has 3 AWG on 110 A, which 334.80 takes from sheathed
+        // cable: nobody is told to build by what is argued about. 1 AWG is good for 110 A at 60 °C.
+        REQUIRE(feeder_size(suite(11'000_VA), "NEC 2023") == "110 A 1/3");
         auto const p = of_feeder(suite(11'000_VA), "NEC 2023");
         CHECK_THAT(steps_of(p),
                    Contains("Optional method for one dwelling (NEC 2023 220.82(B)): 24750 VA at 240 V = "
                             "103.13 A; `legwork load --panel \"Shop\"` shows the steps [NEC 2023 220.5(A)]"));
-        CHECK_THAT(steps_of(p), Contains("feeding a whole dwelling may stand on 110 A [NEC 2023 310.12]"));
+        CHECK_THAT(steps_of(p), !Contains("310.12"));
         CHECK_THAT(steps_of(p), Contains("(the calculated load)"));
         CHECK(p.reference.section == "220.82(B)");
     }

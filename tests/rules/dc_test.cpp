@@ -168,7 +168,7 @@ TEST_CASE("job-unknown: what a DC circuit lacks is told, by the words of its pan
     auto bare = block({dc("D1", "14/2", 1, 5_A, 1_A)});
     bare.circuits[0].breaker.reset(), bare.circuits[0].load_amps.reset(), bare.circuits[0].run.clear();
     auto const all = found("job-unknown", bare);
-    REQUIRE(in_short(all) == "note Main; note D1");
+    REQUIRE(in_short(all) == "note Main; warning D1");
     CHECK_THAT(all[0].message, Contains("bus rating"));
     CHECK_THAT(all[0].message, Contains("output"));
     for (auto const* what : {"the fuse's rating", "the cable", "the length", "the load"})

@@ -6,6 +6,7 @@
 #include "catch.h"
 #include "po_faults.h"
 #include "source_folder.h"
+#include "temporary_folder.h"
 #include "words/catalogue.h"
 #include "words/rows.h"
 #include "words/spoken.h"
@@ -45,11 +46,10 @@ std::string replaced(std::string text, std::string const& what, std::string cons
 
 // gettext's own judge. 0: nothing to say.
 int msgfmt(std::string const& po) {
-    auto const path = fs::temp_directory_path() / "legwork-words-test.po";
+    TemporaryFolder const folder;
+    auto const path = folder / "words.po";
     std::ofstream(path, std::ios::binary) << po;
-    int const status = std::system(("msgfmt -c -o /dev/null " + path.string() + " 2>/dev/null").c_str());
-    fs::remove(path);
-    return status;
+    return std::system(("msgfmt -c -o /dev/null '" + path + "' 2>/dev/null").c_str());
 }
 
 } // namespace

@@ -53,10 +53,10 @@ Finding say(Case const& c, Kind const& kind, std::vector<Circuit const*> const& 
     auto f = finding(c, need_disconnect, Gravity::usual, about(some, "use"), kind.topic);
     std::vector<std::string> marks;
     for (Circuit const* circuit : some) marks.push_back(circuit->mark);
-    f.message = fmt::format("{} ({}): {} is asked for; the list of circuits does not show whether it is there",
-                            kind.words, listed(marks), kind.asks);
+    f.message = fmt::format("{} ({}): {} is asked for, and the job does not tell whether it is there", kind.words,
+                            listed(marks), kind.asks);
     f.message.front() = static_cast<char>(f.message.front() - 'a' + 'A');
-    f.fix = "Look for it; a lock for the breaker stays on it, and a plug that can be reached does as well";
+    f.fix = "Look for it; a lock that stays on the breaker, or a plug in reach, does as well";
     return f;
 }
 

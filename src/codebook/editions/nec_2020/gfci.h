@@ -14,7 +14,7 @@ namespace gfci {
 using namespace nec::gfci;
 // The book as printed lets nobody off.
 inline constexpr std::string_view kNotAdopted =
-    "the amendment of 2022, which lets listed heating and cooling off until 2026-09-01, is not adopted there";
+    "the amendment of 2022 (listed heating and cooling let off until 2026-09-01) is not adopted there";
 inline constexpr std::string_view kOutdoorsNotAdopted = "the unit stands outdoors, and the amendment of 2022, which "
                                                         "lets listed heating and cooling off until 2026-09-01, is "
                                                         "not adopted there";
