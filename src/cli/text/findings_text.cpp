@@ -70,7 +70,8 @@ void list_alike(Session const& s, Alike const& some, Told told, Streams& streams
     auto fix = f.fix.empty() ? "" : "Do: " + fit_to_print(f.fix);
     auto source = reference_line(f.reference);
     bool const close = told == Told::closely;
-    if (close && f.reference.source == Source::practice) source.clear();
+    bool const said = !source.empty() && f.message.find(source) != std::string::npos; // by the message already
+    if (close && (said || f.reference.source == Source::practice)) source.clear();
     if (close && !fix.empty() && !source.empty()) fix += " " + std::exchange(source, "") + ".";
     streams.out << head(s, f, streams) << '\n';
     if (some.size() > 1)
