@@ -78,7 +78,7 @@ bool is_on_wheels(std::string_view text) {
 
 bool speaks_of(std::string_view text, std::string_view name) {
     auto const words = words_of(text), named = words_of(name);
-    return !named.empty() && std::ranges::search(words, named).begin() != words.end();
+    return !named.empty() && std::search(words.begin(), words.end(), named.begin(), named.end()) != words.end();
 }
 
 } // namespace legwork

@@ -23,6 +23,7 @@ struct PhraseList {
 namespace use_words {
 using enum Counts;
 inline constexpr PhraseList kPhraseLists[] = {
+    {"power supply", "power supply,led driver"}, // of lights too
     {"lighting", "light,lighting,lamp,luminaire,eclairage,lumiere,iluminacion,luz,luces,luminaria"},
     {"generator inlet", "generator,inlet"},
     {"surge protector", "surge"},
@@ -99,7 +100,6 @@ inline constexpr PhraseList kPhraseLists[] = {
     {"laundry", "clothes washer,laveuse,lavadora,washer,washing machine,wash machine,wash mach,laundry,laundry room"},
     {"bath fan", "bath fan,bathroom fan,bath exhaust,bathroom exhaust"},
     {"network", "network,router,modem"},
-    {"power supply", "power supply,led driver"},
     {"feeder", "subpanel,sub panel,feeder"},
     {"heating", "heater,heating,chauffage"},
     {"pump", "pump,ejector,pompe,bomba"},
