@@ -55,6 +55,7 @@ constexpr HouseholdCircuits garage_with(bool others) {
             .with_one_room = others};
 }
 inline constexpr HouseholdCircuits kGarageAlone = garage_with(false), kGarage = garage_with(true);
+// 210.52(E)(1) is of one- and two-family dwellings; of a flat (E)(2) asks one only where it opens to the ground.
 constexpr HouseholdCircuits outdoor_by(Source source) {
     return {.always = true,
             .circuits = {1, source},
@@ -62,7 +63,8 @@ constexpr HouseholdCircuits outdoor_by(Source source) {
             .own = false,
             .with_places = {},
             .with_lighting = true,
-            .with_one_room = true};
+            .with_one_room = true,
+            .in_flats = false};
 }
 inline constexpr HouseholdCircuits kOutdoor = outdoor_by(seen), kNotedOutdoor = outdoor_by(noted);
 
