@@ -200,4 +200,9 @@ double most_lines(std::string_view words, Mm x_height, Mm width) {
     return 1 + 2 * UsualLetters().width(words, x_height, Weight::bold) / width;
 }
 
+std::string capital(std::string words) {
+    if (!words.empty() && words[0] >= 'a' && words[0] <= 'z') words[0] = static_cast<char>(words[0] - 'a' + 'A');
+    return words;
+}
+
 } // namespace legwork

@@ -66,4 +66,7 @@ Fitted fit_line(TextWidth const& widths, std::string_view words, Weight weight, 
 // fit() and wrapped() take no more lines than that, whatever the face; infinite with letters that are not usual ones.
 double most_lines(std::string_view words, Mm x_height, Mm width);
 
+// As the line that it is alone: with a capital.
+std::string capital(std::string words);
+
 } // namespace legwork

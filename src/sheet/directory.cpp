@@ -73,7 +73,7 @@ public:
 
 private:
     std::vector<std::string> foot() const {
-        std::vector<std::string> lines{input_.words(abbreviations(entries_, legs_))};
+        std::vector<std::string> lines{capital(input_.words(abbreviations(entries_, legs_)))};
         bool const two_legs = panel_.legs == Legs::two;
         if (auto const totals = leg_totals(plan_of(input_.plan, panel_.name), two_legs); !totals.empty())
             lines.push_back(input_.words(totals));

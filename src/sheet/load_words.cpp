@@ -197,11 +197,6 @@ Phrases verdict_words(PanelLoad const& load) {
     return words;
 }
 
-std::string capital(std::string words) {
-    if (!words.empty() && words[0] >= 'a' && words[0] <= 'z') words[0] = static_cast<char>(words[0] - 'a' + 'A');
-    return words;
-}
-
 bool hangs_on_spaces(PanelLoad const& load) {
     return load.facts.three_wire && !load.facts.wye && !load.load->one_line.empty();
 }

@@ -39,8 +39,6 @@ Phrase total_words(LoadSteps const& steps, std::int64_t total_va);
 Phrases leg_words(PanelLoad const& load);
 // The sentences of the box: whether it is complete, and whether the present service carries it.
 Phrases verdict_words(PanelLoad const& load);
-// As the line that it is alone: with a capital.
-std::string capital(std::string words);
 
 // The legs that it is reckoned for hang on where one-pole circuits stand.
 bool hangs_on_spaces(PanelLoad const& load);

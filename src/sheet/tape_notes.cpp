@@ -33,9 +33,10 @@ struct Part {
 
 // A card that no column could hold goes on as several, parted between cables.
 std::vector<BoxCard> parted(TextWidth const& widths, BoxCard const& card, CardFoot const& foot, Mm width, Mm height) {
-    BoxCard const empty{card.title, card.is_panel, card.heading, card.under, {}, {}};
+    BoxCard const empty{card.title, card.is_panel, card.heading, card.under, {}, {}, card.dc_only};
     auto const height_with = [&](std::vector<CableNote> const& cables, std::vector<std::string> const& missing) {
-        return card_height(widths, width, {card.title, card.is_panel, card.heading, card.under, cables, missing}, foot);
+        return card_height(widths, width,
+                           {card.title, card.is_panel, card.heading, card.under, cables, missing, card.dc_only}, foot);
     };
     Mm const bare = height_with({}, {}), missing = height_with({}, card.missing) - bare;
     std::vector<BoxCard> parts{empty};
@@ -101,7 +102,8 @@ CardFoot card_foot(SheetInput const& input) {
     for (auto const& band : bands(input, "", false)) said.push_back(band);
     foot.band = input.words(joined("note/bands", said));
     foot.widest_part = part_words(input, 99, 99);
-    foot.care = input.words(is_all_dc(input.building) ? say("note/care-dc") : say("note/care"));
+    foot.care = input.words(say("note/care"));
+    foot.care_dc = input.words(say("note/care-dc"));
     foot.imprint = input.words(say("list/comma", imprint(input.building), input.building.code));
     return foot;
 }

@@ -65,7 +65,9 @@ private:
         for (bool const far : {false, true}) {
             EndOf const end{input_.building, cables_, run, far};
             BoxCard* card = end.panel() ? panel(end.here()) : box(end);
-            if (card) card->cables.push_back(cable_note(input_, end));
+            if (!card) continue;
+            card->dc_only = (card->cables.empty() || card->dc_only) && end.run().carries.front()->on_dc();
+            card->cables.push_back(cable_note(input_, end));
         }
     }
 
@@ -81,6 +83,8 @@ private:
                 panels_[i].missing.push_back(input_.words(
                     say("note/no-cable", unsaid_[i],
                         as_is(i < input_.building.panels.size() ? "cable = \"12/2\"" : "feeder_cable = \"6/3\""))));
+        for (Panel const& p : input_.building.panels)
+            if (auto& card = panels_[p.number]; card.cables.empty()) card.dc_only = p.is_dc();
         std::vector<BoxCard> cards;
         auto const move_in = [&](std::vector<BoxCard>& from) {
             for (auto& card : from)
@@ -102,7 +106,8 @@ private:
                               called,
                               input_.words(comma_list({say("note/box-end"), end.run().carries.front()->room})),
                               {},
-                              {}});
+                              {},
+                              false});
         return &boxes_[at->second];
     }
 

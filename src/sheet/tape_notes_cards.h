@@ -41,6 +41,7 @@ struct BoxCard {
     std::string under;   // "box end, Kitchen"; may be empty
     std::vector<CableNote> cables;
     std::vector<std::string> missing; // what the job would have to say for the rest to be told
+    bool dc_only = false;             // nothing of alternating current ends here
 };
 
 // Panels first, then the boxes as the cables reach them, each in the file's order.

@@ -59,9 +59,9 @@ public:
 
     void missing(std::string const& words) { framed(words); }
 
-    void foot(CardFoot const& foot) {
+    void foot(CardFoot const& foot, bool dc_only) {
         if (!foot.band.empty()) paragraph(foot.band, left_, kDetail, Weight::bold);
-        paragraph(foot.care, left_, kFloor, Weight::bold);
+        paragraph(dc_only ? foot.care_dc : foot.care, left_, kFloor, Weight::bold);
         paragraph(shortened(widths_, foot.imprint, Weight::regular, kFloor, width()), left_, kFloor, Weight::regular);
         y_ += kPad - kBetween;
     }
@@ -170,7 +170,7 @@ CardShows add_card(Pen const& pen, Mm x, Mm y, Mm width, BoxCard const& card, st
     }
     for (auto const& words : card.missing) in_card.missing(words);
     in_card.rule(0.15);
-    in_card.foot(foot);
+    in_card.foot(foot, card.dc_only);
     shows.height = in_card.y() - y;
     pen.add(Box{x, y, width, shows.height, 0.15, kBlack, false, kWhite, 0, true});
     return shows;

@@ -15,10 +15,10 @@ namespace legwork {
 
 // Said on every card, since it is cut out of its page.
 struct CardFoot {
-    std::string band; // "DRAFT: 2 errors"; may be empty
-    std::string care;
-    std::string widest_part; // "99 of 99": what stands behind the title where a card has parts
-    std::string imprint;     // job, revision, date, code: one line
+    std::string band;          // "DRAFT: 2 errors"; may be empty
+    std::string care, care_dc; // of a card with nothing but direct current
+    std::string widest_part;   // "99 of 99": what stands behind the title where a card has parts
+    std::string imprint;       // job, revision, date, code: one line
 };
 
 inline constexpr Mm kCardRule = 1.8; // height that the rule between two cables adds

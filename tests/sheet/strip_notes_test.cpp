@@ -5,6 +5,7 @@
 // a common plus and a channel a colour; no colour of a wire tells 12 V from 24 V.
 #include "labels_fixture.h"
 #include "sheet/labels_list.h"
+#include "sheet/tape_notes.h"
 #include "sheet/tape_notes_cards.h"
 
 #include "catch.h"
@@ -70,6 +71,29 @@ TEST_CASE("tape notes: a strip's cable that is longer goes on by colour", "[shee
     CHECK(shelf[0] == "black: common plus of S1 -> the black of S1");
     CHECK(shelf[2] == "green: green channel of S1 -> the green of S1");
     CHECK(told(a, "Sill")[2] == "green: green channel of S1 -> green of the strip");
+}
+
+TEST_CASE("tape notes: a card of direct current speaks of the battery, others beside it of both legs",
+          "[sheet][tape]") {
+    // Common practice, no source: direct current has no legs, and a battery is live up to its first fuse.
+    auto a = strip();
+    typed::Panel house = a.job.panels.front();
+    house.name = "House", house.supply->kind = SupplyKind::split_120_240;
+    a.job.panels.push_back(house);
+    auto lamp = circuit("L1", "Lamp", "Porch", "14/2", 1);
+    lamp.panel = "House", lamp.run.front().to = "Porch box";
+    a.job.circuits.push_back(lamp);
+    a.plan = filed(a.job);
+    auto const cards = tape_cards(a.input(kEven));
+    for (auto const& [title, dc] :
+         {std::pair("Main", true), {"Controller", true}, {"House", false}, {"Porch box", false}}) {
+        CAPTURE(title);
+        auto const at = std::ranges::find(cards, title, &BoxCard::title);
+        REQUIRE(at != cards.end());
+        CHECK(at->dc_only == dc);
+    }
+    auto const all = all_words(compose_tape_notes(a.input(kEven), tape_letter()));
+    CHECK_THAT(all, Contains("Disconnect battery and supply") && Contains("prove dead on both legs before touching."));
 }
 
 TEST_CASE("labels: each label of direct current says its volts", "[sheet][labels]") {
