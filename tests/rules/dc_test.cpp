@@ -4,6 +4,7 @@
 // Direct current: fuses, drop, sources, colours. Sources: Ohm's law; resistances of NEC Chapter 9 Table 8 (stranded,
 // 75 °C) and data sheets of strip cable; fuse against wire by NEC 240.4(D) and the 60 °C column of Table 310.16, below
 // 14 AWG from memory, below 18 AWG common practice; limits of drop common practice (3 %, lights and strips 2 %).
+#include "balance/balance.h"
 #include "building/resolve.h"
 #include "codebook/stock/dc_wire.h"
 #include "made_job.h"
@@ -162,6 +163,24 @@ TEST_CASE("tape-dc: one colour with two meanings in one panel, the channels of s
     auto said = house;
     said.colors = {"red", "black"};
     CHECK(says("tape-dc", block({red_black, said})).empty());
+}
+
+TEST_CASE("dc-source: no verdict while a load or a fuse is not known, unless what is known is too much",
+          "[check][dc]") {
+    auto made = block({dc("D1", "12/2", 1, 15_A, 8_A), dc("D2", "12/2", 1, 15_A, 8_A)});
+    made.circuits[1].load_amps.reset(), made.circuits[1].breaker.reset();
+    made.panels[0].output = 16_A, made.panels[0].bus = 20_A;
+    auto const kind = [&] {
+        auto const building = resolve(made);
+        auto const plan = as_filed(building);
+        return judged(*rule_named("dc-source"), {building, plan, *code_book("NEC 2023")}).kind();
+    };
+    CHECK(kind() == Verdict::Kind::nothing);
+    made.panels[0].output = 7_A;
+    CHECK(kind() == Verdict::Kind::fired);
+    made.circuits[1].load_amps = 8_A, made.circuits[1].breaker = 5_A;
+    made.panels[0].output = 16_A;
+    CHECK(kind() == Verdict::Kind::passed);
 }
 
 TEST_CASE("job-unknown: what a DC circuit lacks is told, by the words of its panel", "[check][dc]") {
