@@ -84,6 +84,9 @@ TEST_CASE("form: mistakes with their line and the way out", "[sheet][form]") {
         {kPage + "columns = 3\n", "own.toml:5:", "columns"},
         {kLabels + "pitch_y = 20\n", "own.toml:12:", "overlap"},
         {kLabels + "pitch_y = 40\n", "own.toml:6:", "past the page's edge"},
+        {"sheet = \"labels\"\ntitle = \"t\"\nwidth = 62\nheight = 0\ncolumns = 1\nlabel_width = 60\nlabel_height = 20\n"
+         "pitch_y = 1e-7\n",
+         "own.toml:8:", "from 5 to"},
         {"sheet = \"labels\"\ntitle = \"t\"\nwidth = 210\nheight = 297\nrows = 0\ncolumns = 2\nlabel_width = "
          "50\nlabel_height = 20\n",
          "own.toml:5:", "rows"},
