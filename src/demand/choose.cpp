@@ -203,8 +203,8 @@ Phrase phrase(LoadMethod method) {
     return say("load/method-standard");
 }
 
-std::optional<LoadMethod> load_method(std::string_view word) {
-    auto const at = std::ranges::find(kNames, word);
+std::optional<LoadMethod> load_method(std::string_view name) {
+    auto const at = std::ranges::find(kNames, name);
     if (at == kNames.end()) return std::nullopt;
     return static_cast<LoadMethod>(at - kNames.begin());
 }

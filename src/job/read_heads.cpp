@@ -16,7 +16,7 @@ std::vector<std::string> read_languages(TableReader& t) {
     auto const said = t.word("language");
     if (said.empty()) return {"en"};
     auto const plus = said.find('+');
-    if (plus == said.npos) return {said};
+    if (plus == std::string::npos) return {said};
     return {said.substr(0, plus), said.substr(plus + 1)};
 }
 

@@ -16,6 +16,8 @@ class Descriptor {
 public:
     explicit Descriptor(int number = -1) : number_(number) {}
     ~Descriptor() { close(); }
+    Descriptor(Descriptor const&) = delete;
+    Descriptor& operator=(Descriptor const&) = delete;
     Descriptor(Descriptor&& other) noexcept : number_(std::exchange(other.number_, -1)) {}
     Descriptor& operator=(Descriptor&& other) noexcept {
         std::swap(number_, other.number_);

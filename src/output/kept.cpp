@@ -32,7 +32,7 @@ fs::path before_path(fs::path const& file, int n) { return beside(file, "before"
 
 fs::path move_aside(fs::path const& text, fs::path const& file, int& error) {
     for (int n = 1;; ++n) {
-        auto const aside = beside(file, "meanwhile", n);
+        auto aside = beside(file, "meanwhile", n);
         error = move_to_free_name(text, aside);
         if (error == 0) return aside;
         if (error != EEXIST) return text;
@@ -46,8 +46,8 @@ bool holds(fs::path const& file, std::string_view bytes, std::string const& show
     return *now == bytes;
 }
 
-KeptCopy::KeptCopy(Folder const& folder, fs::path const& file, std::string shown)
-    : folder_(folder), file_(file), shown_(std::move(shown)) {}
+KeptCopy::KeptCopy(Folder const& folder, fs::path file, std::string shown)
+    : folder_(folder), file_(std::move(file)), shown_(std::move(shown)) {}
 
 KeptCopy::~KeptCopy() {
     if (is_put_ && copy_->stands_at(before_path(file_))) ::unlink(before_path(file_).c_str());

@@ -28,7 +28,7 @@ bool holds(std::filesystem::path const& file, std::string_view bytes, std::strin
 // stay. Where the newest of them holds that text already, it serves.
 class KeptCopy {
 public:
-    KeptCopy(Folder const& folder, std::filesystem::path const& file, std::string shown);
+    KeptCopy(Folder const& folder, std::filesystem::path file, std::string shown);
     ~KeptCopy();
     KeptCopy(KeptCopy const&) = delete;
     KeptCopy& operator=(KeptCopy const&) = delete;

@@ -32,7 +32,8 @@ constexpr auto kAscii = ascii_widths();
 
 constexpr bool is_usual(char32_t c) {
     constexpr std::u32string_view signs = U"–—‘’“”•…€";
-    return (c >= 0xA0 && c < 0x180 && c != 0xAD) || signs.find(c) != signs.npos; // U+00AD shows at line ends only
+    return (c >= 0xA0 && c < 0x180 && c != 0xAD) ||
+           signs.find(c) != std::u32string_view::npos; // U+00AD shows at line ends only
 }
 
 constexpr double width_of(char32_t c) {

@@ -204,7 +204,7 @@ private:
         std::vector<std::string> ways;
         if (!circuit.breaker) ways.push_back(how_to_read("breaker"));
         if (!unknown_pieces(circuit).empty()) ways.push_back(how_to_read("cable"));
-        if (ways.empty()) ways.push_back("what its partner has");
+        if (ways.empty()) ways.emplace_back("what its partner has");
         return fmt::format("it is there already, so its sizes are read and not chosen ({})", fmt::join(ways, "; "));
     }
 

@@ -191,7 +191,7 @@ std::vector<PlacedText> TableReader::texts(std::string_view key) {
 
 std::string TableReader::word(std::string_view key) {
     assert(!row(key).words.empty());
-    auto const said = text(key);
+    auto said = text(key);
     auto const known = words(key);
     if (said.empty() || std::ranges::find(known, said) != known.end()) return said;
     unknown_word(value_at(key), key, said, known);

@@ -17,7 +17,7 @@ CodePoint utf8_front(std::string_view text) {
     if (first < 0x80) return {first, 1};
     std::size_t const length = first >= 0xF0 ? 4 : first >= 0xE0 ? 3 : 2;
     if (first < 0xC2 || first > 0xF4 || text.size() < length) return {};
-    std::uint32_t code = first & (0xFFu >> (length + 1));
+    std::uint32_t code = first & (0xFFU >> (length + 1));
     for (std::size_t i = 1; i < length; ++i) {
         if ((byte(text[i]) & 0xC0) != 0x80) return {};
         code = code << 6 | (byte(text[i]) & 0x3F);

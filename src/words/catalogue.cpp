@@ -70,7 +70,7 @@ std::string Catalogue::filled(std::size_t row, std::vector<std::string> const& a
     std::string_view const pattern = patterns_[row].empty() ? english : std::string_view(patterns_[row]);
     std::string all;
     std::size_t done = 0;
-    for (auto at = blank_in(pattern, 0); at.begin != pattern.npos; at = blank_in(pattern, at.end)) {
+    for (auto at = blank_in(pattern, 0); at.begin != std::string_view::npos; at = blank_in(pattern, at.end)) {
         all += pattern.substr(done, at.begin - done);
         auto const number = argument_number(english, at.name);
         assert(number < arguments.size());
@@ -88,7 +88,7 @@ std::string Catalogue::figure(std::string_view digits) const {
     std::string grouped(whole.substr(0, first));
     for (std::size_t i = first; i < whole.size(); i += kGroup)
         grouped = filled(kThousands.number, {grouped, std::string(whole.substr(i, kGroup))});
-    if (point == digits.npos) return grouped;
+    if (point == std::string_view::npos) return grouped;
     return filled(kDecimal.number, {grouped, std::string(digits.substr(point + 1))});
 }
 

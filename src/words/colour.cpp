@@ -14,7 +14,7 @@ namespace {
 // Of two colours with something between them; nothing when it is not there.
 Phrase two_colours(RowFor<2> row, std::string_view name, std::string_view between) {
     auto const at = name.find(between);
-    if (at == name.npos) return {};
+    if (at == std::string_view::npos) return {};
     return {row.number, {colour(name.substr(0, at)), colour(name.substr(at + between.size()))}};
 }
 

@@ -57,7 +57,7 @@ private:
         if (line.starts_with("#")) return comment(line);
         if (line.starts_with("\"")) return more(line);
         auto const space = line.find(' ');
-        if (space == line.npos) return wrong("a keyword and words in quotes are expected");
+        if (space == std::string_view::npos) return wrong("a keyword and words in quotes are expected");
         begin(line.substr(0, space), line.substr(space + 1));
     }
 

@@ -90,8 +90,7 @@ TEST_CASE("tape-as-neutral: nothing says to tape it white where that is forbidde
     REQUIRE(found[0].message.find("white tape") == std::string::npos);
     REQUIRE(found[0].where.key == "colors");
     auto const asked = of("tape-as-neutral", job_of({colored(circuit("12/2", 20_A), {"red", "black"})}), "NEC 2020");
-    REQUIRE_THAT(asked[0].fix, Catch::Matchers::Contains("Ask the inspector") &&
-                                   Catch::Matchers::Contains("at both ends and in every box"));
+    REQUIRE_THAT(asked[0].fix, Contains("Ask the inspector") && Contains("at both ends and in every box"));
 }
 
 TEST_CASE("tape-green: never hot, never neutral", "[check][tape]") {

@@ -31,7 +31,7 @@ bool continues_letter(char c) { return (static_cast<unsigned char>(c) & 0xC0U) =
 } // namespace
 
 std::string severity_word(Severity severity, bool color) {
-    std::string const word(name(severity));
+    std::string word(name(severity));
     if (!color) return word;
     auto const code = severity == Severity::error ? "1;31" : severity == Severity::warning ? "1;33" : "1;36";
     return fmt::format("\x1b[{}m{}\x1b[0m", code, word);

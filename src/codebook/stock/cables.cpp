@@ -95,7 +95,7 @@ std::optional<CableKind> building_cable(std::string_view name) {
 } // namespace
 
 std::optional<CableKind> cable_kind(std::string_view name) {
-    if (auto const power = building_cable(name)) return power;
+    if (auto power = building_cable(name)) return power;
     auto const at = std::ranges::find(kNamed, name, &NamedCable::name);
     if (at == kNamed.end()) return std::nullopt;
     auto colors = wire_colors(split(at->colors));

@@ -65,7 +65,7 @@ std::string folded_without_landmarks(std::string_view text) {
 std::optional<std::string_view> after(std::string_view text, std::string_view phrase) {
     bool const any_ending = phrase.back() == '*';
     if (any_ending) phrase.remove_suffix(1);
-    for (auto at = text.find(phrase); at != text.npos; at = text.find(phrase, at + 1)) {
+    for (auto at = text.find(phrase); at != std::string_view::npos; at = text.find(phrase, at + 1)) {
         if (text[at - 1] != ' ') continue; // the text begins with a blank, the phrase does not
         auto rest = text.substr(at + phrase.size());
         if (any_ending) rest = rest.substr(rest.find(' '));
@@ -88,14 +88,11 @@ bool has_thing(std::string_view text, std::string_view phrase) {
 
 bool contradicts(Use const& use, int poles, std::vector<std::string> const& outlets) {
     if ((use.poles == Poles::one && poles != 1) || (use.poles == Poles::two && poles != 2)) return true;
-    for (std::string const& name : outlets) {
+    return std::ranges::any_of(outlets, [&](std::string const& name) {
         Receptacle const* r = receptacle_named(name);
-        if (!r) continue;
-        if (use.lighting || use.heating) return true;
-        if (use.poles == Poles::one && r->hots != 1) return true;
-        if (use.poles == Poles::two && r->hots != 2) return true;
-    }
-    return false;
+        return r && (use.lighting || use.heating || (use.poles == Poles::one && r->hots != 1) ||
+                     (use.poles == Poles::two && r->hots != 2));
+    });
 }
 
 bool has_receptacles(std::string_view words) {
@@ -104,8 +101,8 @@ bool has_receptacles(std::string_view words) {
         if (!rest) return false;
         // "Lighting outlets" are lights.
         auto const before = words.substr(0, words.size() - rest->size());
-        return w != "outlet" ||
-               (before.find(" lighting outlet") == before.npos && before.find(" light outlet") == before.npos);
+        return w != "outlet" || (before.find(" lighting outlet") == std::string::npos &&
+                                 before.find(" light outlet") == std::string::npos);
     };
     return std::ranges::any_of(kReceptacleWords, named);
 }

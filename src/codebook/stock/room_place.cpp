@@ -7,6 +7,7 @@
 #include "codebook/stock/room_words.h"
 
 #include <algorithm>
+#include <array>
 #include <iterator>
 #include <vector>
 
@@ -19,10 +20,10 @@ using Words = std::vector<std::string>;
 
 bool is_singular_of(std::string_view singular, std::string_view word) {
     if (word == singular) return true;
-    for (std::string_view const plural : {"s", "es", "x"})
-        if (word.size() == singular.size() + plural.size() && word.starts_with(singular) && word.ends_with(plural))
-            return true;
-    return false;
+    constexpr std::array<std::string_view, 3> plurals{"s", "es", "x"};
+    return std::ranges::any_of(plurals, [&](std::string_view plural) {
+        return word.size() == singular.size() + plural.size() && word.starts_with(singular) && word.ends_with(plural);
+    });
 }
 
 // How many words from `at` on are this phrase; 0: they are not.

@@ -29,7 +29,7 @@ void add_bands(Rows& rows, std::string const& of, DemandBands bands) {
         auto const part = &b == &bands.front() ? fmt::format("the first {} VA", b.up_to_va)
                           : b.up_to_va == 0    ? std::string("the rest")
                                                : fmt::format("up to {} VA", b.up_to_va);
-        add(rows, of + ": " + part, percent(b.percent), b.source);
+        add(rows, fmt::format("{}: {}", of, part), percent(b.percent), b.source);
     }
 }
 

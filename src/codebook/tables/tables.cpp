@@ -125,7 +125,7 @@ std::string short_editions(std::vector<std::string> const& editions) {
     return all;
 }
 
-std::vector<TablePart> by_edition(std::vector<std::string> heads, std::string_view topic,
+std::vector<TablePart> by_edition(std::vector<std::string> const& heads, std::string_view topic,
                                   std::function<std::vector<TableRow>(CodeBook const&)> const& rows) {
     std::vector<TablePart> parts;
     for (CodeBook const* book : all_books()) {

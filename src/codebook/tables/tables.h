@@ -38,7 +38,7 @@ CodeTable const* code_table(std::string_view name); // null when there is none
 
 // The rows of every edition; editions that say the same stand together. `topic`: of cite.h, empty for none. An edition
 // without rows was not read there, and one row says so.
-std::vector<TablePart> by_edition(std::vector<std::string> heads, std::string_view topic,
+std::vector<TablePart> by_edition(std::vector<std::string> const& heads, std::string_view topic,
                                   std::function<std::vector<TableRow>(CodeBook const&)> const& rows);
 
 // For the cell of a section: "210.4(B)", "-" where the edition is silent, "not read yet".

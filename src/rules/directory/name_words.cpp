@@ -149,11 +149,11 @@ bool stands_in(std::string_view list, std::string_view word) {
 bool is_in(WordList list, std::string_view word) {
     auto const all = words(list);
     if (stands_in(all, word)) return true;
-    for (std::string_view const plural : {"s", "es", "x"})
-        if (word.size() > plural.size() + 2 && word.ends_with(plural) &&
-            stands_in(all, word.substr(0, word.size() - plural.size())))
-            return true;
-    return false;
+    constexpr std::array<std::string_view, 3> plurals{"s", "es", "x"};
+    return std::ranges::any_of(plurals, [&](std::string_view plural) {
+        return word.size() > plural.size() + 2 && word.ends_with(plural) &&
+               stands_in(all, word.substr(0, word.size() - plural.size()));
+    });
 }
 
 bool has_telling_phrase(std::string_view words) {

@@ -36,7 +36,7 @@ Letter letter_at(std::string_view text, std::size_t at) {
         return {std::string(1, word ? static_cast<char>(b) : ' '), 1, false};
     }
     if (b == 0xC2) return {" ", 2, false}; // signs: no-break space, guillemets, degree
-    if (b == 0xC3 && (byte(1) & 0xC0) == 0x80) return {std::string(1, kLatin1[byte(1) - 0x80u]), 2, byte(1) < 0x9F};
+    if (b == 0xC3 && (byte(1) & 0xC0) == 0x80) return {std::string(1, kLatin1[byte(1) - 0x80U]), 2, byte(1) < 0x9F};
     if (b == 0xC5 && (byte(1) | 1) == 0x93) return {"oe", 2, byte(1) == 0x92};
     if (b == 0xE2 && byte(1) == 0x80) return {byte(2) == 0x99 ? "'" : " ", 3, false}; // ’ and other marks
     if (b >= 0xF0) return {" ", 4, false};                                            // pictures

@@ -85,7 +85,7 @@ std::optional<PersonInName> person_in(std::string_view name) {
     std::optional<PersonInName> guess;
     for (std::size_t i = 0; i < words.size(); ++i)
         for (auto const look : {possessive_at, bare_guess_at, room_of_at}) {
-            auto const found = look(words, i);
+            auto found = look(words, i);
             if (found && found->sure) return found;
             if (found && !guess) guess = found;
         }

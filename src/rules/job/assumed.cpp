@@ -36,7 +36,7 @@ std::string uses_taken(Building const& building) {
 std::optional<PersonInName> guessed_person(Circuit const& circuit) {
     if (!circuit.listed || circuit.is_spare()) return std::nullopt;
     for (auto const& text : {circuit.name, circuit.room})
-        if (auto const person = person_in(text); person && !person->sure) return person;
+        if (auto person = person_in(text); person && !person->sure) return person;
     return std::nullopt;
 }
 

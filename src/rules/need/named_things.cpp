@@ -100,7 +100,7 @@ private:
 
 std::string last_word(std::string_view words) {
     auto const blank = words.rfind(' ');
-    return lower(blank == words.npos ? words : words.substr(blank + 1));
+    return lower(blank == std::string_view::npos ? words : words.substr(blank + 1));
 }
 
 // "Laundry" said of a place is no washing machine: "Water heater, laundry".

@@ -126,15 +126,15 @@ std::optional<Finding> misplaced(Case const& c, Panel const& panel, Backfeed con
     auto const where = spaces_of(c, source.mark);
     std::vector<std::string> wrong, cure;
     if (!end) {
-        wrong.push_back("which end the main is at is not said");
-        cure.push_back("look where the main or its lugs are and write `main_at`");
+        wrong.emplace_back("which end the main is at is not said");
+        cure.emplace_back("look where the main or its lugs are and write `main_at`");
     } else if (!far) {
         wrong.push_back(where.empty() ? "it has no space" : fmt::format("it stands on {}", where));
         cure.push_back(fmt::format("move it so that it takes {}", one_of(far_spaces(panel, *end))));
     }
     if (!stays) {
-        wrong.push_back("it is not `fixed`, so a balance may move it");
-        cure.push_back("write its `space` and `fixed = true`");
+        wrong.emplace_back("it is not `fixed`, so a balance may move it");
+        cure.emplace_back("write its `space` and `fixed = true`");
     }
     f.message =
         fmt::format("{}: {} and {}, {}, make {}, more than the bus of {}. That is allowed up to {} ({} %) only "
