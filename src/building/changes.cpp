@@ -151,7 +151,7 @@ Facts facts_of(Circuit const& c, UnitSystem units) {
         {other, "largest breaker of the nameplate", said(c.mop)},
         {other, "use", c.use ? std::string(c.use->name) : ""},
         {other, "building", c.building},
-        {other, "handle tie", said(c.tie)},
+        {other, "tie", said(c.tie)},
         {other, "ground-fault protection", said(c.gfci)},
         {other, "arc-fault protection", said(c.afci)},
         {other, "outlets", outlets(c)},

@@ -29,7 +29,7 @@ struct Change {
 };
 
 // The job first, then panels, circuits and cables, each in the new file's order with those that are gone behind it.
-// Looked at: of the job its name, code, revision, date; of the rest whatever `facts_*` in changes.cpp lists. A circuit
+// Looked at: of the job its name, code, revision, date; of the rest whatever `facts_of` in changes.cpp lists. A circuit
 // or cable that is gone is told as re-marked when exactly one new one has all of its values, and no other gone one has.
 std::vector<Change> changes(Building const& before, Building const& now);
 
