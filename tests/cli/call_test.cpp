@@ -69,6 +69,7 @@ TEST_CASE("results as JSON begin with which program and which form they are", "[
              {"print", path, "--out", folder / "out"},
              {"load", path},
              {"load", path, "--add", "hot tub, 30 A, 2 poles"},
+             {"compare", path, path},
              {"forms"},
              {"explain"},
              {"explain", "box-full"},

@@ -18,6 +18,7 @@ constexpr std::array kWords = std::to_array<std::string_view>({
     "balance",
     "print",
     "load",
+    "compare",
     "forms",
     "explain",
     "job.toml",

@@ -85,6 +85,8 @@ class Journey:
         for key in ("findings", "accepted"):
             here, there = sorted(map(seen, self.verdict[key])), sorted(map(seen, verdict[key]))
             require(here == there, f"written in another way, other {key}: {set(here) ^ set(there)}")
+        told = self.call("compare", str(copy), "--json")
+        require(told.status == 0 and told.json()["changes"] == [], f"written in another way, compare: {told.out[-600:]}")
         self.clear()
 
     def check_in_other_words(self):

@@ -8,12 +8,12 @@
 
 namespace legwork {
 
-extern Command const new_command, check_command, balance_command, print_command, load_command, forms_command,
-    explain_command, help_command;
+extern Command const new_command, check_command, balance_command, print_command, load_command, compare_command,
+    forms_command, explain_command, help_command;
 
 namespace {
-constexpr std::array kCommands{&new_command,  &check_command, &balance_command, &print_command,
-                               &load_command, &forms_command, &explain_command, &help_command};
+constexpr std::array kCommands{&new_command,     &check_command, &balance_command, &print_command, &load_command,
+                               &compare_command, &forms_command, &explain_command, &help_command};
 } // namespace
 
 std::span<Command const* const> commands() { return kCommands; }
