@@ -18,12 +18,19 @@ struct SidePart {
     std::int64_t va = 0;
     LoadItems items;
     Source source = Source::seen;
+    std::int64_t guessed_va = 0; // of `va`
 };
 using SideParts = std::vector<SidePart>;
 
 std::int64_t sum_of(SideParts const& parts) {
     std::int64_t sum = 0;
     for (SidePart const& p : parts) sum += p.va;
+    return sum;
+}
+
+std::int64_t guessed_of(SideParts const& parts) {
+    std::int64_t sum = 0;
+    for (SidePart const& p : parts) sum += p.guessed_va;
     return sum;
 }
 
@@ -67,6 +74,23 @@ void add_separate(StepList& steps, SideParts& parts, LoadItems const& items, Dem
                      one_by_one({as_sum(figures(items)), say("load/above-first", figure(first.up_to_va), figure(all),
                                                              figure(bands.back().percent), figure(counts))}),
                      topic, counts, items, bands.back().source});
+}
+
+// What moves the air of these; of what heats as well nobody gives its part, nor is it ever less than a blower alone.
+// `counts` is what of such a load is sure to count on this side.
+template <class Counts>
+void add_blowers(SideParts& parts, LoadItems const& items, std::string_view topic, Counts counts) {
+    for (LoadItem i : items) {
+        if (i.blower) {
+            parts.push_back({i.label, i.how, topic, i.va, {i}});
+            continue;
+        }
+        auto const sure = counts(i);
+        i.label = say("load/blower-of", i.label);
+        i.how = say("load/blower-unknown", figure(i.blower_va));
+        i.va = i.blower_va;
+        parts.push_back({i.label, i.how, topic, i.va, {i}, Source::seen, i.va - sure});
+    }
 }
 
 void leave_out(StepList& steps, LoadItems const& items, RowFor<1> why) {
@@ -123,8 +147,9 @@ struct ClimateSides {
 };
 
 ClimateSides sides(StepList& steps, Building const& building, LoadItems const& items, ClimateShares const& shares) {
-    auto const space = only(items, [](LoadItem const& i) { return i.demand == Demand::space_heat && !i.blower; });
-    auto const blowers = only(items, [](LoadItem const& i) { return i.demand == Demand::space_heat && i.blower; });
+    auto const all_heat = with_demand(items, {Demand::space_heat});
+    auto const is_blower = [&](LoadItem const& i) { return counts_as_blower(i, shares.heat_percent); };
+    auto const space = only(all_heat, [&](LoadItem const& i) { return !is_blower(i); });
     auto const pumps = with_demand(items, {Demand::heat_pump});
     auto const cooling = with_demand(items, {Demand::cooling});
     auto const is_locked = [](LoadItem const& i) { return i.demand == Demand::backup_heat && i.circuit->interlocked; };
@@ -150,9 +175,13 @@ ClimateSides sides(StepList& steps, Building const& building, LoadItems const& i
              shares.cooling_topic);
     add_each(s.cool, cooling, shares.cooling_topic);
     if (!s.cool.empty()) add_each(s.cool, pumps, shares.cooling_topic); // it cools too
-    // The blower runs in both seasons. It heats nothing itself, so no share of heat is taken of it.
-    add_each(s.heat, blowers, shares.rest_topic);
-    if (!s.cool.empty()) add_each(s.cool, blowers, shares.cooling_topic);
+    // The blower runs in both seasons: 220.60 and 8-106(3) leave out what never runs together. It heats nothing itself,
+    // so no share of heat (220.82(C), 62-118) is taken of it.
+    add_blowers(s.heat, only(all_heat, is_blower), shares.rest_topic,
+                [&](LoadItem const& i) { return share_of(i.va, shares.heat_percent); });
+    if (!s.cool.empty())
+        add_blowers(s.cool, only(all_heat, [](LoadItem const& i) { return i.blower || i.blower_va > 0; }),
+                    shares.cooling_topic, [](LoadItem const&) { return std::int64_t{0}; });
     return s;
 }
 
@@ -199,6 +228,10 @@ bool is_climate(LoadItem const& item) {
            item.demand == Demand::backup_heat || item.demand == Demand::cooling;
 }
 
+bool counts_as_blower(LoadItem const& i, std::int64_t heat_percent) {
+    return i.blower || (i.blower_va > 0 && share_of(i.va, heat_percent) <= i.blower_va);
+}
+
 Climate add_climate(StepList& steps, Building const& building, LoadItems const& items, ClimateShares const& shares) {
     Climate c;
     auto const all = only(items, is_climate);
@@ -218,6 +251,8 @@ Climate add_climate(StepList& steps, Building const& building, LoadItems const& 
     c.left_out = only(all, [&](LoadItem const& i) { return !has(c.counted, i); });
     if (c.heat_counts) c.ways_to_heat = ways;
     tell(steps, shares, both, c);
+    auto const sure = std::max(hot - guessed_of(heat), cold - guessed_of(cool));
+    steps.last_is_guessed(std::clamp<std::int64_t>(c.va - sure, 0, guessed_of(c.heat_counts ? heat : cool)));
     return c;
 }
 

@@ -36,8 +36,10 @@ struct Climate {
 };
 
 bool is_climate(LoadItem const& item);
+// It moves air, and what heat it may give besides would count for less at this percent.
+bool counts_as_blower(LoadItem const& item, std::int64_t heat_percent);
 // Adds the steps. `together` of the dwelling names loads that run at the same time all the same. A blower stands on
-// both sides, in full.
+// both sides, in full; that of electric heat is inside its figure, and runs with cooling, too.
 Climate add_climate(StepList& steps, Building const& building, LoadItems const& items, ClimateShares const& shares);
 
 } // namespace legwork

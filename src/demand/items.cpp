@@ -31,8 +31,10 @@ bool has_neutral(Circuit const& c) {
 // Common practice, no source: less heats no house, so it is what moves the air of a fuel furnace or of coils. What has
 // 120 V and no figure is that, too.
 constexpr std::int64_t kBlowerUpToVa = 1'800;
-bool is_blower(LoadItem const& i) {
-    return i.use && i.use->moves_air && i.va <= kBlowerUpToVa && (i.va > 0 || i.circuit->poles == 1);
+void take_blower(LoadItem& i) {
+    if (!i.use || !i.use->moves_air) return;
+    i.blower = i.va <= kBlowerUpToVa && (i.va > 0 || i.circuit->poles == 1);
+    i.blower_va = std::min(i.va, kBlowerUpToVa);
 }
 
 // A breaker without a load of its own: a spare, a main, a source that feeds the panel, a feeder whose panel is
@@ -103,7 +105,7 @@ LoadItem item_of(LoadQuestion const& q, Circuit const& c, std::string const& hom
     item.fixed = c.fastened.value_or(item.use && item.use->fixed);
     item.is_new = !c.existing;
     take_figure(item, c.poles == 2 ? q.facts.volts : kToNeutral);
-    item.blower = is_blower(item);
+    take_blower(item);
     return item;
 }
 } // namespace

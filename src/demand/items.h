@@ -22,6 +22,7 @@ struct LoadItem {
     bool neutral = false; // its current returns over the neutral, at least in part
     bool motor = false, fixed = false, is_new = false;
     bool blower = false;           // moves the air of heating and of cooling, and heats nothing itself
+    std::int64_t blower_va = 0;    // of `va`, what moves the air: all of a blower, at most so much of what heats, too
     bool with_motor_share = false; // by its least circuit ampacity, which holds 125 % of its motor already
     bool elsewhere = false;        // in an outbuilding: not within the floor area of the dwelling
 

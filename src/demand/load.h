@@ -63,6 +63,7 @@ struct LoadStep {
     std::int64_t va = 0;
     std::vector<std::string> circuits{}; // marks
     bool argued = false;                 // readings of its section differ: no verdict of too much hangs on it
+    std::int64_t guessed_va = 0;         // of `va`, what only common practice gives: nor on this
 };
 using LoadSteps = std::vector<LoadStep>;
 
@@ -111,7 +112,7 @@ LoadAnswer reckon(LoadQuestion const& q, std::optional<LoadMethod> asked = std::
 // The counted step that grew most from one calculation to the other; null when none did.
 LoadStep const* grown_step(LoadCalculation const& before, LoadCalculation const& after);
 
-// The part of the total whose figures hang neither on memory nor on a reading that is argued.
+// The part of the total whose figures hang neither on memory, nor on a reading that is argued, nor on a guess.
 std::int64_t sure_va(LoadCalculation const& load);
 
 } // namespace legwork

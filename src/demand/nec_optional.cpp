@@ -41,8 +41,8 @@ std::int64_t add_nameplates(Work& w, FloorLoads const& f, std::string_view topic
 bool heats_a_room(LoadItem const& i) { return i.use && i.use->heating; }
 
 void note_on_thermostats(Work& w, OptionalLoads const& o, int rooms, bool many) {
-    auto const heat =
-        only(w.loads.items, [](LoadItem const& i) { return i.demand == Demand::space_heat && !i.blower; });
+    auto const heat = only(with_demand(w.loads.items, {Demand::space_heat}),
+                           [&](LoadItem const& i) { return !counts_as_blower(i, o.heat_percent.value); });
     if (heat.empty()) return;
     if (many && std::ranges::any_of(heat, heats_a_room))
         w.notes.push_back(say("load/rooms-heat", figure(rooms), figure(o.many_heat_percent.value)));

@@ -116,10 +116,12 @@ LoadStep const* grown_step(LoadCalculation const& before, LoadCalculation const&
 
 std::int64_t sure_va(LoadCalculation const& load) {
     std::int64_t sum = 0;
-    for (LoadStep const& s : load.steps)
-        if (s.kind == LoadStep::Kind::counted && !s.argued && !only_warns(s.reference.source) &&
-            s.reference.source != Source::unread)
-            sum += s.va;
+    for (LoadStep const& s : load.steps) {
+        bool const sure = !s.argued && !only_warns(s.reference.source) && s.reference.source != Source::unread;
+        if (s.kind == LoadStep::Kind::counted && sure) sum += s.va;
+        // Of an item a share may count: what is guessed is taken off whole, rather than too little.
+        if (sure) sum -= s.guessed_va;
+    }
     return sum;
 }
 

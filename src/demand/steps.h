@@ -50,6 +50,7 @@ public:
     LoadSteps const& steps() const { return steps_; }
     std::int64_t total() const; // of the counted
     void last_is_argued() { steps_.back().argued = true; }
+    void last_is_guessed(std::int64_t va) { steps_.back().guessed_va = va; }
 
 private:
     std::int64_t add(LoadStep::Kind kind, Phrase item, std::string_view topic, Phrase arithmetic, std::int64_t va,

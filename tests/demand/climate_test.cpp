@@ -47,7 +47,7 @@ TEST_CASE("heating and cooling never run together unless it is said", "[demand][
 }
 
 TEST_CASE("the larger of heating and cooling is told with both figures", "[demand][climate]") {
-    auto const p = service_load(home("CE 2024", kHome + circuit("HT", "furnace", "5 kW", 2) +
+    auto const p = service_load(home("CE 2024", kHome + circuit("HT", "heating", "5 kW", 2) +
                                                     circuit("A1", "air conditioner", "4 kW", 2) +
                                                     circuit("A2", "air conditioner", "2 kW", 2)));
     auto const s = step(p.load->steps, "The larger of heating and cooling");

@@ -31,6 +31,7 @@ struct Load {
     bool has_quarter = false;             // a nameplate's least circuit ampacity: 125 % of the motor is in it
     bool lasts = false, presumed = false; // continuous: said or by use; by the CE Code's presumption
     bool elsewhere = false;               // in an outbuilding
+    bool moves_air = false;               // a furnace or air handler
     bool blows = false;                   // a furnace too small to heat: its fan, in winter and summer alike
 };
 using Loads = std::vector<Load>;

@@ -163,7 +163,8 @@ Load load_of(House const& h, typed::Circuit const& c) {
     l.motor = c.motor ? *c.motor : row.motor;
     l.has_quarter = !c.load && c.mca;
     l.fixed = c.fastened ? *c.fastened : row.fixed;
-    l.blows = (c.use == "furnace" || c.use == "air handler") && l.va <= 1'800 && (l.va > 0 || c.poles == 1);
+    l.moves_air = c.use == "furnace" || c.use == "air handler";
+    l.blows = l.moves_air && l.va <= 1'800 && (l.va > 0 || c.poles == 1);
     l.is_new = !c.existing;
     bool const lights = c.use == "lighting" && (!h.job->dwelling || !h.nec);
     l.lasts = c.continuous ? *c.continuous : row.lasts || lights;
@@ -243,9 +244,19 @@ Season season(House const& h, Loads const& loads, HeatShares const& shares) {
     Season s;
     Va winter = 0;
     Loads rooms, rest, cooling = of(loads, {Kind::cool}), pumps = of(loads, {Kind::pump});
-    Loads fans;
-    for (Load const& l : of(loads, {Kind::heat}))
-        (l.blows ? fans : shares.is_room && shares.is_room(h, l) ? rooms : rest).push_back(l);
+    // Every furnace and air handler has a fan inside, which takes 1800 VA at most: with cooling it turns as well, and
+    // a share of the heat that is less than the fan alone would be too little.
+    Loads fans, fans_of_heat;
+    for (Load const& l : of(loads, {Kind::heat})) {
+        Load fan = l;
+        fan.va = std::min<Va>(l.va, 1'800);
+        if (l.blows || (l.moves_air && l.va > 0 && part(l.va, shares.rest) <= fan.va)) {
+            fans.push_back(fan);
+            continue;
+        }
+        (shares.is_room && shares.is_room(h, l) ? rooms : rest).push_back(l);
+        if (l.moves_air) fans_of_heat.push_back(fan);
+    }
     auto const in_rooms = sum(rooms);
     winter += shares.bands ? std::min<Va>(in_rooms, 10'000) + part(std::max<Va>(in_rooms - 10'000, 0), 75)
                            : part(in_rooms, shares.rooms);
@@ -282,6 +293,7 @@ Season season(House const& h, Loads const& loads, HeatShares const& shares) {
     winter += sum(fans);
     s.winter.insert(s.winter.end(), fans.begin(), fans.end());
     if (!cooling.empty()) s.summer.insert(s.summer.end(), fans.begin(), fans.end());
+    if (!cooling.empty()) s.summer.insert(s.summer.end(), fans_of_heat.begin(), fans_of_heat.end());
     s.winter_va = winter;
     take(s, winter >= sum(s.summer), of(loads, {Kind::heat, Kind::pump, Kind::backup, Kind::cool}));
     return s;

@@ -66,6 +66,8 @@ inline constexpr std::array kLoadStepRows{
     Row{"load/backup-with-pump", "Backup heat with the heat pump"},
     Row{"load/pump-counts", "{load}, interlocked: less than the heat pump, left out"},
     Row{"load/backup-counts", "{load}, interlocked: less than its backup heat, left out"},
+    Row{"load/blower-of", "Blower in {load}"},
+    Row{"load/blower-unknown", "its own figure is not known: at most {va} VA"},
     Row{"load/heating-together", "Heating together"},
     Row{"load/cooling-together", "Cooling together"},
     Row{"load/heating", "Heating"},
