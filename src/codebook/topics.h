@@ -195,6 +195,7 @@ inline constexpr auto kTopics = [] {
         Topic{"job-no-effect", custom},
 
         Topic{"dc-fuse"},
+        Topic{"dc-fuse/small"},
         Topic{"dc-drop"},
         Topic{"dc-source", custom},
         Topic{"tape-dc"},

@@ -16,15 +16,15 @@ struct FuseRow {
     DcFuse fuse;
 };
 constexpr std::array kFuses{
-    FuseRow{Gauge::awg24, {2_A, Source::practice}}, FuseRow{Gauge::awg23, {2_A, Source::practice}},
-    FuseRow{Gauge::awg22, {3_A, Source::practice}}, FuseRow{Gauge::awg20, {5_A, Source::practice}},
-    FuseRow{Gauge::awg18, {7_A, Source::memory}},   FuseRow{Gauge::awg16, {10_A, Source::memory}},
-    FuseRow{Gauge::awg14, {15_A, Source::seen}},    FuseRow{Gauge::awg12, {20_A, Source::seen}},
-    FuseRow{Gauge::awg10, {30_A, Source::seen}},    FuseRow{Gauge::awg8, {40_A, Source::seen}},
-    FuseRow{Gauge::awg6, {55_A, Source::seen}},     FuseRow{Gauge::awg4, {70_A, Source::seen}},
-    FuseRow{Gauge::awg3, {85_A, Source::seen}},     FuseRow{Gauge::awg2, {95_A, Source::seen}},
-    FuseRow{Gauge::awg1, {110_A, Source::seen}},    FuseRow{Gauge::awg1_0, {125_A, Source::seen}},
-    FuseRow{Gauge::awg2_0, {145_A, Source::seen}},  FuseRow{Gauge::awg3_0, {165_A, Source::seen}},
+    FuseRow{Gauge::awg24, {2_A, Source::practice}},      FuseRow{Gauge::awg23, {2_A, Source::practice}},
+    FuseRow{Gauge::awg22, {3_A, Source::practice}},      FuseRow{Gauge::awg20, {5_A, Source::practice}},
+    FuseRow{Gauge::awg18, {7_A, Source::memory, false}}, FuseRow{Gauge::awg16, {10_A, Source::memory, false}},
+    FuseRow{Gauge::awg14, {15_A, Source::seen}},         FuseRow{Gauge::awg12, {20_A, Source::seen}},
+    FuseRow{Gauge::awg10, {30_A, Source::seen}},         FuseRow{Gauge::awg8, {40_A, Source::seen}},
+    FuseRow{Gauge::awg6, {55_A, Source::seen}},          FuseRow{Gauge::awg4, {70_A, Source::seen}},
+    FuseRow{Gauge::awg3, {85_A, Source::seen}},          FuseRow{Gauge::awg2, {95_A, Source::seen}},
+    FuseRow{Gauge::awg1, {110_A, Source::seen}},         FuseRow{Gauge::awg1_0, {125_A, Source::seen}},
+    FuseRow{Gauge::awg2_0, {145_A, Source::seen}},       FuseRow{Gauge::awg3_0, {165_A, Source::seen}},
     FuseRow{Gauge::awg4_0, {195_A, Source::seen}},
 };
 constexpr double kOhmMetres20 = 17.241e-9, kPerKelvin = 0.00393, kStrands = 1.02;

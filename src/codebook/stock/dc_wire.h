@@ -13,11 +13,12 @@
 namespace legwork {
 
 // The largest fuse on a copper wire. From 14 AWG on what protects the same wire in a building (the small-wire limits,
-// then the 60 °C column, seen); 18 and 16 AWG from memory; below 18 AWG common practice for the thin wires of strips
-// and bells.
+// then the 60 °C column, seen); 18 and 16 AWG by 240.4(D)(1) and (2), which who asks finds by edition
+// (`dc-fuse/small`); below 18 AWG common practice for the thin wires of strips and bells.
 struct DcFuse {
     Amps largest;
     Source source;
+    bool same_in_all = true; // else each edition says for itself how the number was come by
 };
 std::optional<DcFuse> largest_dc_fuse(Gauge gauge); // nothing above 4/0
 

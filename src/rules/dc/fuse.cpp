@@ -26,8 +26,10 @@ std::string wire_for(Amps fuse) {
 
 Finding too_large(Case const& c, Circuit const& circuit, DcThinnest const& wire, DcFuse const& row) {
     bool const practice = row.source == Source::practice;
-    auto f = finding(c, dc_fuse, practice ? by_practice : Gravity::usual, about(circuit, "breaker"));
-    f.reference.source = row.source;
+    bool const small = !row.same_in_all;
+    auto f = finding(c, dc_fuse, practice ? by_practice : Gravity::usual, about(circuit, "breaker"),
+                     small ? "dc-fuse/small" : "");
+    if (!small) f.reference.source = row.source;
     f.message = fmt::format("{}: a {} fuse on {} ({}{}), which is good for {}", circuit.mark,
                             amps(value(*circuit.breaker)), wire_name(wire.gauge, Metal::copper), wire.kind,
                             wire.after.empty() ? "" : " after " + wire.after, amps(value(row.largest)));

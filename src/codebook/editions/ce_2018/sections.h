@@ -160,6 +160,7 @@ inline constexpr auto kSectionRows = std::to_array<SectionRow>({
     {"run-support", "12-510", seen},
     {"run-bundle", "4-004, Table 5C", seen},
     {"dc-fuse", "14-104", practice},
+    {"dc-fuse/small", "14-104", memory},
     {"dc-drop", "8-102", seen},
     {"tape-dc", silent},
 

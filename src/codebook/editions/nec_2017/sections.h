@@ -160,6 +160,7 @@ inline constexpr auto kSectionRows = std::to_array<SectionRow>({
     {"run-support", "334.30", seen},
     {"run-bundle", "310.15(B)(3)(a), 334.80", seen},
     {"dc-fuse", "240.4", practice},
+    {"dc-fuse/small", "240.4(D)(1), (2)", seen},
     {"dc-drop", silent},
     {"tape-dc", silent}, // 210.5(C)(2) is of more than 60 V
 

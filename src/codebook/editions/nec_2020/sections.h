@@ -41,6 +41,7 @@ inline constexpr auto kSectionRows = std::to_array<SectionRow>({
     // Of rules that are explained and not checked yet.
     {"box-full", "314.16(B)(1)", seen},
     {"run-bundle", "310.15(C)(1), 334.80", seen},
+    {"dc-fuse/small", "240.4(D)(1), (2)", memory},
 
     {"load-service/floor-area", "220.14(J)", seen},
     {"load-service/managed", "750.30", noted},

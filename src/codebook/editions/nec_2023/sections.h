@@ -47,6 +47,7 @@ inline constexpr auto kSectionRows = std::to_array<SectionRow>({
     {"need-disconnect", "422.31", seen},
     {"need-disconnect/cooling", "440.14", seen},
 
+    {"dc-fuse/small", "240.4(D)(1), (2)", seen},
     {"load-service", "220.40, 230.42", seen},
     {"load-service/floor-area", "220.41", seen},
     {"load-service/lighting-demand", "Table 220.45", seen},
