@@ -67,7 +67,7 @@ inline constexpr std::array kLoadStepRows{
     Row{"load/pump-counts", "{load}, interlocked: less than the heat pump, left out"},
     Row{"load/backup-counts", "{load}, interlocked: less than its backup heat, left out"},
     Row{"load/blower-of", "Blower in {load}"},
-    Row{"load/blower-unknown", "its own figure is not known: at most {va} VA"},
+    Row{"load/blower-unknown", "its own figure is not given: at most {va} VA, common practice"},
     Row{"load/heating-together", "Heating together"},
     Row{"load/cooling-together", "Cooling together"},
     Row{"load/heating", "Heating"},
