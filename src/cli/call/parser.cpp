@@ -176,7 +176,8 @@ Understood understand(std::vector<std::string> words) {
     }
     auto const [parser, command] = typed(app, parsers);
     u.command = command;
-    if (command) u.given = given_to(*parser, command->options());
+    // Who asks for help or the version gets it whatever else was typed; the library has judged none of that.
+    if (command && !u.help && !u.version) u.given = given_to(*parser, command->options());
     return u;
 }
 
