@@ -89,7 +89,7 @@ void add_blowers(SideParts& parts, LoadItems const& items, std::string_view topi
         i.label = say("load/blower-of", i.label);
         i.how = say("load/blower-unknown", figure(i.blower_va));
         i.va = i.blower_va;
-        parts.push_back({i.label, i.how, topic, i.va, {i}, Source::seen, i.va - sure});
+        parts.push_back({i.label, i.how, topic, i.va, {i}, Source::practice, i.va - sure});
     }
 }
 
@@ -207,7 +207,8 @@ void tell(StepList& steps, ClimateShares const& shares, ClimateSides const& both
     if (cool.size() > 1)
         steps.subtotal(say("load/cooling-together"), shares.cooling_topic, as_sum(figures_of(cool)), cold);
     auto source = Source::seen;
-    for (SidePart const& p : larger) source = std::max(source, p.source);
+    for (SidePart const& p : larger)
+        if (p.guessed_va == 0) source = std::max(source, p.source); // a guess is told apart: LoadStep::guessed_va
     if (cool.empty() || heat.empty())
         finish(steps, shares.kind, cool.empty() ? say("load/heating") : say("load/cooling"), larger.front().topic,
                as_sum(figures_of(larger)), c.va, c.counted, source);
@@ -251,7 +252,10 @@ Climate add_climate(StepList& steps, Building const& building, LoadItems const& 
     c.left_out = only(all, [&](LoadItem const& i) { return !has(c.counted, i); });
     if (c.heat_counts) c.ways_to_heat = ways;
     tell(steps, shares, both, c);
-    auto const sure = std::max(hot - guessed_of(heat), cold - guessed_of(cool));
+    auto const sure_hot = hot - guessed_of(heat), sure_cold = cold - guessed_of(cool);
+    auto const sure = std::max(sure_hot, sure_cold);
+    c.guess_decides =
+        c.heat_counts != (cool.empty() || (!heat.empty() && sure_hot + more(c.heat) >= sure_cold + more(c.cool)));
     steps.last_is_guessed(std::clamp<std::int64_t>(c.va - sure, 0, guessed_of(c.heat_counts ? heat : cool)));
     return c;
 }

@@ -27,6 +27,7 @@ struct Climate {
     LoadItems left_out;                // on no side, or on the other
     LoadItems heat, cool;
     bool heat_counts = true;
+    bool guess_decides = false; // without what common practice gives, the other side would count
 
     LoadItems const& other_side() const { return heat_counts ? cool : heat; }
     // What each way to heat counts by itself (heat pump with its backup, heat room by room, other heat) where heating

@@ -168,7 +168,7 @@ MotorMore largest_motor(LoadItems const& counted, LoadItems const& left_out, Mot
     return more;
 }
 
-void add_motor(Work& w, MotorMore const& more, MotorLoads const& m) {
+void add_motor(Work& w, MotorMore const& more, MotorLoads const& m, Climate const& climate) {
     if (!more.motor) return;
     auto const& motor = *more.motor;
     w.steps.counted(more.left_out ? say("load/largest-motor-left-out", motor.label)
@@ -179,6 +179,7 @@ void add_motor(Work& w, MotorMore const& more, MotorLoads const& m) {
         w.notes.push_back(say("load/motor-left-out", motor.label, figure(m.percent.value),
                               reference_phrase(cite(w.q.book, "load-service/never-together"))));
     }
+    if (climate.guess_decides) w.steps.last_is_guessed(more.va); // of the other season it may be none
     add_to_line(w, motor, more.va);
 }
 

@@ -93,18 +93,20 @@ Extras extras_of(Work const& w, ListedLoads const& l, LoadItems const& counted, 
 }
 
 void add_more(Work& w, LoadItems const& some, Phrase const& what, std::string_view topic, std::int64_t percent,
-              Source source) {
+              Source source, Climate const& climate) {
     auto const sum = sum_va(some);
     if (sum == 0) return;
     w.steps.counted(what, topic, one_by_one({as_sum(figures(some)), as_share(sum, percent)}), share_of(sum, percent),
                     marks_of(some), source);
+    if (climate.guess_decides) w.steps.last_is_guessed(share_of(sum, percent));
     for (LoadItem const& i : some) add_to_line(w, i, share_of(i.va, percent));
 }
 
-void add_extras(Work& w, ListedLoads const& l, Extras const& e) {
-    add_motor(w, e.motor, l.motor);
-    add_more(w, e.continuous, say("load/continuous-more"), "continuous", e.percent, l.continuous_percent.source);
-    add_more(w, e.presumed, say("load/presumed-more"), "presumed", e.percent, Source::seen);
+void add_extras(Work& w, ListedLoads const& l, Extras const& e, Climate const& climate) {
+    add_motor(w, e.motor, l.motor, climate);
+    add_more(w, e.continuous, say("load/continuous-more"), "continuous", e.percent, l.continuous_percent.source,
+             climate);
+    add_more(w, e.presumed, say("load/presumed-more"), "presumed", e.percent, Source::seen, climate);
 }
 
 // Heating or cooling: the larger with all that it brings.
@@ -149,7 +151,7 @@ NeutralParts listed(Work& w, ListedLoads const& l) {
     auto const managed = add_managed(w, LoadStep::Kind::counted);
     auto const counted = with(others, climate.counted);
     auto const extras = extras_of(w, l, counted, climate.left_out);
-    add_extras(w, l, extras);
+    add_extras(w, l, extras, climate);
     add_motor_to_neutral(parts, with(others, managed_within_limit(w.q, w.loads)), climate, l.motor, extras.motor);
     add_managed_more(w, managed, extras.percent);
     return parts;

@@ -43,7 +43,7 @@ struct MotorMore {
     Phrase how{}; // "1380 VA × 25 % = 345 VA"
 };
 MotorMore largest_motor(LoadItems const& counted, LoadItems const& left_out, MotorLoads const& m);
-void add_motor(Work& w, MotorMore const& more, MotorLoads const& m);
+void add_motor(Work& w, MotorMore const& more, MotorLoads const& m, Climate const& climate);
 
 // What the neutral of a service takes from the standard method.
 struct NeutralPart {

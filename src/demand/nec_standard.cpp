@@ -182,7 +182,7 @@ NeutralParts standard_by_floor(Work& w, FloorLoads const& f) {
     auto motors = others;
     motors.insert(motors.end(), climate.counted.begin(), climate.counted.end());
     auto const more = largest_motor(motors, climate.left_out, f.motor);
-    add_motor(w, more, f.motor);
+    add_motor(w, more, f.motor, climate);
     add_motor_to_neutral(parts, others, climate, f.motor, more);
     return parts;
 }

@@ -62,7 +62,8 @@ std::int64_t StepList::add(LoadStep::Kind kind, Phrase item, std::string_view to
                            std::vector<std::string> circuits, Source source) {
     auto reference = cite(*book_, "load-service/" + std::string(topic));
     if (source == Source::memory && reference.source != Source::unread) reference.source = source;
-    if (source == Source::noted && reference.source == Source::seen) reference.source = source;
+    if ((source == Source::noted || source == Source::practice) && reference.source == Source::seen)
+        reference.source = source;
     steps_.push_back(
         {kind, std::move(item), topic, std::move(reference), std::move(arithmetic), va, std::move(circuits)});
     return va;

@@ -55,6 +55,14 @@ TEST_CASE("the larger of heating and cooling is told with both figures", "[deman
     CHECK(in_english(s.arithmetic) == "5000 VA or 6000 VA: 6000 VA");
     CHECK(s.circuits == std::vector<std::string>{"A1", "A2"});
     CHECK(text(s.reference) == "CE 2024 8-106(2), (3)");
+    // Of a furnace the blower runs with cooling as well: at most 1800 VA (common practice, no source).
+    auto const furnace = service_load(home("CE 2024", kHome + circuit("HT", "furnace", "5 kW", 2) +
+                                                          circuit("A1", "air conditioner", "4 kW", 2) +
+                                                          circuit("A2", "air conditioner", "2 kW", 2)));
+    auto const with_blower = step(furnace.load->steps, "The larger of heating and cooling");
+    CHECK(in_english(with_blower.arithmetic) == "5000 VA or 7800 VA: 7800 VA");
+    CHECK(with_blower.circuits == std::vector<std::string>{"A1", "A2", "HT"});
+    CHECK(with_blower.guessed_va == 1'800);
 }
 
 TEST_CASE("a motor that heat leaves out is still the largest motor of all", "[demand][climate][motor]") {
