@@ -92,10 +92,24 @@ std::string said(WirePlace place) {
     return "";
 }
 
+std::string said(RunRole role) {
+    switch (role) {
+    case RunRole::feed: return "feed";
+    case RunRole::on_to: return "on to";
+    case RunRole::switch_leg: return "switch leg";
+    case RunRole::travellers: return "travellers";
+    case RunRole::line: return "line";
+    case RunRole::load: return "load";
+    case RunRole::unsaid: break;
+    }
+    return "";
+}
+
 std::string said(Piece const& piece, UnitSystem units) {
     auto words = piece.called.empty() ? std::string("unknown cable") : piece.called;
     if (piece.length) words += ", " + text(*piece.length, units);
     if (!piece.to.empty()) words += ", to " + piece.to;
+    if (piece.tap) words += ", a tap";
     if (piece.where != WirePlace::unsaid && !piece.where_guessed) words += ", " + said(piece.where);
     return words;
 }
@@ -199,11 +213,9 @@ Facts facts_of(Run const& r, UnitSystem units) {
     std::vector<std::string> carried;
     for (Circuit const* c : r.carries) carried.push_back(c->mark);
     return {
-        {renamed, "name", r.name},
-        {re_cabled, "cable", said(r.piece, units)},
-        {re_cabled, "from", r.from.called},
-        {re_cabled, "to", r.to.called},
-        {other, "carries", listed(std::move(carried))},
+        {renamed, "name", r.name},          {re_cabled, "cable", said(r.piece, units)},
+        {re_cabled, "from", r.from.called}, {re_cabled, "to", r.to.called},
+        {other, "role", said(r.role)},      {other, "carries", listed(std::move(carried))},
     };
 }
 

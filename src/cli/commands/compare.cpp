@@ -36,21 +36,23 @@ constexpr OptionRow<CompareOptions> kOptions[] = {
     {json_row, &CompareOptions::json},
 };
 
-constexpr std::string_view kLookedAt =
-    "Looked at: panels, circuits and cables, and the job's name, code, revision and date. Not looked at: [dwelling], "
-    "situations, sizes of boxes, how a panel hangs and its legs lie, what runs together, and what was accepted.";
+constexpr std::string_view kLookedAt = "panels, circuits and cables, and the job's name, code, revision and date";
+constexpr std::string_view kNotLookedAt = "[dwelling], situations, sizes of boxes, how a panel hangs and its legs lie, "
+                                          "what runs together, what was accepted, "
+                                          "and the job's languages, units, tails and loops";
 
 std::string shown(std::string const& value) { return value.empty() ? "(not said)" : value; }
 
 std::string line_of(Change const& c) {
     auto const who = c.mark.empty() ? std::string(word(c.thing)) : fmt::format("{} {}", word(c.thing), c.mark);
-    if (c.kind == ChangeKind::added || c.kind == ChangeKind::gone) return fmt::format("{}: {}", who, word(c.kind));
-    return fmt::format("{}: {}: {}: {} -> {}", who, word(c.kind), c.what, shown(c.before), shown(c.after));
+    if (c.kind == ChangeKind::added || c.kind == ChangeKind::gone) return fmt::format("{} {}", who, word(c.kind));
+    return fmt::format("{} {}: {} {} -> {}", who, word(c.kind), c.what, shown(c.before), shown(c.after));
 }
 
 void write_json(CompareOptions const& options, std::vector<Change> const& found, Streams& streams) {
     write({{"old", options.before},
            {"new", options.now},
+           {"not_looked_at", kNotLookedAt},
            {"changes", list(found,
                             [](Change const& c) {
                                 return Json{{"change", word(c.kind)},           {"thing", word(c.thing)},
@@ -63,7 +65,8 @@ void write_json(CompareOptions const& options, std::vector<Change> const& found,
 void tell(std::vector<Change> const& found, Streams& streams) {
     for (Change const& c : found) streams.out << in_lines(fit_to_print(line_of(c)), streams.width, 2) << '\n';
     if (found.empty()) streams.out << "Nothing differs in what is looked at.\n";
-    streams.out << in_lines(std::string(kLookedAt), streams.width, 0) << '\n';
+    streams.out << in_lines(fmt::format("Looked at: {}. Not looked at: {}.", kLookedAt, kNotLookedAt), streams.width, 0)
+                << '\n';
 }
 
 int run(CompareOptions const& options, Streams& streams) {
