@@ -10,8 +10,8 @@ namespace legwork {
 namespace {
 
 Rect die(Form const& form, int number) {
-    return {form.left + (number % form.columns) * form.pitch_x, form.top + (number / form.columns) * form.pitch_y,
-            form.label_width, form.label_height};
+    int const column = number % form.columns, row = number / form.columns;
+    return {form.left + column * form.pitch_x, form.top + row * form.pitch_y, form.label_width, form.label_height};
 }
 
 // On stock without margins the outer labels lose the strip that a printer does not reach; a roll runs on.

@@ -144,7 +144,7 @@ PlacesRead read_both(std::string_view text, bool room_known) {
     for (std::size_t i = 0; i < found.size(); ++i) {
         PlaceMention const* next = i + 1 < found.size() ? &found[i + 1] : nullptr;
         if ((next && is_said_of(found[i], *next)) || is_only_a_landmark(words, found[i], room_known)) continue;
-        for (auto at = last ? last->past : found[i].first; at < found[i].first; ++at)
+        for (auto at = last ? last->past : words.size(); last && at < found[i].first; ++at)
             joined = joined || (words[at].empty() && !is_one_place(last->places, found[i].places));
         places.all.add(basement_of(words, found[i], next));
         last = &found[i];
